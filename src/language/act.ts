@@ -1,0 +1,208 @@
+/**
+ * What one message says, as data. An act holds only what was *said*; what a later layer *assumes*
+ * stands beside it (see `ActReading.assumed`), so that the two can never be mistaken for each other.
+ */
+import type { Finding, Material, Part, Reason, StockItem, Symptom, Task } from '../maintenance/codes.ts';
+
+/** A local calendar date, YYYY-MM-DD. */
+export type LocalDate = string;
+
+/** `on`: the local date of the deed when the message puts it on another day than that of saying. */
+interface Dated {
+  on?: LocalDate;
+}
+/** `machine`: canonical name in lower case, or `room`; absent when nobody named one. */
+interface OnMachine extends Dated {
+  machine?: string;
+}
+
+export interface UsageAct extends OnMachine {
+  kind: 'usage';
+  hours?: number;
+  grams?: number;
+  metres?: number;
+  material?: Material;
+}
+export interface MeterAct extends OnMachine {
+  kind: 'meter';
+  hours: number;
+  /** Said in so many words: the counter itself was changed or set back. */
+  newCounter?: true;
+}
+export interface LoadAct extends OnMachine {
+  kind: 'load';
+  material?: Material;
+  grams?: number;
+}
+export interface DoneAct extends OnMachine {
+  kind: 'done';
+  task: Task;
+  finding?: Finding;
+}
+export interface SwapAct extends OnMachine {
+  kind: 'swap';
+  part: Part;
+  fitted?: string;
+  reason?: Reason;
+  count?: number;
+}
+export interface SymptomAct extends OnMachine {
+  kind: 'symptom';
+  symptom: Symptom;
+  part?: Part;
+}
+export interface GoneAct extends OnMachine {
+  kind: 'gone';
+  symptom?: Symptom;
+}
+export interface StateAct extends OnMachine {
+  kind: 'down' | 'up' | 'open' | 'close';
+}
+export interface DeferAct extends OnMachine {
+  kind: 'defer';
+  task?: Task;
+  until?: LocalDate;
+  days?: number;
+  hours?: number;
+}
+export interface ClaimAct extends OnMachine {
+  kind: 'claim';
+  task?: Task;
+}
+export interface StockAct extends Dated {
+  kind: 'stock';
+  part: StockItem;
+  change?: number;
+  count?: number;
+  fitted?: string;
+}
+
+export const ASK_TOPICS = [
+  'overdue', 'due', 'next', 'history', 'age', 'stock', 'diagnose', 'usage', 'status', 'ready', 'life', 'trend',
+  'handover', 'help', 'how', 'figure',
+] as const; // prettier-ignore
+export type AskTopic = (typeof ASK_TOPICS)[number];
+
+export interface AskAct {
+  kind: 'ask';
+  topic: AskTopic;
+  machine?: string;
+  part?: StockItem;
+  task?: Task;
+  symptom?: Symptom;
+  material?: Material;
+  hours?: number;
+  /** A person's name in lower case, or `me`. */
+  who?: string;
+  /** Both inclusive. */
+  from?: LocalDate;
+  to?: LocalDate;
+}
+export interface UndoAct {
+  kind: 'undo';
+  machine?: string;
+  part?: Part;
+  task?: Task;
+}
+export interface AmendAct {
+  kind: 'amend';
+  machine?: string;
+  hours?: number;
+  grams?: number;
+  metres?: number;
+  material?: Material;
+  part?: StockItem;
+  task?: Task;
+  symptom?: Symptom;
+  reason?: Reason;
+  fitted?: string;
+  on?: LocalDate;
+  change?: number;
+  count?: number;
+  until?: LocalDate;
+  days?: number;
+  /** A bare number without a unit; the command layer fits it to the entry. */
+  value?: number;
+}
+export interface UnclearAct {
+  kind: 'unclear';
+  /** A short sentence in plain words: what could not be told. */
+  why: string;
+}
+
+export type Act =
+  | UsageAct | MeterAct | LoadAct | DoneAct | SwapAct | SymptomAct | GoneAct | StateAct | DeferAct | ClaimAct
+  | StockAct | AskAct | UndoAct | AmendAct | UnclearAct; // prettier-ignore
+export type ActKind = Act['kind'];
+
+/** Which rule made a thing, from which stretch of the message (UTF-16 offsets into what was sent). */
+export interface TrailStep {
+  rule: string;
+  span: readonly [from: number, to: number];
+}
+
+/** Where a value came from that nobody said in so many words. */
+export type Assumption =
+  | { from: 'spelling'; said: string } // "Hazle" read as hazel
+  | { from: 'neighbour' } // the machine of the clause before
+  | { from: 'conversation' }; // the machine spoken of before this message
+
+export interface ActReading {
+  act: Act;
+  trail: readonly TrailStep[];
+  /** By field of the act; only those that were not said plainly. */
+  assumed?: Readonly<Partial<Record<string, Assumption>>>;
+}
+
+/** A safety symptom in any mood ("is that smoke?", "if it smells burnt"): warn, whether or not it writes. */
+export interface SafetyMention {
+  symptom: Symptom;
+  machine?: string;
+  asserted: boolean;
+}
+
+/** What was in doubt, so that one question with few answers can be asked. */
+export type Doubt =
+  | { field: 'machine'; said?: string; options: readonly string[] } // options empty: any machine
+  | { field: 'task' | 'part' | 'value' | 'date' | 'name'; said: string; options: readonly string[] };
+
+/**
+ * A message that can be an answer to an open question and says nothing else: "alder", "5", "yes",
+ * "the first one", "worn". Read without regard to whether a question is open.
+ */
+export interface BareAnswer {
+  text: string;
+  number?: number;
+  machine?: string;
+  yes?: boolean;
+  reason?: Reason;
+  date?: LocalDate;
+}
+
+export interface Reading {
+  acts: readonly ActReading[];
+  safety: readonly SafetyMention[];
+  /** Somebody was hurt: first aid stands before everything, and nothing is written. */
+  injury: boolean;
+  /** For each `unclear` act, what it was about, in the order of the acts. */
+  doubts: readonly Doubt[];
+  bare?: BareAnswer;
+  /** Words near a known one that were offered, not taken: "nozle guard" -> nozzle. */
+  nearMisses: readonly { said: string; meant: string }[];
+  /** The whole trail, stage by stage, also of what came to nothing. */
+  trail: readonly TrailStep[];
+}
+
+/** The names that exist in this workshop; everything else is ordinary English. */
+export interface KnownNames {
+  machines: readonly { name: string; aliases: readonly string[] }[];
+  people: readonly string[];
+}
+
+/** When and where a message was said; the language layer reads no clock. */
+export interface SaidAt {
+  /** Local date of saying, YYYY-MM-DD. */
+  date: LocalDate;
+  /** Minutes since local midnight. */
+  minute: number;
+}
