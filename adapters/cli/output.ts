@@ -1,0 +1,11 @@
+/** One place where a command prints: a JSON document or text on stdout, one sentence on stderr. */
+export interface Output {
+  json: boolean;
+  out(text: string): void;
+  err(text: string): void;
+}
+
+export function print(output: Output, document: unknown, text: string): void {
+  if (output.json) output.out(`${JSON.stringify(document)}\n`);
+  else if (text !== '') output.out(`${text}\n`);
+}

@@ -1,0 +1,166 @@
+/** One written entry as a short note: "nozzle replaced, worn: lasted 412 h over 166 days". */
+import { partReplacedBy, type Task } from '../../maintenance/codes.ts';
+import { dayOfDate, type Day, type LocalCalendar } from '../../maintenance/calendar.ts';
+import type { Entry, EntryKind, EntryOf, Interval } from '../../maintenance/entry/entry.ts';
+import type { MachineRecord, PartLife } from '../../maintenance/record/record.ts';
+import { dateFromToday } from '../format/date.ts';
+import { count, figure, hours } from '../format/number.ts';
+import { didIt, machineName, materialName, partName, symptomName, todo } from './names.ts';
+
+export interface NoteFacts {
+  calendar: LocalCalendar;
+  today: Day;
+  /** The machine's record with the entry in it. */
+  after?: MachineRecord;
+  /** Entries that an amendment or a take-back speaks of. */
+  target?: Entry;
+  personName: (id: string) => string;
+}
+
+type Note<K extends EntryKind> = (entry: EntryOf<K>, facts: NoteFacts) => string;
+type Notes = { [K in EntryKind]: Note<K> };
+
+const lifeOf = (life: PartLife): string =>
+  life.ageKnown
+    ? `lasted ${hours(life.hours)} over ${count(life.days, 'day')}`
+    : `was in for at least ${hours(life.hours)} over ${count(life.days, 'day')}`;
+
+const swapped: Note<'swapped'> = (entry, { after }) => {
+  const what =
+    entry.count === undefined || entry.count === 1
+      ? partName(entry.part)
+      : `${entry.count} ${partName(entry.part, entry.count)}`;
+  const life = after?.lives.findLast((l) => l.to.entry === entry.id);
+  const reason =
+    entry.reason === undefined ? '' : entry.reason === 'planned' ? ', as planned' : `, ${entry.reason}`;
+  const fitted = entry.fitted === undefined ? '' : ` with ${entry.fitted}`;
+  return `${what} replaced${fitted}${reason}${life ? `: ${lifeOf(life)}` : ''}`;
+};
+
+const usage: Note<'usage'> = (entry, { after }) => {
+  const material = entry.material === undefined ? '' : ` of ${materialName(entry.material)}`;
+  const run = [
+    ...(entry.hours === undefined ? [] : [`${hours(entry.hours)} run`]),
+    ...(entry.grams === undefined ? [] : [`${figure(entry.grams)} g${material} printed`]),
+    ...(entry.metres === undefined ? [] : [`${figure(entry.metres)} m${material} printed`]),
+  ].join(', ');
+  const plain = entry.grams === undefined && entry.metres === undefined && entry.material !== undefined;
+  const counter =
+    entry.hours !== undefined && after?.counterKnown === true ? `, now at ${hours(after.totals.hours)}` : '';
+  return `${run}${plain && entry.material ? ` (${materialName(entry.material)})` : ''}${counter}`;
+};
+
+const FINDING = { fine: 'fine', watch: 'to be watched', bad: 'not good' } as const;
+
+const interval = (every: Interval): string =>
+  [
+    every.hours === undefined ? [] : [hours(every.hours)],
+    every.days === undefined ? [] : [count(every.days, 'day')],
+    every.runDays === undefined ? [] : [count(every.runDays, 'day in use', 'days in use')],
+    every.dose === undefined ? [] : [`a dose of ${figure(every.dose, 2)}`],
+  ]
+    .flat()
+    .join(' or ');
+
+const what = (task: Task | undefined): string => (task === undefined ? 'everything' : todo(task));
+
+const NOTES: Notes = {
+  enrolled: (e) => (e.new ? 'enrolled, new' : 'enrolled'),
+  changed: () => 'particulars changed',
+  retired: () => 'retired',
+  usage,
+  meter: (e, { after }) => {
+    const unlogged = after?.unloggedHours ?? 0;
+    return `counter read: ${hours(e.hours)}${unlogged >= 1 ? ` (${hours(unlogged)} in all that nobody logged)` : ''}`;
+  },
+  loaded: (e) =>
+    `${e.material ? materialName(e.material) : 'a spool'} loaded${e.grams === undefined ? '' : `, ${figure(e.grams)} g`}`,
+  done: (e) => {
+    const part = partReplacedBy(e.task);
+    const said = part === undefined ? didIt(e.task) : `${partName(part)} replaced`;
+    return e.finding === undefined ? said : `${said}: ${FINDING[e.finding]}`;
+  },
+  swapped,
+  seen: (e) => `${symptomName(e.symptom)}${e.part ? ` (${partName(e.part)})` : ''} noted`,
+  cleared: (e) => (e.symptom ? `${symptomName(e.symptom)}: gone` : 'runs well again'),
+  down: () => 'out of use',
+  up: (_, { after }) =>
+    after?.back && after.back.idleDays > 1
+      ? `back in use after ${count(after.back.idleDays, 'day')}`
+      : 'back in use',
+  opened: () => 'open: hands are in it',
+  closed: () => 'put together again',
+  putOff: (e, { calendar, today }) => {
+    const until =
+      e.until !== undefined
+        ? `until ${dateFromToday(e.until, calendar.dateOf(calendar.noon(today)))}`
+        : `until ${hours(e.atHours ?? 0)} on the counter`;
+    return `${what(e.task)}: put off ${until}${e.reason ? ` (${e.reason})` : ''}`;
+  },
+  claimed: (e, { calendar, today }) =>
+    `${what(e.task)}: yours${e.on === undefined ? '' : `, ${dateFromToday(e.on, calendar.dateOf(calendar.noon(today)))}`}`,
+  stockMoved: (e) => {
+    const item = `${figure(Math.abs(e.change))} ${partName(e.part, Math.abs(e.change))}`;
+    return `${item}${e.fitted ? ` (${e.fitted})` : ''} ${e.change >= 0 ? 'added to' : 'taken from'} the shelf`;
+  },
+  stockCounted: (e) =>
+    `${figure(e.count)} ${partName(e.part, e.count)}${e.fitted ? ` (${e.fitted})` : ''} on the shelf`,
+  intervalSet: (e) =>
+    `${todo(e.task)}: every ${interval(e.interval)}, ${e.source === 'manual' ? 'says its manual' : 'set here'}`,
+  stated: (e, { calendar, today }) => {
+    const since =
+      e.on === undefined ? '' : ` as of ${dateFromToday(e.on, calendar.dateOf(calendar.noon(today)))}`;
+    if (e.part !== undefined) return `${partName(e.part)} in${since}`;
+    return e.task === undefined ? `all fine${since}` : `${didIt(e.task)}${since}`;
+  },
+  noted: (e) => `note: ${e.text}`,
+  handedOver: (e) => `handed over${e.to ? ` to ${e.to}` : ''}`,
+  found: (e) => `found: ${e.text}`,
+  released: (e) =>
+    e.falseAlarm ? 'no longer held: false alarm' : `no longer held${e.found ? `: ${e.found}` : ''}`,
+  amended: (e, facts) => `put right: ${amendment(e, facts)}`,
+  takenBack: (_, facts) => (facts.target ? `taken back: ${note(facts.target, facts)}` : 'taken back'),
+};
+
+function amendment(entry: EntryOf<'amended'>, facts: NoteFacts): string {
+  const { set } = entry;
+  const today = facts.calendar.dateOf(facts.calendar.noon(facts.today));
+  const changes = [
+    set.machine === undefined ? [] : [`on ${machineName(set.machine)}`],
+    set.hours === undefined ? [] : [hours(set.hours)],
+    set.grams === undefined ? [] : [`${figure(set.grams)} g`],
+    set.metres === undefined ? [] : [`${figure(set.metres)} m`],
+    set.material === undefined ? [] : [materialName(set.material)],
+    set.part === undefined ? [] : [partName(set.part)],
+    set.task === undefined ? [] : [didIt(set.task)],
+    set.symptom === undefined ? [] : [symptomName(set.symptom)],
+    set.finding === undefined ? [] : [FINDING[set.finding]],
+    set.reason === undefined ? [] : [set.reason],
+    set.fitted === undefined ? [] : [set.fitted],
+    set.change === undefined ? [] : [`${set.change > 0 ? '+' : ''}${set.change}`],
+    set.count === undefined ? [] : [`${set.count} on the shelf`],
+    set.until === undefined ? [] : [`until ${dateFromToday(set.until, today)}`],
+    set.at === undefined ? [] : [dateFromToday(facts.calendar.dateOf(set.at), today)],
+  ].flat();
+  const of = facts.target && 'kind' in facts.target ? ` (was: ${plainNote(facts.target, facts)})` : '';
+  return `${changes.join(', ')}${of}`;
+}
+
+/** The note without what only makes sense at the moment of writing: no counter, no life. */
+function plainNote(entry: Entry, { after: _, ...facts }: NoteFacts): string {
+  return note(entry, facts);
+}
+
+/** What an entry says, as people read it; the date beside it when it is not today's. */
+export function note(entry: Entry, facts: NoteFacts): string {
+  const word = NOTES[entry.kind] as (e: Entry, f: NoteFacts) => string;
+  return word(entry, facts);
+}
+
+/** ", on Monday" for a deed of another day; "" for today's. */
+export function dayBeside(entry: Entry, { calendar, today }: NoteFacts): string {
+  const date = calendar.dateOf(entry.at);
+  if (dayOfDate(date) === today) return '';
+  const when = dateFromToday(date, calendar.dateOf(calendar.noon(today)));
+  return entry.precision === 'about' ? `, about ${when}` : `, ${when}`;
+}
