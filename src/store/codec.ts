@@ -1,22 +1,23 @@
 /** The only place where entries and other values become text and come back. */
 import type { Entry } from '../maintenance/entry/entry.ts';
+import { parse, serialise } from '../maintenance/entry/line.ts';
 import { StoreFault } from './fault.ts';
 
-export const encodeEntry = (entry: Entry): string => JSON.stringify(entry);
+/** Throws StoreFault `unreadable` rather than keep what could not be read again: it would stop every later start. */
+export function encodeEntry(entry: Entry): string {
+  const json = serialise(entry);
+  decodeEntry(json);
+  return json;
+}
 
-/** Throws StoreFault `unreadable`. */
+/** An entry in its present shape, whatever version was kept. Throws StoreFault `unreadable`. */
 export function decodeEntry(json: string): Entry {
   try {
-    const entry: Entry = JSON.parse(json);
-    return entry;
+    return parse(json);
   } catch (cause) {
-    throw new StoreFault(
-      'unreadable',
-      `The journal holds an entry that cannot be read: ${json.slice(0, 80)}`,
-      {
-        cause,
-      },
-    );
+    throw new StoreFault('unreadable', cause instanceof Error ? cause.message : 'An entry cannot be read.', {
+      cause,
+    });
   }
 }
 

@@ -35,6 +35,7 @@ function subject(entry: Entry): Subject {
   return { ...subjectOf(entry), target: null };
 }
 
+/** Throws StoreFault `unreadable` for what is not a whole entry. */
 export function rowOf(entry: Entry): EntryRow {
   const { id, at, saidAt, writtenAt, kind, by, message, act, because } = entry;
   const own = { id, at, saidAt, writtenAt, kind, by, message, act, because: because ?? null };

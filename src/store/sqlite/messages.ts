@@ -1,0 +1,40 @@
+/** Which messages were handled, and what was said word for word. */
+import { decodeValue, encodeValue } from '../codec.ts';
+import { StoreFault } from '../fault.ts';
+import type { HandledReader, HandledWriter, WordsReader, WordsWriter } from '../post.ts';
+import { Query, type Session } from './query.ts';
+
+const HANDLED = new Query<{ answer: string; at: number }>('SELECT answer, at FROM handled WHERE message = ?');
+const RECORD = new Query('INSERT INTO handled (message, answer, at) VALUES (?, ?, ?) ON CONFLICT DO NOTHING');
+const WORDS = new Query<{ message: string; person: string; text: string; at: number }>(
+  'SELECT message, person, text, at FROM words WHERE message = ?',
+);
+const SAVE_WORDS = new Query('INSERT OR REPLACE INTO words (message, person, text, at) VALUES (?, ?, ?, ?)');
+const DELETE_WORDS = new Query('DELETE FROM words WHERE message = ?');
+const DELETE_PERSONS_WORDS = new Query('DELETE FROM words WHERE person = ?');
+
+type Messages = HandledReader & HandledWriter & WordsReader & WordsWriter;
+
+/** `onErase` is called when words went. */
+export const sqliteMessages = (session: Session, onErase: () => void): Messages => ({
+  handled: async (key) => {
+    const row = session.get(HANDLED, key);
+    return row === undefined ? undefined : { answer: decodeValue(row.answer), at: row.at };
+  },
+  recordHandled: async (key, answer, at) => {
+    if (session.run(RECORD, key, encodeValue(answer), at) === 0)
+      throw new StoreFault('duplicate', `The message ${key} was handled already: it is handled once.`);
+  },
+  words: async (message) => session.get(WORDS, message),
+  saveWords: async ({ message, person, text, at }) => {
+    session.run(SAVE_WORDS, message, person, text, at);
+  },
+  deleteWords: async (whose) => {
+    const gone =
+      'message' in whose
+        ? session.run(DELETE_WORDS, whose.message)
+        : session.run(DELETE_PERSONS_WORDS, whose.person);
+    if (gone > 0) onErase();
+    return gone;
+  },
+});

@@ -1,0 +1,56 @@
+/** The schema, step by step: step n brings a database from `user_version` n to n + 1. Steps are only ever added. */
+
+const FIRST = `
+CREATE TABLE entries (
+  position INTEGER PRIMARY KEY,
+  id TEXT NOT NULL UNIQUE,
+  at INTEGER NOT NULL,
+  said_at INTEGER NOT NULL,
+  written_at INTEGER NOT NULL,
+  kind TEXT NOT NULL,
+  by TEXT NOT NULL,
+  message TEXT NOT NULL,
+  act INTEGER NOT NULL,
+  because TEXT,
+  machine TEXT,
+  task TEXT,
+  part TEXT,
+  target TEXT,
+  json TEXT NOT NULL
+) STRICT;
+CREATE INDEX entries_in_fold_order ON entries (at, said_at, act, id);
+CREATE INDEX entries_of_machine ON entries (machine, at);
+CREATE INDEX entries_of_person ON entries (by);
+CREATE INDEX entries_of_message ON entries (message);
+CREATE INDEX entries_because ON entries (because) WHERE because IS NOT NULL;
+CREATE INDEX entries_on_target ON entries (target) WHERE target IS NOT NULL;
+CREATE TRIGGER entries_stay BEFORE DELETE ON entries BEGIN SELECT RAISE(ABORT, 'entries are never deleted'); END;
+CREATE TRIGGER entries_keep BEFORE UPDATE ON entries BEGIN SELECT RAISE(ABORT, 'entries are never changed'); END;
+
+CREATE TABLE handled (message TEXT PRIMARY KEY, answer TEXT NOT NULL, at INTEGER NOT NULL) STRICT;
+CREATE TABLE words (
+  message TEXT PRIMARY KEY, person TEXT NOT NULL, text TEXT NOT NULL, at INTEGER NOT NULL
+) STRICT;
+CREATE INDEX words_of_person ON words (person);
+CREATE TABLE people (
+  id TEXT PRIMARY KEY, name TEXT NOT NULL, folded_name TEXT NOT NULL,
+  role TEXT CHECK (role IN ('member', 'keeper'))
+) STRICT;
+CREATE INDEX people_by_name ON people (folded_name);
+CREATE TABLE accounts (
+  platform TEXT NOT NULL, account TEXT NOT NULL, person TEXT NOT NULL REFERENCES people (id),
+  PRIMARY KEY (platform, account)
+) STRICT;
+CREATE INDEX accounts_of_person ON accounts (person);
+CREATE TABLE workshop (one INTEGER PRIMARY KEY CHECK (one = 1), json TEXT NOT NULL, at INTEGER NOT NULL) STRICT;
+CREATE TABLE conversations (
+  place TEXT NOT NULL, person TEXT NOT NULL, state TEXT NOT NULL, expires_at INTEGER NOT NULL,
+  PRIMARY KEY (place, person)
+) STRICT;
+CREATE INDEX conversations_by_expiry ON conversations (expires_at);
+CREATE TABLE checkpoints (
+  machine TEXT PRIMARY KEY, fold_version INTEGER NOT NULL, position INTEGER NOT NULL, json TEXT NOT NULL
+) STRICT;
+`;
+
+export const MIGRATIONS: readonly string[] = [FIRST];

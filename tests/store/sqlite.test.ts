@@ -1,0 +1,10 @@
+import { openSqliteStore } from '../../src/store/open.ts';
+import { storeContract } from './contract.ts';
+import { freshFiles } from './folder.ts';
+import { journalContract } from './journalContract.ts';
+
+const fresh = freshFiles();
+const open = async (): ReturnType<typeof openSqliteStore> => openSqliteStore(fresh());
+
+storeContract('the store in a file', open);
+journalContract('the store in a file', open);
