@@ -1,0 +1,91 @@
+/**
+ * The workshop file against the record: which facts are missing so that the record says what the file says.
+ * Applying the same file again finds none. What the record learned since is never overwritten by an old file:
+ * - a task or part that was done, swapped or stated later than the file's date stays;
+ * - a stock figure is a count of the enrolment day, so only a figure that was changed in the file counts again;
+ * - intervals and builds are settings: the file is their home and wins.
+ */
+import type { LocalCalendar } from '../maintenance/calendar.ts';
+import { ROOM } from '../maintenance/codes.ts';
+import type { Draft, EntryFields, Instant } from '../maintenance/entry/entry.ts';
+import { foldName } from '../maintenance/machine.ts';
+import type { MachineRecord, ShopRecord } from '../maintenance/record/record.ts';
+import type { Workshop, WorkshopMachine } from '../workshop.ts';
+import { machineFacts } from './enrol/facts.ts';
+import { shelfFacts } from './enrol/shelf.ts';
+import { intervalFacts, statedParts, statedTasks } from './enrol/stated.ts';
+
+export interface Enrolment {
+  /** Machines by canonical name, in the order of the file. */
+  added: string[];
+  changed: string[];
+  unchanged: string[];
+  /** On record and in use, but not in the file. They stay: a machine is retired by saying so. */
+  missing: string[];
+  /** What the file says and the record cannot take, in sentences for its writer. */
+  notes: string[];
+  /** In the order in which they must stand in their message (the act index keeps it). */
+  drafts: Draft[];
+}
+
+interface Moment {
+  now: Instant;
+  calendar: LocalCalendar;
+  /** The file as it was applied last, if it ever was: tells a changed stock figure from an old one. */
+  before?: Workshop;
+}
+
+/** @returns drafts at `now`; nothing is written here */
+export function enrolment(workshop: Workshop, shop: ShopRecord, moment: Moment): Enrolment {
+  const result: Enrolment = { added: [], changed: [], unchanged: [], missing: [], notes: [], drafts: [] };
+  const add = (facts: readonly EntryFields[]): void => {
+    for (const fields of facts) result.drafts.push({ ...fields, at: moment.now, precision: 'instant' });
+  };
+  for (const machine of workshop.machines) {
+    const name = foldName(machine.name);
+    const record = shop.machines.get(name);
+    if (record?.retired) {
+      result.notes.push(retiredNote(machine, record, moment.calendar));
+      continue;
+    }
+    const facts = factsOf(machine, name, record, moment, result.notes);
+    add(facts);
+    result[!record?.enrolled ? 'added' : facts.length > 0 ? 'changed' : 'unchanged'].push(name);
+  }
+  add(roomFacts(workshop, shop.room));
+  add(shelfFacts(workshop.shelf, shop.shelf, moment.before?.shelf));
+  result.missing = missingFrom(workshop, shop);
+  return result;
+}
+
+function factsOf(
+  machine: WorkshopMachine,
+  name: string,
+  record: MachineRecord | undefined,
+  { now, calendar }: Moment,
+  notes: string[],
+): EntryFields[] {
+  const first = machine.inUseSince ?? calendar.dateOf(now);
+  return [
+    ...machineFacts(machine, name, record, first, notes),
+    ...statedTasks(name, machine.lastDone, record),
+    ...statedParts(name, machine, record, first),
+    ...intervalFacts(name, machine.intervals, record),
+  ];
+}
+
+const roomFacts = ({ room }: Workshop, record: MachineRecord): EntryFields[] => [
+  ...statedTasks(ROOM, room.lastDone, record),
+  ...intervalFacts(ROOM, room.intervals, record),
+];
+
+const retiredNote = (machine: WorkshopMachine, record: MachineRecord, calendar: LocalCalendar): string => {
+  const on = record.retired ? ` on ${calendar.dateOf(record.retired.at)}` : '';
+  return `${machine.name} was retired${on}: take it out of the file, or give the machine that came after it a name of its own.`;
+};
+
+function missingFrom(workshop: Workshop, shop: ShopRecord): string[] {
+  const named = new Set(workshop.machines.map((machine) => foldName(machine.name)));
+  const inUse = [...shop.machines.values()].filter((record) => record.enrolled && !record.retired);
+  return inUse.map((record) => record.name).filter((name) => !named.has(name));
+}
