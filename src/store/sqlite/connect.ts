@@ -4,11 +4,8 @@ import { dirname } from 'node:path';
 import Database from 'better-sqlite3';
 import { StoreFault } from '../fault.ts';
 import { asFault } from './faults.ts';
-import { MIGRATIONS } from './migrations.ts';
+import { assertOurs, bringUpToDate } from './migrations.ts';
 import { type Patience, patiently } from './patience.ts';
-
-/** "Fttl": tells our databases from those of other programs. */
-export const APPLICATION_ID = 0x4674746c;
 
 export interface Connections {
   writer: Database.Database;
@@ -51,9 +48,6 @@ function naming(file: string, error: unknown): unknown {
   return new StoreFault(error.code, `${error.message} (${file})`, { cause: error.cause ?? error });
 }
 
-const numberOf = (driver: Database.Database, pragma: string): number =>
-  Number(driver.pragma(pragma, { simple: true }));
-
 /** Nothing is changed before it is known whose file it is. */
 function prepare(driver: Database.Database): void {
   assertOurs(driver);
@@ -67,29 +61,5 @@ function prepare(driver: Database.Database): void {
   driver.pragma('foreign_keys = ON');
   // Deleted words are overwritten, not only forgotten.
   driver.pragma('secure_delete = ON');
-  if (numberOf(driver, 'user_version') < MIGRATIONS.length) driver.transaction(migrate).immediate(driver);
-}
-
-/** Throws StoreFault `not-ours` or `newer-database`. */
-function assertOurs(driver: Database.Database): void {
-  const tables = driver.prepare('SELECT 1 FROM sqlite_schema LIMIT 1').get();
-  if (tables === undefined) return;
-  if (numberOf(driver, 'application_id') !== APPLICATION_ID)
-    throw new StoreFault(
-      'not-ours',
-      'This is a database of another program, not of Fettle: choose another file.',
-    );
-  if (numberOf(driver, 'user_version') > MIGRATIONS.length)
-    throw new StoreFault(
-      'newer-database',
-      'This database was made by a newer Fettle: bring this one up to date first.',
-    );
-}
-
-/** Inside the transaction it is looked at again: another process may have been faster. */
-function migrate(driver: Database.Database): void {
-  assertOurs(driver);
-  for (const step of MIGRATIONS.slice(numberOf(driver, 'user_version'))) driver.exec(step);
-  driver.pragma(`application_id = ${APPLICATION_ID}`);
-  driver.pragma(`user_version = ${MIGRATIONS.length}`);
+  bringUpToDate(driver);
 }

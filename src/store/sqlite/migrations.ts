@@ -1,4 +1,9 @@
 /** The schema, step by step: step n brings a database from `user_version` n to n + 1. Steps are only ever added. */
+import type Database from 'better-sqlite3';
+import { StoreFault } from '../fault.ts';
+
+/** "Fttl": tells our databases from those of other programs. */
+export const APPLICATION_ID = 0x4674746c;
 
 const FIRST = `
 CREATE TABLE entries (
@@ -54,3 +59,34 @@ CREATE TABLE checkpoints (
 `;
 
 export const MIGRATIONS: readonly string[] = [FIRST];
+
+const numberOf = (driver: Database.Database, pragma: string): number =>
+  Number(driver.pragma(pragma, { simple: true }));
+
+/** An empty file is anybody's. Throws StoreFault `not-ours` or `newer-database`. */
+export function assertOurs(driver: Database.Database, steps: readonly string[] = MIGRATIONS): void {
+  if (driver.prepare('SELECT 1 FROM sqlite_schema LIMIT 1').get() === undefined) return;
+  if (numberOf(driver, 'application_id') !== APPLICATION_ID)
+    throw new StoreFault(
+      'not-ours',
+      'This is a database of another program, not of Fettle: choose another file.',
+    );
+  if (numberOf(driver, 'user_version') > steps.length)
+    throw new StoreFault(
+      'newer-database',
+      'This database was made by a newer Fettle: bring this one up to date first.',
+    );
+}
+
+/** Takes all missing steps in one transaction, or none. */
+export function bringUpToDate(driver: Database.Database, steps: readonly string[] = MIGRATIONS): void {
+  if (numberOf(driver, 'user_version') >= steps.length) return;
+  const migrate = (): void => {
+    // Looked at again, now that nobody else can write: another process may have been faster.
+    assertOurs(driver, steps);
+    for (const step of steps.slice(numberOf(driver, 'user_version'))) driver.exec(step);
+    driver.pragma(`application_id = ${APPLICATION_ID}`);
+    driver.pragma(`user_version = ${steps.length}`);
+  };
+  driver.transaction(migrate).immediate();
+}
