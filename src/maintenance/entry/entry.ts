@@ -50,7 +50,10 @@ export type EntryFields =
   | { kind: 'swapped'; machine: string; part: Part; fitted?: string; reason?: Reason; count?: number }
   | { kind: 'seen'; machine: string; symptom: Symptom; part?: Part }
   | { kind: 'cleared'; machine: string; symptom?: Symptom }
-  | { kind: 'down' | 'up' | 'opened' | 'closed'; machine: string }
+  | { kind: 'down'; machine: string }
+  | { kind: 'up'; machine: string }
+  | { kind: 'opened'; machine: string }
+  | { kind: 'closed'; machine: string }
   | { kind: 'putOff'; machine: string; task?: Task; until?: LocalDate; atHours?: number; reason?: string }
   | { kind: 'claimed'; machine: string; task?: Task; on?: LocalDate }
   | { kind: 'stockMoved'; part: StockItem; change: number; fitted?: string }

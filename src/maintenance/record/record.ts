@@ -39,6 +39,8 @@ export interface TaskDone extends Mark {
   finding?: Finding;
   /** A stated baseline without an hour figure: its hours are unknown, days count. */
   hoursUnknown?: true;
+  /** A counter figure that was stated before the counter was known: it counts once that is. */
+  statedHours?: number;
 }
 
 export interface FittedPart extends Mark {
@@ -47,6 +49,9 @@ export interface FittedPart extends Mark {
   text?: string;
   /** False: it was in at enrolment and nobody knows since when (delayed entry, never "new"). */
   ageKnown: boolean;
+  /** As in TaskDone. */
+  hoursUnknown?: true;
+  statedHours?: number;
 }
 
 /** One part's life, ended by a swap. */
@@ -62,6 +67,8 @@ export interface PartLife {
   reason?: Reason;
   ageKnown: boolean;
   text?: string;
+  /** How many came out together ("four new wheels"), when it was said. */
+  count?: number;
 }
 
 export interface SymptomRecord {
@@ -70,6 +77,8 @@ export interface SymptomRecord {
   /** The last ten occurrences, oldest first. */
   recent: readonly Mark[];
   count: number;
+  /** The last occurrence at each part that was named with it. */
+  byPart?: Readonly<Partial<Record<Part, Mark>>>;
 }
 
 export interface Hold {
@@ -139,10 +148,14 @@ export interface MachineRecord {
   /** The last reading, and what was logged since. */
   anchor?: { mark: Mark; hours: number };
   loggedSinceAnchor: number;
+  /** All hours that were logged, ever. */
+  loggedHours: number;
   /** Hours between readings that nobody logged. */
   unloggedHours: number;
   lastUsage?: Mark;
   runByDay: RunByDay;
+  /** The last day counted as a run day for usage of which only the filament was said. */
+  unmeasuredDay?: Day;
   /** First local day with usage on record. */
   firstRunDay?: Day;
   loaded?: { material?: Material; grams?: number; mark: Mark };
@@ -153,6 +166,8 @@ export interface MachineRecord {
   baseline?: TaskDone;
   parts: Readonly<Partial<Record<Part, FittedPart>>>;
   lives: readonly PartLife[];
+  /** Trims of the guide tube since it was fitted; each takes length off. */
+  tubeTrims?: number;
   symptoms: Readonly<Partial<Record<Symptom, SymptomRecord>>>;
   hold?: Hold;
   down?: Mark;
@@ -192,6 +207,7 @@ export interface Draw {
   want?: string;
   position: Position;
   machine: string;
+  by: string;
 }
 
 export interface ShelfItem {

@@ -1,0 +1,83 @@
+/**
+ * Entries become the record. Total and pure: any set of entries, in any order of arrival, gives the same
+ * record; nothing is refused here (that was decided at writing), what does not fit is marked as a conflict.
+ */
+import type { LocalCalendar } from '../calendar.ts';
+import { ROOM } from '../codes.ts';
+import type { Entry, Instant } from '../entry/entry.ts';
+import { blankMachine } from './blank.ts';
+import { withConflict } from './conflict.ts';
+import { foldFloor } from './floor.ts';
+import { positionOf } from './order.ts';
+import type { Conflict, MachineRecord, ShopRecord } from './record.ts';
+import { reduce, type MachineFact } from './reducers/byKind.ts';
+import { timelineOf, type FloorFact } from './timeline.ts';
+
+/** What has been written by `now` and does not hold later than `now`: all that an answer at `now` may rest on. */
+export const asOf = (entries: readonly Entry[], now: Instant): readonly Entry[] =>
+  entries.filter((entry) => entry.at <= now && entry.writtenAt <= now);
+
+/** `until`: only what happened up to then, by all that is known about it now. */
+export function foldShop(entries: readonly Entry[], calendar: LocalCalendar, until?: Instant): ShopRecord {
+  const { machines, floor } = timelineOf(entries, calendar, until);
+  const folded = [...machines].map(([name, facts]) => foldFacts(name, facts, calendar));
+  return assembleShop(folded, floor);
+}
+
+/** One machine (or the room) from all entries that touch it; entries about others are passed over. */
+export function foldMachine(
+  name: string,
+  entries: readonly Entry[],
+  calendar: LocalCalendar,
+  until?: Instant,
+): MachineRecord {
+  return foldFacts(name, timelineOf(entries, calendar, until).machines.get(name) ?? [], calendar);
+}
+
+/** Facts in order. */
+export function foldFacts(
+  name: string,
+  facts: readonly MachineFact[],
+  calendar: LocalCalendar,
+): MachineRecord {
+  const awaited = facts.some((fact) => fact.kind === 'enrolled');
+  const folded = facts.reduce((machine, fact) => step(machine, fact, calendar, awaited), blankMachine(name));
+  const last = facts.at(-1);
+  return last ? { ...folded, position: positionOf(last) } : folded;
+}
+
+/** `awaited`: an enrolment of this machine is known, though it may come later in the order. */
+export function step(
+  machine: MachineRecord,
+  fact: MachineFact,
+  calendar: LocalCalendar,
+  awaited: boolean,
+): MachineRecord {
+  const what = doubt(machine, fact, awaited);
+  const marked = what ? withConflict(machine, { entry: fact.id, at: fact.at, what }) : machine;
+  return reduce(marked, fact, calendar);
+}
+
+function doubt(machine: MachineRecord, fact: MachineFact, awaited: boolean): Conflict['what'] | undefined {
+  if (fact.kind === 'enrolled' || machine.name === ROOM) return undefined;
+  if (machine.retired) return 'after-retirement';
+  if (machine.enrolled) return undefined;
+  if (awaited) return 'before-enrolment';
+  // once is enough: it is true of every entry of that machine
+  return machine.conflicts.some((conflict) => conflict.what === 'not-enrolled') ? undefined : 'not-enrolled';
+}
+
+/** Machines, the room among them, and what is about no machine, put together. */
+export function assembleShop(machines: readonly MachineRecord[], floor: readonly FloorFact[]): ShopRecord {
+  const byName = machines.filter((machine) => machine.name !== ROOM).toSorted(byMachineName);
+  const room = machines.find((machine) => machine.name === ROOM) ?? blankMachine(ROOM);
+  const draws = [...byName, room].flatMap((machine) => machine.draws);
+  return {
+    machines: new Map(byName.map((machine) => [machine.name, machine])),
+    room,
+    ...foldFloor(floor, draws),
+  };
+}
+
+const byMachineName = (a: MachineRecord, b: MachineRecord): number =>
+  a.name < b.name ? -1 : a.name > b.name ? 1 : 0;

@@ -1,0 +1,31 @@
+/** One reducer a kind of entry about a machine; a kind without one does not compile. */
+import type { LocalCalendar } from '../../calendar.ts';
+import type { EntryKind, EntryOf } from '../../entry/entry.ts';
+import type { MachineRecord } from '../record.ts';
+import { done } from './done.ts';
+import { changed, enrolled, retired } from './enrolment.ts';
+import { meter } from './meter.ts';
+import { claimed, intervalSet, putOff } from './plans.ts';
+import type { Reducer } from './reducer.ts';
+import { released } from './released.ts';
+import { found, loaded, noted } from './reports.ts';
+import { stated } from './stated.ts';
+import { closed, down, opened, up } from './states.ts';
+import { swapped } from './swapped.ts';
+import { cleared, seen } from './symptoms.ts';
+import { usage } from './usage.ts';
+
+/** What a correction comes to is worked out before the fold; the shelf has a fold of its own. */
+export type NotOfAMachine = 'amended' | 'takenBack' | 'stockMoved' | 'stockCounted' | 'handedOver';
+export type MachineKind = Exclude<EntryKind, NotOfAMachine>;
+export type MachineFact = { [K in MachineKind]: EntryOf<K> & { machine: string } }[MachineKind];
+
+const REDUCERS: { readonly [K in MachineKind]: Reducer<K> } = {
+  enrolled, changed, retired, usage, meter, loaded, done, swapped, seen, cleared, down, up, opened, closed,
+  putOff, claimed, intervalSet, stated, noted, found, released,
+}; // prettier-ignore
+
+export function reduce(machine: MachineRecord, fact: MachineFact, calendar: LocalCalendar): MachineRecord {
+  const reducer = REDUCERS[fact.kind] as Reducer<MachineKind>;
+  return reducer(machine, fact, calendar);
+}

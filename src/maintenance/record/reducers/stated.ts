@@ -1,0 +1,56 @@
+/** Baselines: nobody saw it done here, but it was stated. */
+import { dayOfDate, type LocalCalendar } from '../../calendar.ts';
+import { partReplacedBy, replaceTask, type Part, type Task } from '../../codes.ts';
+import type { EntryOf } from '../../entry/entry.ts';
+import { markOf } from '../mark.ts';
+import { readNozzle } from '../nozzle.ts';
+import type { FittedPart, MachineRecord, TaskDone } from '../record.ts';
+import type { Reducer } from './reducer.ts';
+import { withTask } from './settle.ts';
+
+export const stated: Reducer<'stated'> = (machine, entry, calendar) => {
+  const part = entry.part ?? (entry.task ? partReplacedBy(entry.task) : undefined);
+  if (part) return withPart(machine, part, entry, calendar);
+  const since = baselineOf(machine, entry, calendar);
+  if (entry.task) return withTask(machine, entry.task, since);
+  return machine.baseline && machine.baseline.at > since.at ? machine : { ...machine, baseline: since };
+};
+
+/**
+ * Where the statement counts from. Hours: those that were stated; else those of now, if it is about now; else
+ * they are not known and only days count. A figure on a counter that is not known yet waits until it is.
+ */
+function baselineOf(machine: MachineRecord, entry: EntryOf<'stated'>, calendar: LocalCalendar): TaskDone {
+  const then = entry.on === undefined ? undefined : dayOfDate(entry.on);
+  const about = then === undefined ? entry : { ...entry, at: calendar.noon(then), precision: 'day' as const };
+  const mark = { ...markOf(about, machine.totals, calendar), why: 'stated' as const };
+  if (entry.hours !== undefined && machine.counterKnown)
+    return { ...mark, totals: { ...mark.totals, hours: entry.hours } };
+  if (entry.hours !== undefined) return { ...mark, hoursUnknown: true, statedHours: entry.hours };
+  return then === undefined || then === calendar.dayOf(entry.at) ? mark : { ...mark, hoursUnknown: true };
+}
+
+function withPart(
+  machine: MachineRecord,
+  part: Part,
+  entry: EntryOf<'stated'>,
+  calendar: LocalCalendar,
+): MachineRecord {
+  const since = baselineOf(machine, entry, calendar);
+  const before = machine.parts[part];
+  if (before && before.at > since.at) return machine;
+  const ageKnown = entry.on !== undefined || entry.hours !== undefined;
+  const fitted: FittedPart = {
+    ...since,
+    why: 'stated',
+    ageKnown,
+    ...(entry.fitted === undefined ? {} : { text: entry.fitted }),
+  };
+  const task: Task = replaceTask(part);
+  return {
+    // a part of unknown age says nothing about when it was last replaced
+    ...(ageKnown ? withTask(machine, task, since) : machine),
+    parts: { ...machine.parts, [part]: fitted },
+    nozzle: part === 'nozzle' ? { ...machine.nozzle, ...readNozzle(entry.fitted ?? '') } : machine.nozzle,
+  };
+}

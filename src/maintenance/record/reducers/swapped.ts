@@ -1,0 +1,92 @@
+/** A part goes out, another goes in: a life ends, a task is done, a spare leaves the shelf. */
+import { replaceTask, type Part } from '../../codes.ts';
+import type { EntryOf } from '../../entry/entry.ts';
+import { markOf } from '../mark.ts';
+import { describeNozzle, readNozzle } from '../nozzle.ts';
+import { positionOf } from '../order.ts';
+import type { Draw, FittedPart, MachineRecord, Mark, PartLife } from '../record.ts';
+import type { Reducer } from './reducer.ts';
+import { settle, withTask } from './settle.ts';
+
+export const swapped: Reducer<'swapped'> = (machine, entry, calendar) => {
+  const mark = markOf(entry, machine.totals, calendar);
+  const wanted = entry.fitted ?? whatIsIn(machine, entry.part);
+  const fitted: FittedPart = { ...mark, why: 'swapped', ageKnown: true, ...(wanted ? { text: wanted } : {}) };
+  const task = replaceTask(entry.part);
+  const settled = settle(withTask(machine, task, { ...mark, why: 'swapped' }), task, entry.by);
+  return {
+    ...settled,
+    parts: { ...(entry.part === 'belt' ? beltsInDoubt(machine, mark) : machine.parts), [entry.part]: fitted },
+    lives: endedLife(machine, entry, mark),
+    nozzle:
+      entry.part === 'nozzle' ? { ...machine.nozzle, ...readNozzle(entry.fitted ?? '') } : machine.nozzle,
+    draws: [...machine.draws, drawOf(machine, entry, wanted)],
+  };
+};
+
+/** The words for the part that is in, from its swap or from the build. */
+export function whatIsIn(machine: MachineRecord, part: Part): string | undefined {
+  const text = machine.parts[part]?.text;
+  return text ?? (part === 'nozzle' ? describeNozzle(machine.nozzle) : undefined);
+}
+
+/**
+ * A new "belt" without saying which: either may be the new one, so from here on neither's age is known, and
+ * neither's life is taken as ended.
+ */
+function beltsInDoubt(machine: MachineRecord, mark: Mark): MachineRecord['parts'] {
+  const parts = { ...machine.parts };
+  for (const belt of ['x-belt', 'y-belt'] as const) {
+    const known = parts[belt];
+    if (known) parts[belt] = { ...known, ...mark, ageKnown: false };
+  }
+  return parts;
+}
+
+/** Several that come out together ("four wheels") are one life: they were one decision and ran the same hours. */
+function endedLife(machine: MachineRecord, entry: EntryOf<'swapped'>, to: Mark): readonly PartLife[] {
+  const from = bornAt(machine, entry.part);
+  if (!from || from.mark.at > to.at) return machine.lives;
+  const life: PartLife = {
+    part: entry.part,
+    hours: Math.max(0, to.totals.hours - from.mark.totals.hours),
+    days: to.day - from.mark.day,
+    from: from.mark,
+    to,
+    ageKnown: from.ageKnown,
+    ...(entry.reason ? { reason: entry.reason } : {}),
+    ...(from.text ? { text: from.text } : {}),
+    ...(entry.count === undefined ? {} : { count: entry.count }),
+  };
+  return [...machine.lives, life];
+}
+
+/** Since when the part that comes out is known to have been in. */
+function bornAt(
+  machine: MachineRecord,
+  part: Part,
+): { mark: Mark; ageKnown: boolean; text?: string } | undefined {
+  const text = whatIsIn(machine, part);
+  const said = text ? { text } : {};
+  const fitted = machine.parts[part];
+  if (fitted) return { mark: plainMark(fitted), ageKnown: fitted.ageKnown && !fitted.hoursUnknown, ...said };
+  return machine.enrolled ? { mark: machine.enrolled, ageKnown: machine.startedNew, ...said } : undefined;
+}
+
+const plainMark = ({ at, day, precision, entry, by, totals }: Mark): Mark => ({
+  at,
+  day,
+  precision,
+  entry,
+  by,
+  totals,
+});
+
+const drawOf = (machine: MachineRecord, entry: EntryOf<'swapped'>, want: string | undefined): Draw => ({
+  part: entry.part,
+  count: entry.count ?? 1,
+  position: positionOf(entry),
+  machine: machine.name,
+  by: entry.by,
+  ...(want ? { want } : {}),
+});

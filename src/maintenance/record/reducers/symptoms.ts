@@ -1,0 +1,52 @@
+/** What was seen, heard, felt or happened, and what is not there any more. */
+import { isSafetySymptom, SYMPTOMS, type Symptom } from '../../codes.ts';
+import { keepLast, markOf } from '../mark.ts';
+import type { MachineRecord, Mark, SymptomRecord } from '../record.ts';
+import type { Reducer } from './reducer.ts';
+
+export const seen: Reducer<'seen'> = (machine, entry, calendar) => {
+  const mark = markOf(entry, machine.totals, calendar);
+  const told = occurred(machine, entry.symptom, mark);
+  return isSafetySymptom(entry.symptom) ? held(told, entry.symptom, mark) : told;
+};
+
+/** A safety symptom holds the machine at once; others told while it is held stand beside the first. */
+function held(machine: MachineRecord, symptom: Symptom, mark: Mark): MachineRecord {
+  const { hold } = machine;
+  if (!hold) return { ...machine, hold: { symptom, also: [], since: mark } };
+  if (hold.symptom === symptom || hold.also.includes(symptom)) return machine;
+  return { ...machine, hold: { ...hold, also: [...hold.also, symptom] } };
+}
+
+/** One occurrence more. It stays open since the first time that nobody cleared. */
+export function occurred(machine: MachineRecord, symptom: Symptom, mark: Mark): MachineRecord {
+  const before = machine.symptoms[symptom];
+  const record: SymptomRecord = {
+    open: before?.open ?? mark,
+    recent: keepLast(before?.recent ?? [], mark),
+    count: (before?.count ?? 0) + 1,
+  };
+  return { ...machine, symptoms: { ...machine.symptoms, [symptom]: record } };
+}
+
+export function clearedSymptom(machine: MachineRecord, symptom: Symptom): MachineRecord {
+  const before = machine.symptoms[symptom];
+  if (!before?.open) return machine;
+  const { open: _open, ...rest } = before;
+  return { ...machine, symptoms: { ...machine.symptoms, [symptom]: rest } };
+}
+
+/** Symptoms that are open, in the order of the vocabulary. */
+export const openSymptoms = (machine: MachineRecord): readonly Symptom[] =>
+  SYMPTOMS.filter((symptom) => machine.symptoms[symptom]?.open !== undefined);
+
+/**
+ * "It's gone", without saying what, clears all that is open; never what the machine is held for: a smell
+ * that has gone is not a cause that was found.
+ */
+export const cleared: Reducer<'cleared'> = (machine, entry) => {
+  const gone = entry.symptom ? [entry.symptom] : openSymptoms(machine);
+  return gone
+    .filter((symptom) => !(machine.hold && isSafetySymptom(symptom)))
+    .reduce(clearedSymptom, machine);
+};

@@ -1,0 +1,64 @@
+/** Operating time and filament. The commonest entry by far: it copies only what it changes. */
+import type { Day, LocalCalendar } from '../../calendar.ts';
+import type { Material } from '../../codes.ts';
+import type { EntryOf } from '../../entry/entry.ts';
+import { markOf } from '../mark.ts';
+import type { MachineRecord, Totals } from '../record.ts';
+import { addHours, hoursByDay, hoursOn, type DayShare } from '../runs.ts';
+import { gramsOf } from '../weight.ts';
+import type { Reducer } from './reducer.ts';
+
+export const usage: Reducer<'usage'> = (machine, entry, calendar) => {
+  const shares = hoursByDay(entry, entry.hours ?? 0, calendar);
+  const newDays = daysNotRunBefore(machine, entry, shares, calendar);
+  const totals = added(machine, entry, newDays.length);
+  const mark = markOf(entry, totals, calendar);
+  const oldest = shares.at(-1)?.day ?? mark.day;
+  return {
+    ...machine,
+    totals,
+    loggedSinceAnchor: machine.loggedSinceAnchor + (entry.hours ?? 0),
+    loggedHours: machine.loggedHours + (entry.hours ?? 0),
+    lastUsage: mark,
+    runByDay: addHours(machine.runByDay, shares),
+    firstRunDay: Math.min(machine.firstRunDay ?? oldest, oldest),
+    ...(shares.length === 0 ? { unmeasuredDay: mark.day } : {}),
+  };
+};
+
+/** Filament without hours ran too: its day counts, once. */
+function daysNotRunBefore(
+  machine: MachineRecord,
+  entry: EntryOf<'usage'>,
+  shares: readonly DayShare[],
+  calendar: LocalCalendar,
+): readonly Day[] {
+  const days = shares.length > 0 ? shares.map((share) => share.day) : [calendar.dayOf(entry.at)];
+  return days.filter((day) => machine.unmeasuredDay !== day && hoursOn(machine.runByDay, day) === 0);
+}
+
+function added(machine: MachineRecord, entry: EntryOf<'usage'>, runDays: number): Totals {
+  const { totals } = machine;
+  const hours = entry.hours ?? 0;
+  const plain = { ...totals, hours: totals.hours + hours, runDays: totals.runDays + runDays };
+  const material = entry.material ?? machine.loaded?.material;
+  if (!material) return plain;
+  const grams = weighed(machine, entry, material);
+  const unweighed = grams === undefined && hours > 0;
+  return {
+    ...plain,
+    hoursOf: hours > 0 ? plus(totals.hoursOf, material, hours) : totals.hoursOf,
+    gramsOf: grams === undefined ? totals.gramsOf : plus(totals.gramsOf, material, grams),
+    unweighedHoursOf: unweighed ? plus(totals.unweighedHoursOf, material, hours) : totals.unweighedHoursOf,
+  };
+}
+
+const weighed = (machine: MachineRecord, entry: EntryOf<'usage'>, material: Material): number | undefined =>
+  entry.grams ??
+  (entry.metres === undefined ? undefined : gramsOf(entry.metres, material, machine.build.filamentMm));
+
+type Sums = Readonly<Partial<Record<Material, number>>>;
+const plus = (sums: Sums, material: Material, amount: number): Sums => ({
+  ...sums,
+  [material]: (sums[material] ?? 0) + amount,
+});

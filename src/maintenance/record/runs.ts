@@ -1,0 +1,64 @@
+/**
+ * Hours by local day. A usage ends at its moment and reaches back, so that a long print counts on every day
+ * it ran. Where only the date was said, the hours are that day's, and only what a day cannot hold reaches back.
+ */
+import type { Day, LocalCalendar } from '../calendar.ts';
+import type { Instant, Precision } from '../entry/entry.ts';
+import { RUN_WINDOW_DAYS, type RunByDay } from './record.ts';
+
+export const MS_AN_HOUR = 3_600_000;
+
+export interface DayShare {
+  day: Day;
+  hours: number;
+}
+
+/** Newest day first. Hours further back than the window are in the totals and on no day. */
+export function hoursByDay(
+  entry: { at: Instant; precision: Precision },
+  hours: number,
+  calendar: LocalCalendar,
+): readonly DayShare[] {
+  const lastDay = calendar.dayOf(entry.at);
+  const shares: DayShare[] = [];
+  let end = entry.precision === 'instant' ? entry.at : calendar.at(lastDay + 1, 0);
+  let left = hours;
+  for (let day = lastDay; left > 0 && day > lastDay - RUN_WINDOW_DAYS; day -= 1) {
+    const start = calendar.at(day, 0);
+    const here = Math.min(left, Math.max(0, end - start) / MS_AN_HOUR);
+    if (here > 0) shares.push({ day, hours: here });
+    left -= here;
+    end = Math.min(end, start);
+  }
+  return shares;
+}
+
+export function hoursOn(run: RunByDay, day: Day): number {
+  return run.hours[run.hours.length - 1 - (run.lastDay - day)] ?? 0;
+}
+
+/** The same run with hours added on these days; days before the window are left out. */
+export function addHours(run: RunByDay, shares: readonly DayShare[]): RunByDay {
+  if (shares.length === 0) return run;
+  const newest = shares.reduce((latest, share) => Math.max(latest, share.day), shares[0]?.day ?? 0);
+  const oldest = shares.reduce((first, share) => Math.min(first, share.day), newest);
+  const { lastDay, hours } = stretched(run, oldest, newest);
+  for (const share of shares) {
+    const index = hours.length - 1 - (lastDay - share.day);
+    if (index >= 0) hours[index] = (hours[index] ?? 0) + share.hours;
+  }
+  return { lastDay, hours };
+}
+
+/** A copy that reaches from `oldest` (or the start of the window) to `newest`. */
+function stretched(run: RunByDay, oldest: Day, newest: Day): { lastDay: Day; hours: number[] } {
+  const empty = run.hours.length === 0;
+  const lastDay = empty ? newest : Math.max(run.lastDay, newest);
+  const windowStart = lastDay - RUN_WINDOW_DAYS + 1;
+  const ranFrom = empty ? oldest : run.lastDay - run.hours.length + 1;
+  const from = Math.max(windowStart, Math.min(oldest, ranFrom));
+  if (!empty && from === ranFrom && lastDay === run.lastDay) return { lastDay, hours: run.hours.slice() };
+  const hours: number[] = [];
+  for (let day = from; day <= lastDay; day += 1) hours.push(empty ? 0 : hoursOn(run, day));
+  return { lastDay, hours };
+}
