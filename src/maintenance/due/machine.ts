@@ -1,0 +1,28 @@
+/** One machine as the evaluation sees it: its record, the day, and what is worked out once for all its tasks. */
+import type { Day } from '../calendar.ts';
+import type { MachineRecord } from '../record/record.ts';
+import { todayOf } from './context.ts';
+import type { DueContext } from './context.ts';
+import type { ForecastScene } from './forecast.ts';
+import { pathsOf } from './weeks.ts';
+import type { Paths } from './weeks.ts';
+
+export interface MachineScene extends ForecastScene {
+  record: MachineRecord;
+  context: DueContext;
+  today: Day;
+  /** Where the room's entries for "one line for the room" are. */
+  room?: MachineRecord;
+}
+
+export function sceneOf(record: MachineRecord, context: DueContext, room?: MachineRecord): MachineScene {
+  let drawn: { paths: Paths | undefined } | undefined;
+  return {
+    record,
+    context,
+    today: todayOf(context),
+    idle: record.down !== undefined,
+    paths: () => (drawn ??= { paths: pathsOf(record, context) }).paths,
+    ...(room && { room }),
+  };
+}
