@@ -10,6 +10,8 @@ export interface TaskCaution {
   keys: readonly CautionKey[];
   /** The one line to print when there is room for one only. */
   line: string;
+  /** The work needs the power on: motors off and hands clear stand in for pulling the power. */
+  powered?: true;
   /** What must end the work there and then. */
   stopWhen?: string;
 }
@@ -56,6 +58,7 @@ export const CAUTIONS_BY_TASK: Readonly<Record<PlainTask, TaskCautionRow>> = {
     line: 'Cold and unplugged; nothing wet near the electrics.',
   },
   'clear-jam': {
+    powered: true,
     keys: ['HOT', 'FUME', 'MOVE', 'CUT'],
     line: 'Heat to the filament’s own print temperature and no further, face away, pull slowly, never a flame.',
     stopWhen: 'it would need more than the hot end’s limit, it smells of burning, or three tries have failed',
@@ -106,6 +109,7 @@ export const CAUTIONS_BY_TASK: Readonly<Record<PlainTask, TaskCautionRow>> = {
     stopWhen: 'plastic comes out above the nozzle',
   },
   'check-first-layer': {
+    powered: true,
     keys: ['HOT', 'MOVE'],
     line: 'Hands off while it homes; one finger on the switch.',
     stopWhen: 'the nozzle scrapes the plate: stop the job',
@@ -121,6 +125,7 @@ export const CAUTIONS_BY_TASK: Readonly<Record<PlainTask, TaskCautionRow>> = {
     stopWhen: 'the cartridge or sensor is loose, melted, brown or bare',
   },
   'check-fans': {
+    powered: true,
     keys: ['MOVE', 'HOT'],
     line: 'Watch and listen; fingers, hair and sleeves away from turning blades.',
     stopWhen: 'a board or supply fan stands still: power off',
@@ -131,11 +136,13 @@ export const CAUTIONS_BY_TASK: Readonly<Record<PlainTask, TaskCautionRow>> = {
     stopWhen: 'plug, lead or inlet is cut, crushed, brown or loose',
   },
   'check-guards': {
+    powered: true,
     keys: ['MOVE'],
     line: 'Stand clear while it moves; a guard is tested, never held open or bridged.',
     stopWhen: 'the machine moves with the guard open: out of use',
   },
   'check-probe': {
+    powered: true,
     keys: ['MOVE', 'HOT'],
     line: 'Powered and homing: touch the probe only while nothing moves, hand on the switch.',
     stopWhen: 'the head drives on after the probe has triggered',
@@ -165,7 +172,7 @@ export const CAUTIONS_BY_TASK: Readonly<Record<PlainTask, TaskCautionRow>> = {
   'check-filament-path': 'none needed',
   'check-notices': 'none needed',
   'test-protection': {
-    keys: ['HOT', 'UNPLUG'],
+    keys: ['HOT'],
     line: 'A keeper does it and stays beside it, one hand on the switch.',
     stopWhen: 'the temperature keeps rising: off at the plug, out of use',
   },
@@ -180,6 +187,7 @@ export const CAUTIONS_BY_TASK: Readonly<Record<PlainTask, TaskCautionRow>> = {
     stopWhen: 'the tensioner is cracked or the belt frayed',
   },
   'level-bed': {
+    powered: true,
     keys: ['HOT', 'MOVE', 'DROP'],
     line: 'Paper under a hot nozzle burns fingers: slide it from the far edge.',
     stopWhen: 'bed or plate is cracked',
@@ -190,6 +198,7 @@ export const CAUTIONS_BY_TASK: Readonly<Record<PlainTask, TaskCautionRow>> = {
     stopWhen: 'a side will not come level: bent screw or cracked bracket',
   },
   'calibrate-feeder': {
+    powered: true,
     keys: ['HOT', 'MOVE'],
     line: 'Hot, and the gear turns: hands clear while it feeds.',
   },

@@ -26,9 +26,14 @@ function dropLine(build: Build): string {
   return 'Prop bed or gantry first: whether this Z axis stays up without power is not stated.';
 }
 
+const ALL_METAL_FUMES =
+  'Burnt plastic gives off bad fumes: air the room, do not lean in, do not heat it again.';
+const POWERED_MOVE =
+  'Motors off before fingers go near moving parts, hands clear while anything moves; queued jobs cancelled.';
+
 function fumeLine(build: Build): string {
   const { limitC, stated } = hotLimit(build);
-  if (build.hotEnd === 'all-metal') return CAUTION_LINES.FUME;
+  if (build.hotEnd === 'all-metal') return ALL_METAL_FUMES;
   const which = stated ? 'PTFE-lined hot end' : 'Hot end not stated, so taken as PTFE-lined';
   return `${which}: not above ${limitC ?? LINED_LIMIT_C} °C; browned PTFE fumes, air the room and do not lean in.`;
 }
@@ -41,12 +46,15 @@ function mainsLine(build: Build): string {
   return CAUTION_LINES.MAINS;
 }
 
-/** The line of one hazard for one build; undefined where the build rules the hazard out. */
-export function cautionLine(key: CautionKey, build: Build): string | undefined {
+/**
+ * The line of one hazard for one build; undefined where the build rules the hazard out.
+ * @param powered whether the work needs the power on
+ */
+export function cautionLine(key: CautionKey, build: Build, powered = false): string | undefined {
   if (key === 'DROP') return build.zHolds === true ? undefined : dropLine(build);
   if (key === 'FUME') return fumeLine(build);
   if (key === 'MAINS') return mainsLine(build);
-  return CAUTION_LINES[key];
+  return key === 'MOVE' && powered ? POWERED_MOVE : CAUTION_LINES[key];
 }
 
 /** Tasks whose hands come near a mains-heated bed's leads although the task itself is no mains work. */
@@ -67,7 +75,7 @@ export function cautionsFor(task: Task, build: Build): readonly Caution[] {
   const extra: readonly CautionKey[] =
     build.bedHeater === 'mains' && NEAR_BED_LEADS.has(task) ? ['MAINS'] : [];
   return [...extra, ...row.keys].flatMap((key) => {
-    const line = cautionLine(key, build);
+    const line = cautionLine(key, build, row.powered);
     return line === undefined ? [] : [{ key, line }];
   });
 }

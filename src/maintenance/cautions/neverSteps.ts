@@ -55,9 +55,16 @@ function mainsBed(build: Build): NeverAnswer | undefined {
 const leads = (build: Build): NeverAnswer | undefined =>
   build.bedHeater === 'mains' ? never('mains-bed-wiring') : undefined;
 
-const CLOSED: Readonly<Partial<Record<Task, (build: Build) => NeverAnswer | undefined>>> = {
+/** Closed on every build. */
+const ALWAYS_CLOSED = {
   'replace-power-supply': powerSupply,
   'replace-control-board': controlBoard,
+} as const satisfies Partial<Record<Task, () => NeverAnswer>>;
+export type AlwaysClosed = keyof typeof ALWAYS_CLOSED;
+export const isAlwaysClosed = (code: string): code is AlwaysClosed => Object.hasOwn(ALWAYS_CLOSED, code);
+
+/** Closed on some builds. */
+const CLOSED_FOR: Readonly<Partial<Record<Task, (build: Build) => NeverAnswer | undefined>>> = {
   'replace-bed-heater': mainsBed,
   'replace-wiring': leads,
 };
@@ -66,8 +73,10 @@ const CLOSED: Readonly<Partial<Record<Task, (build: Build) => NeverAnswer | unde
  * The answer that stands in place of steps; undefined where steps can be given.
  * A part is judged as its replacement; a topic is never given, on any build.
  */
+export function neverSteps(asked: AlwaysClosed, build: Build): NeverAnswer;
+export function neverSteps(asked: Task | Part | NeverTopic, build: Build): NeverAnswer | undefined;
 export function neverSteps(asked: Task | Part | NeverTopic, build: Build): NeverAnswer | undefined {
   if (isTopic(asked)) return never(asked);
   const task: Task = isPart(asked) ? replaceTask(asked) : asked;
-  return CLOSED[task]?.(build);
+  return isAlwaysClosed(task) ? ALWAYS_CLOSED[task]() : CLOSED_FOR[task]?.(build);
 }

@@ -42,6 +42,11 @@ describe('cautions for a build', () => {
     expect(keys('check-fasteners', { bedHeater: 'low-voltage' })).not.toContain('MAINS');
   });
 
+  it('does not ask for the power to be off where the work needs it on', () => {
+    expect(line('clear-jam', {}, 'MOVE')).toMatch(/^Motors off/u);
+    expect(line('tension-belts', {}, 'MOVE')).toMatch(/^Power off/u);
+  });
+
   it('never repeats a hazard within one task', () => {
     const build = fc.record(
       {

@@ -1,0 +1,75 @@
+/** What is taken to the machine. Sizes are the usual ones on desktop machines: common practice, no source. */
+import type { Consumable } from '../codes.ts';
+
+export const TOOLS = {
+  'hex-1.5': 'hex key 1.5 mm',
+  'hex-2': 'hex key 2 mm',
+  'hex-2.5': 'hex key 2.5 mm',
+  'hex-3': 'hex key 3 mm',
+  'nozzle-spanner': 'nozzle spanner or socket (usually 6 or 7 mm)',
+  'block-spanner': 'spanner for the heater block (adjustable, or usually 16 mm)',
+  'fitting-spanner': 'spanner for the push-fit (usually 8 or 10 mm)',
+  'eccentric-spanner': 'spanner for the eccentric (usually 8 or 10 mm)',
+  screwdriver: 'screwdriver',
+  'axis-prop': 'block to prop the axis',
+  'heat-gloves': 'heat gloves',
+  'eye-protection': 'eye protection',
+  'dust-mask': 'dust mask and gloves',
+  'stiff-brush': 'small stiff brush',
+  'soft-brush': 'soft brush',
+  'brass-brush': 'long brass brush',
+  vacuum: 'vacuum cleaner',
+  tweezers: 'tweezers',
+  cutters: 'flush cutters',
+  'tube-cutter': 'tube cutter or a new blade',
+  'bore-needle': 'needle thinner than the bore',
+  magnifier: 'magnifier',
+  mirror: 'small mirror',
+  torch: 'torch',
+  paper: 'sheet of paper',
+  ruler: 'steel ruler',
+  caliper: 'caliper',
+  square: 'engineer’s square',
+  'pitch-meter': 'tuner or phone that shows hertz',
+  'felt-pen': 'felt pen',
+  'cable-ties': 'cable ties',
+  phone: 'phone camera',
+  'memory-card': 'memory card or cable',
+  dryer: 'filament dryer',
+  scraper: 'plastic scraper',
+  'steps-ladder': 'firm steps',
+} as const;
+export type Tool = keyof typeof TOOLS;
+
+/** What gets used up; `item` is its code on the shelf, where it is counted there. */
+export const SUPPLIES = {
+  'light-oil': { text: 'light machine oil', item: 'oil' },
+  'screw-grease': { text: 'PTFE or lithium grease', item: 'grease' },
+  'named-lubricant': { text: 'the lubricant that the nut’s maker names', item: 'grease' },
+  'ball-screw-grease': { text: 'the ball screw maker’s grease', item: 'grease' },
+  'rail-lubricant': { text: 'the rail maker’s oil or grease', item: 'grease' },
+  'rod-lubricant': { text: 'light machine oil or light grease', item: 'oil' },
+  cloth: { text: 'lint-free cloth', item: 'cloth' },
+  alcohol: { text: 'alcohol, only if the surface’s maker allows it', item: 'alcohol' },
+  'air-can': { text: 'air can for where no brush reaches', item: 'air-can' },
+  'clean-filament': { text: 'a metre of clean filament', item: 'filament' },
+  'test-filament': { text: 'filament for a test print', item: 'filament' },
+  'dish-soap': { text: 'dish soap and warm water' },
+  'thread-lock': { text: 'thread-lock, medium strength' },
+  bag: { text: 'bag that closes' },
+} as const satisfies Record<string, { text: string; item?: Consumable }>;
+export type Supply = keyof typeof SUPPLIES;
+
+const HEX = 'hex-';
+const joined = (sizes: readonly string[]): string =>
+  sizes.length < 2 ? sizes.join('') : `${sizes.slice(0, -1).join(', ')} and ${sizes.at(-1)}`;
+
+/** The tools of one or more tasks as one list: each once, hex keys drawn together with their sizes. */
+export function toolList(tools: readonly Tool[]): readonly string[] {
+  const once = [...new Set(tools)];
+  const sizes = once.filter((tool) => tool.startsWith(HEX)).map((tool) => tool.slice(HEX.length));
+  sizes.sort((a, b) => Number(a) - Number(b));
+  const keys =
+    sizes.length === 0 ? [] : [`hex key${sizes.length > 1 ? 's' : ''} ${joined(sizes)} mm (usual sizes)`];
+  return [...keys, ...once.filter((tool) => !tool.startsWith(HEX)).map((tool) => TOOLS[tool])];
+}
