@@ -72,6 +72,30 @@ const shelfItems = ({ shelf }: Workshop): Clash[] =>
     }),
   );
 
+const words = (fitted = ''): ReadonlySet<string> =>
+  new Set(
+    foldName(fitted)
+      .split(/[^\p{L}\p{N}.]+/u)
+      .filter(Boolean),
+  );
+const saysNoMore = (one: ReadonlySet<string>, other: ReadonlySet<string>): boolean =>
+  [...one].every((word) => other.has(word));
+
+/** "nozzle" beside "nozzle brass 0.4": nobody could say which of the two a swap took. */
+function shelfInDoubt({ shelf }: Workshop): Clash[] {
+  return shelf.flatMap((item, index) => {
+    const said = words(item.fitted);
+    const other = shelf.find((rival, place) => {
+      if (place === index || rival.part !== item.part) return false;
+      const theirs = words(rival.fitted);
+      return theirs.size !== said.size && saysNoMore(said, theirs);
+    });
+    if (!other) return [];
+    const text = `could also be the ${other.part} "${other.fitted ?? ''}": say in fitted what sets this one apart`;
+    return [{ path: ['shelf', index, 'part'], text }];
+  });
+}
+
 function oneMachine(machine: WorkshopMachine, at: Path): Clash[] {
   const clashes: Clash[] = [];
   const { tubeLengthMm, tubeNeededMm } = machine.build;
@@ -124,6 +148,7 @@ export function clashesIn(workshop: Workshop, now?: Instant): Clash[] {
     ...machineNames(workshop),
     ...peopleNames(workshop),
     ...shelfItems(workshop),
+    ...shelfInDoubt(workshop),
     ...workshop.machines.flatMap((machine, index) => oneMachine(machine, ['machines', index])),
     ...(zoneKnown && now !== undefined ? datesAhead(workshop, now) : []),
   ];

@@ -64,7 +64,7 @@ const interval = section({
   dose: positive(100).exactOptional(),
   source: word(['manual', 'workshop']),
 }).refine(
-  ({ source: _, ...figures }) => Object.keys(figures).length > 0,
+  (given) => ['hours', 'days', 'runDays', 'dose'].some((unit) => unit in given),
   'must give at least one of: hours, days, runDays, dose',
 );
 const partIn = section({

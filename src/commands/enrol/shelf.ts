@@ -4,20 +4,24 @@
  */
 import type { EntryFields } from '../../maintenance/entry/entry.ts';
 import { foldName } from '../../maintenance/machine.ts';
+import { findItem } from '../../maintenance/record/shelf.ts';
 import type { ShelfItem } from '../../maintenance/record/record.ts';
 import type { ShelfLine } from '../../workshop.ts';
 
 type Named = Pick<ShelfItem, 'part' | 'fitted'>;
 const itemKey = ({ part, fitted }: Named): string => `${part} ${foldName(fitted ?? '')}`;
-const find = <Item extends Named>(items: readonly Item[], wanted: Named): Item | undefined =>
-  items.find((item) => itemKey(item) === itemKey(wanted));
+const inFile = (lines: readonly ShelfLine[], wanted: Named): ShelfLine | undefined =>
+  lines.find((line) => itemKey(line) === itemKey(wanted));
+/** As the record itself finds it, whatever the order of the words. */
+const onRecord = (shelf: readonly ShelfItem[], { part, fitted }: Named): ShelfItem | undefined =>
+  shelf[findItem(shelf, part, fitted)];
 
 /** @param before the shelf of the file that was applied last, if there was one */
 export const shelfFacts = (
   lines: readonly ShelfLine[],
   shelf: readonly ShelfItem[],
   before: readonly ShelfLine[] = [],
-): EntryFields[] => lines.flatMap((line) => lineFacts(line, find(shelf, line), find(before, line)));
+): EntryFields[] => lines.flatMap((line) => lineFacts(line, onRecord(shelf, line), inFile(before, line)));
 
 function lineFacts(
   line: ShelfLine,
