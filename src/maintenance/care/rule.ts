@@ -79,9 +79,10 @@ export interface RuleFacts {
 }
 
 /**
- * How a machine stands while the task is done. `beside`: nothing is opened (a plate off its machine, a dryer).
+ * How a machine stands while the task is done, in the order in which a round goes through it: it is cold in the
+ * morning, and hot work comes last. `beside`: nothing is opened (a plate off its machine, a dryer).
  */
-export const OPENINGS = ['cold-unplugged', 'hot', 'powered-hands-clear', 'beside'] as const;
+export const OPENINGS = ['beside', 'cold-unplugged', 'powered-hands-clear', 'hot'] as const;
 export type Opening = (typeof OPENINGS)[number];
 
 export interface Rule {

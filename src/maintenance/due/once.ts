@@ -4,7 +4,6 @@ import type { Day } from '../calendar.ts';
 import type { Mark, MachineRecord, TaskDone } from '../record/record.ts';
 import { lastOf } from './events.ts';
 import { graceOf } from './measure.ts';
-import { NO_TOTALS } from './since.ts';
 import type { TriggerUse } from './row.ts';
 
 /** Done before three quarters of the delay it was too early: the belt has still to settle. */
@@ -14,11 +13,11 @@ export interface OnceUse extends TriggerUse {
   mark: Mark;
 }
 
-/** A new machine's delay counts from counter 0, whenever it was enrolled. */
+/** A new machine's delay counts from the day on which it came into use, whenever it was enrolled. */
 function eventMark(once: Once, record: MachineRecord, today: Day): Mark | undefined {
   const mark = lastOf(once.after, { record, since: undefined, today });
   if (!mark || !('started' in once.after)) return mark;
-  return { ...mark, day: record.inUseSince, totals: NO_TOTALS };
+  return { ...mark, day: record.inUseSince };
 }
 
 function useOf(once: Once, record: MachineRecord, done: TaskDone | undefined, today: Day): OnceUse[] {

@@ -90,6 +90,8 @@ export interface DueRow {
   watched?: true;
   /** A look pays from now on, long before it is due. */
   lookPays?: true;
+  /** One line for the room: the machines that it stands for. */
+  machines?: readonly string[];
   /** The faster interval holds, for what ran since. */
   faster?: true;
 }

@@ -20,6 +20,13 @@ function fittedOf(rule: Rule, record: MachineRecord): TaskDone | undefined {
   return mark;
 }
 
+/** A part that may have been changed since ("a belt", which one nobody said): its age is not known any more. */
+function ageInDoubt(rule: Rule, record: MachineRecord, known: TaskDone | undefined): boolean {
+  const part = partReplacedBy(rule.task);
+  const fitted = part && record.parts[part];
+  return fitted !== undefined && !fitted.ageKnown && known !== undefined && fitted.at > known.at;
+}
+
 /** A new machine counts from the day on which it came into use, at counter 0. */
 function startOf(record: MachineRecord, context: DueContext): TaskDone | undefined {
   if (!record.startedNew) return undefined;
@@ -29,7 +36,8 @@ function startOf(record: MachineRecord, context: DueContext): TaskDone | undefin
     precision: 'day',
     entry: record.enrolled?.entry ?? '',
     by: record.enrolled?.by ?? '',
-    totals: NO_TOTALS,
+    // marks move with a new counter, so the figure of the start is that of its own mark
+    totals: record.enrolled?.totals ?? NO_TOTALS,
     why: 'started',
   };
 }
@@ -50,6 +58,7 @@ export function sinceOf(
     runInParts.has(rule.task) ? record.tasks['run-in'] : undefined,
     rule.oneLine ? room?.tasks[rule.task] : undefined,
   ].reduce(later, undefined);
+  if (ageInDoubt(rule, record, known)) return undefined;
   const keepsItsAge = partReplacedBy(rule.task) !== undefined && known !== undefined;
   return (keepsItsAge ? known : later(known, record.baseline)) ?? startOf(record, context);
 }
