@@ -19,16 +19,19 @@ const fan: TaskCaution = {
   stopWhen: 'the voltage is not known, or the plug is brown',
 };
 const belt: TaskCaution = {
+  loosens: true,
   keys: ['MOVE', 'DROP', 'CUT'],
   line: 'Power off, axis propped; a spring tensioner lets go with a snap: eye protection.',
   stopWhen: 'a clamp or tensioner is cracked',
 };
 const zDrive: TaskCaution = {
+  loosens: true,
   keys: ['DROP', 'MOVE'],
   line: 'The axis hangs on this part: prop bed or gantry before it comes out.',
   stopWhen: 'the axis is not held by anything but your hand',
 };
 const running: TaskCaution = {
+  loosens: true,
   keys: ['MOVE', 'DROP', 'CUT'],
   line: 'Power off, axis propped; springs and retaining rings fly: eye protection.',
 };
@@ -86,6 +89,7 @@ export const CAUTIONS_BY_PART: Readonly<Record<Part, TaskCautionRow>> = {
   bearing: running,
   rod: running,
   rail: {
+    loosens: true,
     keys: ['MOVE', 'DROP', 'CUT'],
     line: 'Power off, axis propped; hold the carriage on the rail or its balls fall out.',
   },
@@ -105,16 +109,22 @@ export const CAUTIONS_BY_PART: Readonly<Record<Part, TaskCautionRow>> = {
   probe: lowVoltagePlug,
   'end-stop': lowVoltagePlug,
   'printed-part': {
+    loosens: true,
     keys: ['HOT', 'MOVE', 'DROP'],
     line: 'Cold and off; take the weight of what the part holds before its screws come out.',
   },
-  fastener: { keys: ['MOVE', 'DROP'], line: 'Power off; one screw at a time, and hold what it carries.' },
+  fastener: {
+    loosens: true,
+    keys: ['MOVE', 'DROP'],
+    line: 'Power off; one screw at a time, and hold what it carries.',
+  },
   filter: {
     keys: ['UNPLUG', 'DUST'],
     line: 'Fan off; bag the old filter at once; gloves and mask for a particle filter.',
     stopWhen: 'there was smoke: find its source first',
   },
   motor: {
+    loosens: true,
     keys: ['UNPLUG', 'DROP', 'HOT'],
     line: 'Unplugged: a motor plug pulled or pushed under power kills its driver; prop the axis it holds.',
     stopWhen: 'the plug or lead is brown or bare',

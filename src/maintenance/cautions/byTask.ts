@@ -12,6 +12,8 @@ export interface TaskCaution {
   line: string;
   /** The work needs the power on: motors off and hands clear stand in for pulling the power. */
   powered?: true;
+  /** The work takes away what holds an axis up, so that it is propped whatever the build states. */
+  loosens?: true;
   /** What must end the work there and then. */
   stopWhen?: string;
 }
@@ -84,6 +86,7 @@ export const CAUTIONS_BY_TASK: Readonly<Record<PlainTask, TaskCautionRow>> = {
     stopWhen: 'the nut would have to come off its screw: the balls fall out',
   },
   'check-fasteners': {
+    loosens: true,
     keys: ['MOVE', 'DROP'],
     line: 'Power off; take the weight of the gantry before a frame screw is loosened.',
     stopWhen: 'a bracket, plate or profile is cracked',
@@ -94,6 +97,7 @@ export const CAUTIONS_BY_TASK: Readonly<Record<PlainTask, TaskCautionRow>> = {
     stopWhen: 'a mount is soft, or touches the hot block',
   },
   'check-wheels': {
+    loosens: true,
     keys: ['MOVE', 'DROP'],
     line: 'Power off; roll the carriage by hand, fingers out of the track.',
     stopWhen: 'a wheel is split',
@@ -177,6 +181,7 @@ export const CAUTIONS_BY_TASK: Readonly<Record<PlainTask, TaskCautionRow>> = {
     stopWhen: 'the temperature keeps rising: off at the plug, out of use',
   },
   'tighten-pulleys': {
+    loosens: true,
     keys: ['MOVE', 'DROP'],
     line: 'Power off; short key, no force; thread-lock stays off plastics.',
     stopWhen: 'a grub screw is rounded: fit a new one',
@@ -193,6 +198,7 @@ export const CAUTIONS_BY_TASK: Readonly<Record<PlainTask, TaskCautionRow>> = {
     stopWhen: 'bed or plate is cracked',
   },
   'square-gantry': {
+    loosens: true,
     keys: ['DROP', 'MOVE'],
     line: 'Power off and the gantry propped before one side is turned.',
     stopWhen: 'a side will not come level: bent screw or cracked bracket',
@@ -224,6 +230,7 @@ export const CAUTIONS_BY_TASK: Readonly<Record<PlainTask, TaskCautionRow>> = {
     stopWhen: 'it smells or the spool goes soft',
   },
   'run-in': {
+    loosens: true,
     keys: ['UNPLUG', 'MOVE', 'DROP'],
     line: 'Unplugged for the wiring, power off for everything that moves.',
     stopWhen: 'a connector is brown or a wire bare',

@@ -7,7 +7,7 @@ import type { Task } from '../codes.ts';
 import type { Build } from '../machine.ts';
 import { CAUTIONS_BY_PART } from './byPart.ts';
 import { CAUTIONS_BY_TASK } from './byTask.ts';
-import type { PlainTask, TaskCautionRow } from './byTask.ts';
+import type { PlainTask, TaskCaution, TaskCautionRow } from './byTask.ts';
 import { LINED_LIMIT_C, hotLimit } from './hotLimit.ts';
 import { CAUTION_LINES } from './keys.ts';
 import type { Caution, CautionKey } from './keys.ts';
@@ -17,11 +17,16 @@ const isPlain = (task: Task): task is PlainTask => task in CAUTIONS_BY_TASK;
 /** The row of any task; that of a `replace-…` task is its part's. */
 export function cautionRow(task: Task): TaskCautionRow {
   if (isPlain(task)) return CAUTIONS_BY_TASK[task];
-  const part = partReplacedBy(task);
+  const part = partReplacedBy(task); // always a part here: a task is plain or replaces one
   return part === undefined ? 'none needed' : CAUTIONS_BY_PART[part];
 }
 
-function dropLine(build: Build): string {
+/** How the work stands to the machine: what of it changes a hazard's line. */
+type Work = Pick<TaskCaution, 'powered' | 'loosens'>;
+
+function dropLine(build: Build, { loosens }: Work): string | undefined {
+  if (loosens === true) return 'Prop bed or gantry first: this work loosens what holds it up.';
+  if (build.zHolds === true) return undefined;
   if (build.zHolds === false) return 'Prop bed or gantry first: this Z axis drops when the power goes off.';
   return 'Prop bed or gantry first: whether this Z axis stays up without power is not stated.';
 }
@@ -46,15 +51,12 @@ function mainsLine(build: Build): string {
   return CAUTION_LINES.MAINS;
 }
 
-/**
- * The line of one hazard for one build; undefined where the build rules the hazard out.
- * @param powered whether the work needs the power on
- */
-export function cautionLine(key: CautionKey, build: Build, powered = false): string | undefined {
-  if (key === 'DROP') return build.zHolds === true ? undefined : dropLine(build);
+/** The line of one hazard for one build and kind of work; undefined where the build rules the hazard out. */
+export function cautionLine(key: CautionKey, build: Build, work: Work = {}): string | undefined {
+  if (key === 'DROP') return dropLine(build, work);
   if (key === 'FUME') return fumeLine(build);
   if (key === 'MAINS') return mainsLine(build);
-  return key === 'MOVE' && powered ? POWERED_MOVE : CAUTION_LINES[key];
+  return key === 'MOVE' && work.powered === true ? POWERED_MOVE : CAUTION_LINES[key];
 }
 
 /** Tasks whose hands come near a mains-heated bed's leads although the task itself is no mains work. */
@@ -75,7 +77,7 @@ export function cautionsFor(task: Task, build: Build): readonly Caution[] {
   const extra: readonly CautionKey[] =
     build.bedHeater === 'mains' && NEAR_BED_LEADS.has(task) ? ['MAINS'] : [];
   return [...extra, ...row.keys].flatMap((key) => {
-    const line = cautionLine(key, build, row.powered);
+    const line = cautionLine(key, build, row);
     return line === undefined ? [] : [{ key, line }];
   });
 }

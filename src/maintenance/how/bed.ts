@@ -110,7 +110,7 @@ export const BED = {
     steps: [
       step('Let it cool and take the plate off.', 'HOT'),
       step('Look along the surface against the light: scratches, blisters, peeling, bare spots.'),
-      step('Feel nothing by bare finger along an edge: look for chips and cracks first.', 'CUT'),
+      step('Look along the edges for chips and cracks before a finger goes near them.', 'CUT'),
       step('Lay a ruler across, both ways: no gap of light under it.'),
     ],
     good: 'Flat, whole surface, whole edges.',

@@ -1,5 +1,5 @@
 /** Cleaning: dust, scraps, the plate, the screw, the enclosure. */
-import { hasBallScrew, hasPlasticNut, lacksScrews } from './features.ts';
+import { PROP_THEN_OFF, hasBallScrew, hasPlasticNut, lacksScrews } from './features.ts';
 import { only, step, unfitWhen } from './recipe.ts';
 import type { Recipes } from './recipe.ts';
 
@@ -67,7 +67,7 @@ export const CLEANING = {
     tools: ['axis-prop', 'stiff-brush'],
     supplies: ['cloth'],
     steps: [
-      step('Prop the axis, then switch off.', 'DROP'),
+      PROP_THEN_OFF,
       step(
         'Brush dust out of the thread, then hold a dry cloth round the screw and wipe along it, screw still.',
         'MOVE',

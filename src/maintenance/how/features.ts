@@ -4,7 +4,7 @@
  */
 import { hotLimit } from '../cautions/hotLimit.ts';
 import type { Build, Guide } from '../machine.ts';
-import type { When } from './recipe.ts';
+import type { StepLine, When } from './recipe.ts';
 
 export const not =
   (when: When): When =>
@@ -42,3 +42,12 @@ export function limitClause(build: Build): string {
   const { limitC } = hotLimit(build);
   return limitC === undefined ? ', within the hot end’s own limit' : `, not above ${limitC} °C`;
 }
+
+/** First step of work that only needs the power off: the axis is propped unless it is stated to stay up. */
+export const PROP_THEN_OFF: StepLine = {
+  text: (build) =>
+    build.zHolds === true
+      ? 'Switch off; this Z axis is stated to stay up by itself.'
+      : 'Prop the axis, then switch off.',
+  caution: 'DROP',
+};

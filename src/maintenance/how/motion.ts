@@ -1,6 +1,6 @@
 /** Rods, rails and screws: lubricant where the bearing takes it, and none where it does not. */
 import {
-  hasBallScrew, hasPlasticNut, lacksGuide, lacksScrews, nutNotStated,
+  PROP_THEN_OFF, hasBallScrew, hasPlasticNut, lacksGuide, lacksScrews, nutNotStated,
 } from './features.ts'; // prettier-ignore
 import { firstUnfit, only, step, unfitWhen } from './recipe.ts';
 import type { Recipe, Recipes } from './recipe.ts';
@@ -12,7 +12,7 @@ const greaseNut = (build: Build): Recipe => ({
   tools: ['axis-prop'],
   supplies: [hasPlasticNut(build) ? 'named-lubricant' : 'screw-grease', 'cloth'],
   steps: [
-    step('Prop the axis, then switch off.', 'DROP'),
+    PROP_THEN_OFF,
     only(nutNotStated, 'Look at the nut: a plastic one gets no grease, wipe its screw clean and stop here.'),
     step('Wipe the old grease and dust off the screw, screw still.', 'MOVE'),
     only((own) => !hasPlasticNut(own), 'Put on a thin film of PTFE or lithium grease, do not mix kinds.'),

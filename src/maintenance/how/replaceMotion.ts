@@ -91,7 +91,7 @@ export const REPLACE_MOTION = {
       step('Prop the axis at mid height, then switch off.', 'DROP'),
       step('Loosen the coupler and the top bearing, screw the old one out of its nut.', 'MOVE'),
       step('Compare: same diameter, pitch and number of starts. Roll the new one on glass: straight.'),
-      step('Screw it in; coupler with a finger’s breadth of grip on each shaft, ends not touching.'),
+      step('Screw it in; both shafts deep enough in the coupler to be gripped, their ends not touching.'),
       step('Top end only guided, not squeezed: a tight top bearing bends it.'),
       only(hasPlasticNut, 'Leave it clean: the plastic nut gets no grease unless its maker names one.'),
       only(not(hasPlasticNut), 'Metal nut: thin film of grease. Then square the gantry and level the bed.'),

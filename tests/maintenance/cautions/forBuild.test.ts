@@ -22,6 +22,11 @@ describe('cautions for a build', () => {
     expect(keys('grease-screw', { zHolds: true })).toEqual(['MOVE']);
   });
 
+  it('props it all the same where the work loosens what holds it up', () => {
+    expect(line('replace-screw-nut', { zHolds: true }, 'DROP')).toContain('loosens what holds it up');
+    expect(line('tighten-pulleys', { zHolds: true }, 'DROP')).toContain('loosens');
+  });
+
   it('gives the lined hot end its limit with the fumes', () => {
     expect(line('clear-jam', { hotEnd: 'lined' }, 'FUME')).toContain('240 °C');
     expect(line('clear-jam', { hotEnd: 'lined', hotEndMaxC: 230 }, 'FUME')).toContain('230 °C');

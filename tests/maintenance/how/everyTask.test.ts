@@ -97,6 +97,31 @@ describe('every task, on any build', () => {
   });
 });
 
+/** Capitals inside a sentence: trade abbreviations only, so that no maker's or product's name can slip in. */
+const TRADE = new Set(['PLA', 'PTFE', 'C', 'Z', 'M3', 'M4']);
+const namesIn = (line: string): readonly string[] =>
+  line
+    .split(/[.:;?!]\s+/u)
+    .flatMap((sentence) => sentence.split(/[\s(),“”]+/u).slice(1))
+    .map((word) => word.replace(/[-’].*$/u, '').replace(/[^\p{L}\p{N}]/gu, ''))
+    .filter((word) => /^\p{Lu}/u.test(word) && !TRADE.has(word));
+
+describe('names', () => {
+  it('of makers and products stand nowhere in steps, tools or cautions', () => {
+    const lines = TASKS.flatMap((task) => {
+      const answer = howTo(task, { bedHeater: 'low-voltage' });
+      const cautions = cautionsFor(task, {}).map((caution) => caution.line);
+      const tools = answer.kind === 'steps' ? toolList(answer.tools) : [];
+      return [...words(answer).split('\n'), ...cautions, ...tools];
+    });
+    expect([...new Set(lines.flatMap(namesIn))]).toEqual([]);
+  });
+
+  it('would be noticed', () => {
+    expect(namesIn('Oil the rods with Acme Glide, then wipe.')).toEqual(['Acme', 'Glide']);
+  });
+});
+
 describe('the list of tools', () => {
   it('draws hex keys together with their sizes, each once', () => {
     expect(toolList(['hex-2', 'torch', 'hex-1.5', 'hex-2'])).toEqual([

@@ -128,6 +128,17 @@ describe('electrics', () => {
   });
 });
 
+describe('an axis that may drop', () => {
+  it('is propped for greasing unless it is stated to stay up', () => {
+    expect(text('grease-screw')).toContain('Prop the axis');
+    expect(text('grease-screw', { zHolds: true })).not.toContain('Prop the axis');
+  });
+
+  it('is propped for a new coupler even where it stays up by itself: the coupler is what holds it', () => {
+    expect(text('replace-coupler', { zHolds: true })).toContain('Prop the axis');
+  });
+});
+
 describe('belts and bed', () => {
   it('brings crossed belts to one pitch and then checks square', () => {
     expect(text('tension-belts', { belts: 'crossed' })).toMatch(/same pitch[\s\S]*square/u);
