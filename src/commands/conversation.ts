@@ -1,6 +1,6 @@
 /** What is remembered of a conversation, per speaker and place, for half an hour. Never a fact. */
 import { z } from 'zod';
-import type { Act } from '../language/act.ts';
+import type { Deed } from '../maintenance/decide/deed.ts';
 import type { Instant } from '../maintenance/entry/entry.ts';
 import type { Press } from '../replies/reply.ts';
 import type { QuestionField } from './message.ts';
@@ -16,7 +16,7 @@ export interface OpenQuestion {
   text: string;
   options: readonly { value: string; label: string }[];
   /** The acts that wait for it, in the order told. */
-  pending: readonly Act[];
+  pending: readonly Deed[];
   /** For a question about something written already: the entries that the answer amends. */
   targets?: readonly string[];
   saidAt: Instant;
@@ -26,7 +26,7 @@ export interface Conversation {
   lastMachine?: string;
   question?: OpenQuestion;
   /** What the last reply's buttons stand for, in their order. */
-  presses?: readonly Press[];
+  presses?: readonly { label: string; press: Press }[];
 }
 
 // The store keeps this as text; a shape from an older version is dropped, not mended.
@@ -35,7 +35,9 @@ const shape = z.object({
   question: z
     .looseObject({ id: z.string(), pending: z.array(z.looseObject({ kind: z.string() })) })
     .optional(),
-  presses: z.array(z.looseObject({ does: z.string() })).optional(),
+  presses: z
+    .array(z.looseObject({ label: z.string(), press: z.looseObject({ does: z.string() }) }))
+    .optional(),
 });
 
 const isConversation = (json: unknown): json is Conversation => shape.safeParse(json).success;

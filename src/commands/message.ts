@@ -1,7 +1,8 @@
 /** What comes in from any platform, and what goes back: both free of platform words. */
-import type { Act, ActReading } from '../language/act.ts';
+import type { Act } from '../language/act.ts';
 import type { Entry, Instant } from '../maintenance/entry/entry.ts';
-import type { Flag, RefusalCode } from '../maintenance/decide/decision.ts';
+import type { Deed } from '../maintenance/decide/deed.ts';
+import type { AskedField, Flag, RefusalCode } from '../maintenance/decide/decision.ts';
 import type { Button, Press, Reply } from '../replies/reply.ts';
 
 export interface IncomingMessage {
@@ -47,8 +48,7 @@ export interface Question {
   options: readonly AskedOption[];
 }
 /** What a question is about; a bare answer fills this field of every act that waits for it. */
-export type QuestionField =
-  'machine' | 'reason' | 'hours' | 'until' | 'task' | 'part' | 'entry' | 'value' | 'other';
+export type QuestionField = AskedField | 'reason' | 'found' | 'later';
 
 export interface Answer {
   now: Instant;
@@ -57,7 +57,7 @@ export interface Answer {
   message: string;
   outcome: MessageOutcome;
   /** After context: with the machine that the conversation supplied. */
-  acts: readonly Act[];
+  acts: readonly (Act | Deed)[];
   results: readonly ActResult[];
   /** Exactly what this call appended. */
   entries: readonly Entry[];
@@ -65,10 +65,4 @@ export interface Answer {
   reply: Reply;
   /** The buttons in the order in which they are numbered. */
   buttons: readonly Button[];
-}
-
-/** An act on its way through a message. */
-export interface Turn {
-  reading: ActReading;
-  act: Act;
 }

@@ -163,7 +163,8 @@ export interface SafetyMention {
 
 /** What was in doubt, so that one question with few answers can be asked. */
 export type Doubt =
-  | { field: 'machine'; said?: string; options: readonly string[] } // options empty: any machine
+  /** `options` empty: any machine. `acts`: what would be read once the machine is known. */
+  | { field: 'machine'; said?: string; options: readonly string[]; acts?: readonly Act[] }
   | { field: 'task' | 'part' | 'value' | 'date' | 'name'; said: string; options: readonly string[] };
 
 /**

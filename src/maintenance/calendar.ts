@@ -32,7 +32,7 @@ export interface LocalCalendar {
   at(day: Day, minuteOfDay: number): Instant;
   /** Where a date without a clock time is put: 12:00 local. */
   noon(day: Day): Instant;
-  /** RFC 3339 with the zone's offset, to the second. */
+  /** RFC 3339 with the zone's offset; milliseconds only where there are some. */
   format(instant: Instant): string;
   dateOf(instant: Instant): LocalDate;
 }
@@ -93,7 +93,7 @@ export function openCalendar(zone: string): LocalCalendar {
 
   const format = (instant: Instant): string => {
     const offset = stretchAt(instant).offsetMs;
-    const wall = new Date(local(instant)).toISOString().slice(0, 19);
+    const wall = new Date(local(instant)).toISOString().replace(/(?:\.000)?Z$/u, '');
     const minutes = Math.round(Math.abs(offset) / MS_A_MINUTE);
     const two = (n: number): string => String(n).padStart(2, '0');
     return `${wall}${offset < 0 ? '-' : '+'}${two(Math.floor(minutes / 60))}:${two(minutes % 60)}`;

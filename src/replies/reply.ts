@@ -2,7 +2,8 @@
  * What the bot says, before any platform: lines with a little emphasis, and buttons that stand for sentences.
  * Adapters translate it; they decide nothing.
  */
-import type { Act } from '../language/act.ts';
+import type { AskAct } from '../language/act.ts';
+import type { Deed } from '../maintenance/decide/deed.ts';
 
 /** A stretch of text. Everything that a person typed is plain text here; adapters escape it. */
 export type Span = string | { bold: string };
@@ -10,13 +11,14 @@ export type Line = readonly Span[];
 
 /** What pressing a button does: the same as a sentence would. */
 export type Press =
-  | { does: 'acts'; acts: readonly Act[] }
+  | { does: 'deeds'; deeds: readonly (Deed | AskAct)[] }
   | { does: 'answer'; question: string; value: string }
+  /** Opens a question about a deed: until when, what was found. */
+  | { does: 'ask'; about: Deed; field: 'until' | 'found' }
   /** Takes back what one message wrote. */
   | { does: 'undo'; message: string }
   /** Asks what should be different about what one message wrote. */
-  | { does: 'change'; message: string }
-  | { does: 'put-off'; machine: string; task: string };
+  | { does: 'change'; message: string };
 
 export interface Button {
   label: string;

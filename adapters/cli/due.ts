@@ -1,0 +1,22 @@
+import { dueJson, dueText } from '../../src/index.ts';
+import type { Command } from './command.ts';
+import { print } from './output.ts';
+import { withSession } from './session.ts';
+
+export const due: Command = {
+  about: 'list what is due, machine by machine',
+  usage: 'due [--machine NAME]',
+  options: { machine: { type: 'string' } },
+  run: (args, world) =>
+    withSession(args, world, async ({ bot, calendar, now }) => {
+      const machine = args.text('machine');
+      const rows = await bot.due({ now, ...(machine === undefined ? {} : { machine }) });
+      const view = { calendar, today: calendar.dayOf(now), personName: (id: string) => id };
+      print(
+        world.output,
+        rows.map((row) => dueJson(row, calendar)),
+        rows.map((row) => dueText(row, view)).join('\n'),
+      );
+      return 0;
+    }),
+};

@@ -1,0 +1,39 @@
+import { entryDocument, openCalendar, parseWorkshop } from '../../src/index.ts';
+import type { Command } from './command.ts';
+import { usage } from './fault.ts';
+import { print } from './output.ts';
+import { databaseFile, momentOf, readTextFile, withBot } from './session.ts';
+
+const names = (label: string, list: readonly string[]): string[] =>
+  list.length === 0 ? [] : [`${label}: ${list.join(', ')}`];
+
+export const enrol: Command = {
+  about: 'apply a workshop file to the database',
+  usage: 'enrol FILE [--dry-run] [--as NAME]',
+  options: { 'dry-run': { type: 'boolean' }, as: { type: 'string' } },
+  async run(args, world) {
+    const [file, ...more] = args.positionals;
+    if (file === undefined || more.length > 0)
+      throw usage('enrol takes one workshop file: fettle enrol workshop.yaml');
+    const yaml = readTextFile(file);
+    const parsed = parseWorkshop(yaml);
+    const calendar = openCalendar(parsed.ok ? parsed.workshop.workshop.zone : 'UTC');
+    return withBot(databaseFile(args, world), async (bot) => {
+      const dryRun = args.flag('dry-run');
+      const by = args.text('as') ?? 'me';
+      const result = await bot.enrol({ yaml, now: momentOf(args, world, calendar), by, dryRun });
+      const { added, changed, unchanged, missing, notes } = result;
+      const entries = result.entries.map((entry) => entryDocument(entry, calendar, by));
+      const lines = [
+        ...names('added', added),
+        ...names('changed', changed),
+        ...names('unchanged', unchanged),
+        ...names('on record but not in the file (they stay)', missing),
+        ...notes,
+        `${entries.length} ${entries.length === 1 ? 'entry' : 'entries'}${dryRun ? ' would be written' : ' written'}`,
+      ];
+      print(world.output, { added, changed, unchanged, missing, notes, entries }, lines.join('\n'));
+      return 0;
+    });
+  },
+};

@@ -1,0 +1,219 @@
+/** Fettle as its adapters use it: language, commands, maintenance and store wired together. */
+import { createHash } from 'node:crypto';
+import { createReader } from './language/read.ts';
+import type { Reading, SaidAt } from './language/act.ts';
+import { catchUp, nothingKnown, type Known } from './commands/current.ts';
+import { enrolment } from './commands/enrol.ts';
+import { RequestFault } from './commands/fault.ts';
+import { handle } from './commands/handle.ts';
+import type { Answer, IncomingMessage } from './commands/message.ts';
+import { newPersonId } from './commands/people.ts';
+import { exportLines, importLines, type Imported } from './commands/transfer.ts';
+import { openCalendar, type LocalCalendar } from './maintenance/calendar.ts';
+import { ROOM } from './maintenance/codes.ts';
+import { digestOf, type Digest } from './maintenance/due/digest.ts';
+import { dueRows, machineDue } from './maintenance/due/rows.ts';
+import type { DueContext } from './maintenance/due/context.ts';
+import type { DueRow } from './maintenance/due/row.ts';
+import { entryId } from './maintenance/entry/id.ts';
+import { VERSIONS } from './maintenance/entry/upcast.ts';
+import type { Entry, Instant } from './maintenance/entry/entry.ts';
+import { foldName } from './maintenance/machine.ts';
+import type { ShopRecord } from './maintenance/record/record.ts';
+import type { ReadView, Store, Transaction } from './store/store.ts';
+import { parseWorkshop, type Workshop } from './workshop.ts';
+import { digestReply } from './replies/wording/digest.ts';
+import type { Reply } from './replies/reply.ts';
+import type { View } from './replies/wording/view.ts';
+
+export interface EnrolRequest {
+  yaml: string;
+  now: Instant;
+  /** Who applies it, by name. */
+  by: string;
+  dryRun: boolean;
+}
+export interface Enrolled {
+  added: readonly string[];
+  changed: readonly string[];
+  unchanged: readonly string[];
+  missing: readonly string[];
+  notes: readonly string[];
+  entries: readonly Entry[];
+}
+
+export interface Bot {
+  say(message: IncomingMessage): Promise<Answer>;
+  /** Rows in list order. Throws RequestFault `unknown-machine`. */
+  due(query: { now: Instant; machine?: string }): Promise<readonly DueRow[]>;
+  digest(query: { now: Instant }): Promise<{ digest: Digest; reply: Reply }>;
+  /** Throws RequestFault `bad-workshop` with a line for every fault. */
+  enrol(request: EnrolRequest): Promise<Enrolled>;
+  exportLines(write: (line: string) => Promise<void> | void): Promise<void>;
+  importLines(lines: readonly string[]): Promise<Imported>;
+  /** The zone of the enrolled workshop; undefined before there is one. */
+  calendar(): Promise<LocalCalendar | undefined>;
+  close(): Promise<void>;
+}
+
+const NO_WORKSHOP = 'There is no workshop in this database yet. Enrol one first: fettle enrol FILE.';
+
+interface Setting {
+  json: string;
+  workshop: Workshop;
+  calendar: LocalCalendar;
+}
+
+export function openBot(store: Store): Bot {
+  let setting: Setting | undefined;
+  let known: Known | undefined;
+  let reader: { names: string; read: (text: string, said: SaidAt) => Reading } | undefined;
+
+  const settingIn = async ({ post }: Pick<ReadView, 'post'>): Promise<Setting> => {
+    const json = await post.workshop();
+    if (json === undefined) throw new RequestFault('no-workshop', NO_WORKSHOP);
+    if (setting?.json === json) return setting;
+    const workshop: Workshop = JSON.parse(json);
+    if (setting?.workshop.workshop.zone !== workshop.workshop.zone) known = undefined;
+    setting = { json, workshop, calendar: openCalendar(workshop.workshop.zone) };
+    return setting;
+  };
+
+  const recordIn = async ({ journal }: Pick<ReadView, 'journal'>, { calendar }: Setting, now: Instant) => {
+    const base = nothingKnown(calendar);
+    known = await catchUp(known ?? base, base, journal, now, calendar);
+    return known.record;
+  };
+
+  const readerFor = async ({ workshop }: Setting, record: ShopRecord, { post }: Pick<ReadView, 'post'>) => {
+    const machines = [...record.machines.values()].map(({ name, aliases }) => ({ name, aliases }));
+    const people = [
+      ...new Set([...workshop.people.map((p) => p.name), ...(await post.people()).map((p) => p.name)]),
+    ];
+    const names = JSON.stringify([machines, people]);
+    if (reader?.names !== names) reader = { names, read: createReader({ machines, people }) };
+    return reader.read;
+  };
+
+  const dueContext = ({ workshop, calendar }: Setting, now: Instant): DueContext => ({
+    now,
+    calendar,
+    workingDays: workshop.workshop.workingDays,
+    holidays: workshop.workshop.holidays,
+  });
+
+  return {
+    async say(message) {
+      const { answer } = await store.transact((transaction) =>
+        handle(transaction, message, async () => {
+          const current = await settingIn(transaction);
+          const record = await recordIn(transaction, current, message.now);
+          return { ...current, record, read: await readerFor(current, record, transaction) };
+        }),
+      );
+      return answer;
+    },
+    due: ({ now, machine }) =>
+      store.read(async (view) => {
+        const current = await settingIn(view);
+        const record = await recordIn(view, current, now);
+        return rowsOf(record, machine, dueContext(current, now));
+      }),
+    digest: ({ now }) =>
+      store.read(async (view) => {
+        const current = await settingIn(view);
+        const record = await recordIn(view, current, now);
+        const { minutesADay, hourlyRate } = current.workshop.workshop;
+        const digest = digestOf(record, {
+          ...dueContext(current, now),
+          ...(minutesADay === undefined ? {} : { minutesADay }),
+          ...(hourlyRate === undefined ? {} : { hourlyRate }),
+        });
+        const names = new Map((await view.post.people()).map((p) => [p.id, p.name]));
+        const look: View = {
+          calendar: current.calendar,
+          today: current.calendar.dayOf(now),
+          personName: (id) => names.get(id) ?? 'someone',
+        };
+        return { digest, reply: digestReply(digest, look) };
+      }),
+    async enrol(request) {
+      const parsed = parseWorkshop(request.yaml, request.now);
+      if (!parsed.ok)
+        throw new RequestFault(
+          'bad-workshop',
+          parsed.faults.map((f) => `Line ${f.line}: ${f.text}`).join('\n'),
+        );
+      return store.transact((transaction) => applyWorkshop(transaction, parsed.workshop, request));
+    },
+    exportLines: (write) =>
+      store.read(async (view) => {
+        const json = await view.post.workshop();
+        const calendar = json === undefined ? openCalendar('UTC') : (await settingIn(view)).calendar;
+        for await (const line of exportLines(view.journal, calendar)) await write(line);
+      }),
+    importLines: (lines) => store.transact((transaction) => importLines(transaction, lines)),
+    calendar: () =>
+      store.read(async (view) =>
+        (await view.post.workshop()) === undefined ? undefined : (await settingIn(view)).calendar,
+      ),
+    close: () => store.close(),
+  };
+
+  async function applyWorkshop(
+    transaction: Transaction,
+    workshop: Workshop,
+    { yaml, now, by, dryRun }: EnrolRequest,
+  ): Promise<Enrolled> {
+    const json = await transaction.post.workshop();
+    const before = json === undefined ? undefined : (await settingIn(transaction)).workshop;
+    const calendar = openCalendar(workshop.workshop.zone);
+    const base = nothingKnown(calendar);
+    const { record } = await catchUp(base, base, transaction.journal, now, calendar);
+    const { drafts, ...report } = enrolment(workshop, record, {
+      now,
+      calendar,
+      ...(before ? { before } : {}),
+    });
+    const key = `enrol:${createHash('sha256').update(`${now}\n${yaml}`).digest('hex').slice(0, 24)}`;
+    const person = newPersonId(by);
+    const entries = drafts.map((draft, act): Entry => ({
+      ...draft,
+      id: entryId(key, act, 0),
+      v: VERSIONS[draft.kind],
+      saidAt: now,
+      writtenAt: now,
+      by: person,
+      platform: 'file',
+      message: key,
+      act,
+    }));
+    if (!dryRun) {
+      await savePeople(transaction, workshop, by);
+      await transaction.journal.append(entries);
+      await transaction.post.saveWorkshop(JSON.stringify(workshop), now);
+    }
+    return { ...report, entries };
+  }
+}
+
+async function savePeople({ post }: Transaction, workshop: Workshop, by: string): Promise<void> {
+  const listed = workshop.people.some((p) => foldName(p.name) === foldName(by));
+  const people = [...workshop.people, ...(listed ? [] : [{ name: by, role: 'member' as const }])];
+  for (const { name, role } of people) {
+    const foldedName = foldName(name);
+    const [known] = await post.peopleByName(foldedName);
+    await post.savePerson({ id: known?.id ?? newPersonId(name), name, foldedName, role });
+  }
+}
+
+function rowsOf(record: ShopRecord, machine: string | undefined, context: DueContext): readonly DueRow[] {
+  if (machine === undefined) return dueRows(record, context);
+  const name = foldName(machine);
+  if (name === ROOM) return dueRows(record, context).filter((row) => row.machine === ROOM);
+  const own =
+    record.machines.get(name) ??
+    [...record.machines.values()].find((m) => m.aliases.some((alias) => foldName(alias) === name));
+  if (!own) throw new RequestFault('unknown-machine', `There is no machine called "${machine}".`);
+  return machineDue(own, context, record.room);
+}

@@ -1,0 +1,66 @@
+/** Questions: one topic, one file. */
+import type { AskAct, AskTopic } from '../../language/act.ts';
+import { dueRows, machineDue } from '../../maintenance/due/rows.ts';
+import { foldName } from '../../maintenance/machine.ts';
+import { ROOM } from '../../maintenance/codes.ts';
+import type { Reply } from '../../replies/reply.ts';
+import { machineName } from '../../replies/wording/names.ts';
+import { item } from '../../replies/reply.ts';
+import { dueContext, type Scene } from '../scene.ts';
+import { age } from './age.ts';
+import { diagnose } from './diagnose.ts';
+import { due } from './due.ts';
+import { figure } from './figure.ts';
+import { handover } from './handover.ts';
+import { help } from './help.ts';
+import { history } from './history.ts';
+import { how } from './how.ts';
+import { life } from './life.ts';
+import { next } from './next.ts';
+import { overdue } from './overdue.ts';
+import { ready } from './ready.ts';
+import { status } from './status.ts';
+import { stock } from './stock.ts';
+import type { AskScene, Topic } from './topic.ts';
+import { trend } from './trend.ts';
+import { usage } from './usage.ts';
+
+const TOPICS: Readonly<Record<AskTopic, Topic>> = {
+  overdue, due, next, history, age, stock, diagnose, usage, status, ready, life, trend, handover, help, how, figure,
+}; // prettier-ignore
+
+export async function answerAsk(scene: Scene, act: AskAct): Promise<Reply> {
+  const { record } = scene;
+  if (act.machine !== undefined && act.machine !== ROOM && !record.machines.has(act.machine))
+    return {
+      sections: [{ items: [item(`I know no machine called “${machineName(act.machine)}”.`)] }],
+      buttons: [],
+    };
+  return TOPICS[act.topic](askScene(scene, act));
+}
+
+function askScene(scene: Scene, act: AskAct): AskScene {
+  const { record, workshop, calendar, today, message, person, personName, transaction } = scene;
+  const context = dueContext(scene);
+  return {
+    act,
+    record,
+    workshop,
+    calendar,
+    today,
+    now: message.now,
+    journal: transaction.journal,
+    rows: (machine) => {
+      if (machine === undefined || machine === ROOM) {
+        const all = dueRows(record, context);
+        return machine === ROOM ? all.filter((row) => row.machine === ROOM) : all;
+      }
+      const own = record.machines.get(machine);
+      return own ? machineDue(own, context, record.room) : [];
+    },
+    person: person.id,
+    personName,
+    personsNamed: async (name) =>
+      (await transaction.post.peopleByName(foldName(name))).map((known) => known.id),
+  };
+}

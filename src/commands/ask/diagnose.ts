@@ -1,0 +1,72 @@
+/** "Alder's extruding too little, what might it be?": the looks that this symptom calls for, the latest-done last. */
+import { RULES, rulesFor } from '../../maintenance/care/index.ts';
+import { minutesOf, type Rule } from '../../maintenance/care/rule.ts';
+import { isSafetySymptom, type Symptom } from '../../maintenance/codes.ts';
+import type { DueRow } from '../../maintenance/due/row.ts';
+import { minutes } from '../../replies/format/number.ts';
+import { capital } from '../../replies/format/list.ts';
+import { bold, item, type Item, type Reply } from '../../replies/reply.ts';
+import { standing } from '../../replies/wording/due.ts';
+import { machineName, symptomName, todo } from '../../replies/wording/names.ts';
+import { machinesOf, type AskScene, type Topic } from './topic.ts';
+
+const MOST = 5;
+
+const calledFor = (rule: Rule, symptom: Symptom): boolean =>
+  rule.raisedBy.some(({ when }) => 'symptom' in when && when.symptom === symptom);
+
+/** The longest neglected first: there the cause is the likelier. */
+const byNeglect =
+  (rows: readonly DueRow[]) =>
+  (a: Rule, b: Rule): number =>
+    share(rows, b) - share(rows, a);
+const share = (rows: readonly DueRow[], rule: Rule): number => {
+  const row = rows.find((r) => r.task === rule.task);
+  return row === undefined ? 0 : (row.share ?? 1);
+};
+
+/** What was asked about, else what is still open on the machine. */
+function symptomsAsked(scene: AskScene): readonly Symptom[] {
+  if (scene.act.symptom !== undefined) return [scene.act.symptom];
+  const [machine] = scene.act.machine === undefined ? [] : machinesOf(scene);
+  return Object.entries(machine?.symptoms ?? {}).flatMap(([code, s]) => (s?.open ? [code as Symptom] : []));
+}
+
+export const diagnose: Topic = (scene): Reply => {
+  const [symptom] = symptomsAsked(scene);
+  if (symptom === undefined)
+    return {
+      sections: [
+        { items: [item('What does it do? Say it as you see or hear it, such as “birch is clicking”.')] },
+      ],
+      buttons: [],
+    };
+  const [machine] = scene.act.machine === undefined ? [] : machinesOf(scene);
+  const rules = machine ? rulesFor(machine.build).map(({ rule }) => rule) : RULES;
+  const rows = machine ? scene.rows(machine.name) : [];
+  const looks = rules
+    .filter((rule) => calledFor(rule, symptom))
+    .toSorted(byNeglect(rows))
+    .slice(0, MOST);
+  const where = machine ? `${machineName(machine.name)}, ` : '';
+  const items = looks.map((rule, i): Item => {
+    const row = rows.find((r) => r.task === rule.task);
+    const stands = row && standing(row) !== '' ? `, ${standing(row)}` : '';
+    return item(`${i + 1}. ${todo(rule.task)} (${minutes(minutesOf(rule, machine?.build ?? {}))}${stands})`);
+  });
+  const none =
+    items.length === 0
+      ? [item('No planned look goes with that. Look at the job first: material, profile, spool.')]
+      : [];
+  const first = isSafetySymptom(symptom)
+    ? []
+    : [item('First what costs nothing: the job’s settings, the spool, scraps in the way.')];
+  return {
+    title: [
+      bold(capital(`${where}${symptomName(symptom)}`)),
+      ': look in this order, by what the records say.',
+    ],
+    sections: [{ items: [...first, ...items, ...none] }],
+    buttons: [],
+  };
+};

@@ -1,0 +1,58 @@
+/** "What's due this week?": due and coming up, to the end of the span that was named. */
+import { dayOfDate } from '../../maintenance/calendar.ts';
+import type { DueRow } from '../../maintenance/due/row.ts';
+import { fullDate } from '../../replies/format/date.ts';
+import { shortened } from '../../replies/format/list.ts';
+import { count, minutes } from '../../replies/format/number.ts';
+import { bold, item, type Reply } from '../../replies/reply.ts';
+import { comingLine, dueLine } from '../../replies/wording/due.ts';
+import { machineName } from '../../replies/wording/names.ts';
+import { moreOf } from '../../replies/wording/refusals.ts';
+import { rowItem } from './rows.ts';
+import { notAsked, todayOf, type AskScene, type Topic } from './topic.ts';
+
+const MOST = 12;
+
+/** Does it fall due within the span (late ones from today on)? Without a span: due now or coming up. */
+function falls(row: DueRow, { act, today }: AskScene): boolean {
+  const now = row.state === 'overdue' || row.state === 'due';
+  if (act.from === undefined && act.to === undefined) return now || row.state === 'coming-up';
+  const from = act.from === undefined ? today : dayOfDate(act.from);
+  const to = act.to === undefined ? from : dayOfDate(act.to);
+  if (now) return from <= today && today <= to;
+  const day = row.forecast?.p50 ?? null;
+  return day !== null && row.state !== 'put-off' && day >= from && day <= to;
+}
+
+function spanWords(scene: AskScene): string {
+  const { act } = scene;
+  const today = todayOf(scene);
+  const from = act.from ?? act.to;
+  const to = act.to ?? act.from;
+  if (from === undefined || to === undefined) return 'Due and coming up';
+  return from === to ? fullDate(from, today) : `${fullDate(from, today)} to ${fullDate(to, today)}`;
+}
+
+export const due: Topic = (scene): Reply => {
+  const { machine } = scene.act;
+  const rows = scene.rows(machine).filter((row) => !notAsked(scene.act, row.task) && falls(row, scene));
+  const where = machine === undefined ? '' : `${machineName(machine)}, `;
+  const heading = `${where}${machine === undefined ? spanWords(scene) : spanWords(scene).replace(/^D/u, 'd')}`;
+  if (rows.length === 0) return { title: [bold(heading), ': nothing.'], sections: [], buttons: [] };
+  const { shown, more } = shortened(rows, MOST);
+  const items = shown.map((row, i) => {
+    const line = row.state === 'coming-up' || row.state === 'fine' ? comingLine(row, scene) : dueLine(row);
+    const mark = row.state === 'overdue' ? ', overdue' : '';
+    return rowItem(
+      machine === undefined ? [bold(machineName(row.machine)), `: ${line}${mark}`] : [`${line}${mark}`],
+      row,
+      i,
+    );
+  });
+  const work = rows.reduce((sum, row) => sum + row.minutes, 0);
+  return {
+    title: [bold(heading), `: ${count(rows.length, 'task')}, about ${minutes(work)}.`],
+    sections: [{ items: [...items, ...(more > 0 ? [item(moreOf(more))] : [])] }],
+    buttons: [],
+  };
+};

@@ -1,0 +1,66 @@
+/** "What tension do alder's belts get?": what the bench formulas say, with their working. */
+import { pitchForTension, USUAL_TENSION_N } from '../../maintenance/figures/beltPitch.ts';
+import { beltMass } from '../../maintenance/figures/beltTension.ts';
+import { shown, type Figure } from '../../maintenance/figures/figure.ts';
+import { COARSE_PITCH_MM } from '../../maintenance/figures/screwPitch.ts';
+import { item, type Item, type Reply } from '../../replies/reply.ts';
+import { machineName } from '../../replies/wording/names.ts';
+import type { AskScene, Topic } from './topic.ts';
+
+/** The example's belt: narrow, as on most desktop machines, plucked on a span that is easy to reach. */
+const EXAMPLE = { widthMm: 6, spanMm: 150 };
+
+const value = (figure: Figure<number>): number | undefined => (figure.ok ? figure.value : undefined);
+
+function belt({ act, record }: AskScene): Item[] {
+  const crossed = act.machine !== undefined && record.machines.get(act.machine)?.build.belts === 'crossed';
+  const where = act.machine === undefined ? 'The manual' : `${machineName(act.machine)}’s manual`;
+  const massKgPerM = value(beltMass(EXAMPLE.widthMm)) ?? 0;
+  const [low, high] = [USUAL_TENSION_N.from, USUAL_TENSION_N.to].map((tensionN) =>
+    value(pitchForTension({ tensionN, massKgPerM, spanMm: EXAMPLE.spanMm })),
+  );
+  const pitch =
+    low === undefined || high === undefined
+      ? []
+      : [
+          item(
+            `A ${EXAMPLE.widthMm} mm belt plucked on ${EXAMPLE.spanMm} mm: about ${shown(low)} to ${shown(high)} Hz for ${USUAL_TENSION_N.from} to ${USUAL_TENSION_N.to} N, common practice (T = 4 m L² f²; m ${shown(massKgPerM * 1000)} g/m).`,
+          ),
+        ];
+  return [
+    item(`${where} sets the figure. Without one: firm, no sag, carriage runs free by hand.`),
+    ...pitch,
+    ...(crossed
+      ? [item('Crossed belts: both to the same pitch, then check that the gantry is square.')]
+      : []),
+    item('Power off before fingers go near belts.'),
+  ];
+}
+
+function screws(): Item[] {
+  const turns = Object.entries(COARSE_PITCH_MM)
+    .slice(0, 4)
+    .map(([thread, pitch]) => `${thread} ${pitch} mm`);
+  return [
+    item(
+      `One turn of a levelling screw moves its corner by the thread’s pitch (ISO 261, coarse): ${turns.join(', ')}.`,
+    ),
+  ];
+}
+
+const feeder = (): Item[] => [
+  item(
+    'New steps per mm = old steps x length asked for / length fed. Feed 100 mm hot and slowly, measure at the inlet, three times.',
+  ),
+];
+
+export const figure: Topic = (scene): Reply => {
+  const { part, task } = scene.act;
+  const items =
+    part === 'bed-spring' || part === 'fastener' || task === 'level-bed'
+      ? screws()
+      : part === 'feeder-gear' || task === 'calibrate-feeder'
+        ? feeder()
+        : belt(scene);
+  return { sections: [{ items }], buttons: [] };
+};

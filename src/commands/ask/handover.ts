@@ -1,0 +1,57 @@
+/** "What do I pass on?": what is held, down, open, claimed, put off and noticed. */
+import type { MachineRecord } from '../../maintenance/record/record.ts';
+import { list } from '../../replies/format/list.ts';
+import { bold, item, type Item, type Reply } from '../../replies/reply.ts';
+import { dueLine } from '../../replies/wording/due.ts';
+import { machineName, todo } from '../../replies/wording/names.ts';
+import { note } from '../../replies/wording/noted.ts';
+import type { Task } from '../../maintenance/codes.ts';
+import { openSymptoms, stateWords } from './status.ts';
+import { machinesOf, type AskScene, type Topic } from './topic.ts';
+
+const claimsOf = (machine: MachineRecord, scene: AskScene): string[] =>
+  Object.entries(machine.claims).flatMap(([task, claim]) =>
+    claim ? [`${todo(task as Task)}: ${scene.personName(claim.mark.by)}`] : [],
+  );
+
+function lineOf(machine: MachineRecord, scene: AskScene): Item[] {
+  const open = openSymptoms(machine);
+  const claims = claimsOf(machine, scene);
+  const putOff = scene.rows(machine.name).filter((row) => row.state === 'put-off');
+  const safety = scene.rows(machine.name).filter((row) => row.state === 'overdue' && row.class === 'safety');
+  const words = [
+    ...stateWords(machine, scene),
+    ...(open.length > 0 ? [`noticed: ${list(open)}`] : []),
+    ...claims,
+    ...(putOff.length > 0 ? [`put off: ${list(putOff.map((row) => todo(row.task)))}`] : []),
+    ...safety.map(dueLine),
+  ];
+  return words.length === 0 ? [] : [item(bold(machineName(machine.name)), `: ${words.join(' · ')}`)];
+}
+
+/** What was written since this morning, so that the next shift reads it too. */
+async function today(scene: AskScene): Promise<Item[]> {
+  const { journal, calendar, now } = scene;
+  const entries = await journal.recent({ from: calendar.at(scene.today, 0), asOf: now, limit: 40 });
+  const told = entries
+    .filter((e) => 'machine' in e && e.machine !== undefined && e.kind !== 'usage')
+    .slice(0, 8);
+  return told.map((entry) => {
+    const machine =
+      'machine' in entry && entry.machine !== undefined ? `${machineName(entry.machine)}: ` : '';
+    return item(`${machine}${note(entry, scene)} (${scene.personName(entry.by)})`);
+  });
+}
+
+export const handover: Topic = async (scene): Promise<Reply> => {
+  const open = machinesOf(scene).flatMap((machine) => lineOf(machine, scene));
+  const done = await today(scene);
+  return {
+    title: [bold('To pass on'), ':'],
+    sections: [
+      { items: open.length > 0 ? open : [item('Nothing is held, down, open, claimed or put off.')] },
+      ...(done.length > 0 ? [{ heading: 'Written today', items: done }] : []),
+    ],
+    buttons: [],
+  };
+};

@@ -1,0 +1,81 @@
+/** "Who levelled rowan most recently?": what was written, the latest first. Facts by machine, no tally by person. */
+import { partReplacedBy } from '../../maintenance/codes.ts';
+import { dayOfDate } from '../../maintenance/calendar.ts';
+import type { Entry } from '../../maintenance/entry/entry.ts';
+import { takenBack, isCorrection } from '../../maintenance/record/standing.ts';
+import { capital } from '../../replies/format/list.ts';
+import { bold, item, type Item, type Reply } from '../../replies/reply.ts';
+import { machineName } from '../../replies/wording/names.ts';
+import { note } from '../../replies/wording/noted.ts';
+import { dateWord } from '../../replies/wording/view.ts';
+import type { HistoryFilter } from '../../store/journal.ts';
+import { tasksAsked } from './next.ts';
+import type { AskScene, Topic } from './topic.ts';
+
+const MOST = 8;
+/** Read more than is shown: some of it may have been taken back. */
+const READ = 60;
+
+const about = ({ act }: AskScene): Pick<HistoryFilter, 'task' | 'part'> => {
+  if (act.part !== undefined && act.task === undefined) return { part: act.part };
+  if (act.task === undefined) return {};
+  const part = partReplacedBy(act.task);
+  return part === undefined ? { task: act.task } : { part };
+};
+
+async function by(scene: AskScene): Promise<readonly (string | undefined)[]> {
+  const { who } = scene.act;
+  if (who === undefined) return [undefined];
+  if (who === 'me') return [scene.person];
+  return scene.personsNamed(who);
+}
+
+async function entriesOf(scene: AskScene): Promise<Entry[]> {
+  const { act, calendar, journal, now } = scene;
+  const filter: HistoryFilter = {
+    limit: READ,
+    asOf: now,
+    ...(act.machine === undefined ? {} : { machine: act.machine }),
+    ...about(scene),
+    ...(act.from === undefined ? {} : { from: calendar.at(dayOfDate(act.from), 0) }),
+    ...(act.to === undefined ? {} : { to: calendar.at(dayOfDate(act.to) + 1, 0) }),
+  };
+  const people = await by(scene);
+  const found = await Promise.all(
+    people.map((id) => journal.recent(id === undefined ? filter : { ...filter, by: id })),
+  );
+  const entries = found.flat();
+  const gone = takenBack(await journal.familyOf(entries.map((entry) => entry.id)));
+  return entries.filter((entry) => !gone.has(entry.id) && !isCorrection(entry) && shown(entry, scene));
+}
+
+/** Without a task or part in question a day's hours are noise beside what was done and seen. */
+function shown(entry: Entry, scene: AskScene): boolean {
+  if (tasksAsked(scene).length > 0) return true;
+  return (
+    entry.kind !== 'usage' &&
+    entry.kind !== 'enrolled' &&
+    entry.kind !== 'stated' &&
+    entry.kind !== 'stockCounted'
+  );
+}
+
+function lineOf(entry: Entry, scene: AskScene): Item {
+  const machine = 'machine' in entry && entry.machine !== undefined ? entry.machine : undefined;
+  const named = scene.act.machine === undefined && machine !== undefined ? `${machineName(machine)}, ` : '';
+  const date = capital(dateWord(scene.calendar.dateOf(entry.at), scene).replace(/^on /u, ''));
+  const unsure = entry.precision === 'about' ? ' or so' : '';
+  return item(`${date}${unsure}, ${scene.personName(entry.by)}: ${named}${note(entry, scene)}`);
+}
+
+export const history: Topic = async (scene): Promise<Reply> => {
+  const entries = (await entriesOf(scene)).slice(0, MOST);
+  const { machine } = scene.act;
+  if (entries.length === 0)
+    return { sections: [{ items: [item('Nothing of that on record.')] }], buttons: [] };
+  return {
+    ...(machine === undefined ? {} : { title: [bold(machineName(machine)), ', the latest first:'] }),
+    sections: [{ items: entries.map((entry) => lineOf(entry, scene)) }],
+    buttons: [],
+  };
+};

@@ -1,0 +1,73 @@
+/** "What's overdue on alder?": what is late, and what comes next. */
+import type { DueRow } from '../../maintenance/due/row.ts';
+import { count } from '../../replies/format/number.ts';
+import { shortened } from '../../replies/format/list.ts';
+import { bold, item, type Item, type Reply, type Section } from '../../replies/reply.ts';
+import { comingLine, overdueLine, dueLine } from '../../replies/wording/due.ts';
+import { machineName } from '../../replies/wording/names.ts';
+import { moreOf } from '../../replies/wording/refusals.ts';
+import { byMachine, rowItem } from './rows.ts';
+import { notAsked, type AskScene, type Topic } from './topic.ts';
+
+const MOST_LATE = 8;
+const MOST_NEXT = 3;
+
+const inState = (rows: readonly DueRow[], ...states: readonly DueRow['state'][]): DueRow[] =>
+  rows.filter((row) => states.includes(row.state));
+
+/** "1 overdue, 2 coming up", naming only what there is. */
+export function tally(rows: readonly DueRow[]): string {
+  const parts = [
+    [inState(rows, 'overdue').length, 'overdue'],
+    [inState(rows, 'due').length, 'due'],
+    [inState(rows, 'coming-up').length, 'coming up'],
+    [inState(rows, 'put-off').length, 'put off'],
+  ] as const;
+  const said = parts.flatMap(([n, word]) => (n > 0 ? [`${n} ${word}`] : []));
+  return said.length > 0 ? said.join(', ') : 'nothing overdue, nothing due';
+}
+
+function noRecord(rows: readonly DueRow[]): Item[] {
+  const n = inState(rows, 'no-record').length;
+  return n === 0
+    ? []
+    : [item(`${count(n, 'task')} without a record: say when last done, or “all fine as of today”.`)];
+}
+
+function oneMachine(name: string, rows: readonly DueRow[], scene: AskScene): Reply {
+  const late = inState(rows, 'overdue');
+  const next = inState(rows, 'due', 'coming-up').slice(0, MOST_NEXT);
+  const { shown, more } = shortened(late, MOST_LATE);
+  const lateItems = shown.map((row, i) => rowItem([overdueLine(row)], row, i));
+  const nextItems = next.map((row, i) => {
+    const line = row.state === 'due' ? `${dueLine(row)}, due now` : comingLine(row, scene);
+    return rowItem([`${i === 0 ? 'next: ' : ''}${line}`], row, i + late.length);
+  });
+  const sections: Section[] = [
+    { items: [...lateItems, ...(more > 0 ? [item(moreOf(more))] : []), ...nextItems] },
+    { items: noRecord(rows) },
+  ];
+  return { title: [bold(machineName(name)), `: ${tally(rows)}.`], sections, buttons: [] };
+}
+
+function wholeRoom(rows: readonly DueRow[]): Reply {
+  const late = inState(rows, 'overdue');
+  if (late.length === 0)
+    return { title: ['Nothing is overdue.'], sections: [{ items: noRecord(rows) }], buttons: [] };
+  const groups = byMachine(late);
+  const { shown, more } = shortened([...groups], MOST_LATE);
+  const items = shown.map(([machine, of]) =>
+    item(bold(machineName(machine)), `: ${of.map(dueLine).join(' · ')}`),
+  );
+  return {
+    title: [bold(`${late.length} overdue`), ` on ${count(groups.size, 'machine')}.`],
+    sections: [{ items: [...items, ...(more > 0 ? [item(moreOf(more))] : [])] }, { items: noRecord(rows) }],
+    buttons: [],
+  };
+}
+
+export const overdue: Topic = (scene): Reply => {
+  const { machine } = scene.act;
+  const rows = scene.rows(machine).filter((row) => !notAsked(scene.act, row.task));
+  return machine === undefined ? wholeRoom(rows) : oneMachine(machine, rows, scene);
+};

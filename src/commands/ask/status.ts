@@ -1,0 +1,90 @@
+/** "Status #2": one machine as it stands, or all in a line each. */
+import type { MachineRecord } from '../../maintenance/record/record.ts';
+import { SYMPTOMS } from '../../maintenance/codes.ts';
+import { list } from '../../replies/format/list.ts';
+import { count, figure, hours } from '../../replies/format/number.ts';
+import { bold, item, type Item, type Reply } from '../../replies/reply.ts';
+import { dueLine } from '../../replies/wording/due.ts';
+import { machineName, materialName, nozzleName, symptomName, todo } from '../../replies/wording/names.ts';
+import { since, dateWord } from '../../replies/wording/view.ts';
+import { tally } from './overdue.ts';
+import { machinesOf, type AskScene, type Topic } from './topic.ts';
+
+/** What keeps a machine from being used, gravest first; empty when nothing does. */
+export function stateWords(machine: MachineRecord, view: AskScene): string[] {
+  const { hold, down, opened, retired } = machine;
+  return [
+    ...(retired ? ['retired'] : []),
+    ...(hold
+      ? [
+          `held since ${since(hold.since.at, view)}: ${symptomName(hold.symptom)}, told by ${view.personName(hold.since.by)}`,
+        ]
+      : []),
+    ...(down ? [`out of use since ${since(down.at, view)}`] : []),
+    ...(opened ? [`open since ${since(opened.at, view)}: ${view.personName(opened.by)}`] : []),
+  ];
+}
+
+export const openSymptoms = (machine: MachineRecord): string[] =>
+  SYMPTOMS.filter((s) => machine.symptoms[s]?.open).map(symptomName);
+
+function claims(machine: MachineRecord, view: AskScene): string[] {
+  return Object.entries(machine.claims).flatMap(([task, claim]) =>
+    claim
+      ? [
+          `${todo(task as keyof typeof machine.claims)}: ${view.personName(claim.mark.by)}${claim.on === undefined ? '' : `, ${dateWord(claim.on, view)}`}`,
+        ]
+      : [],
+  );
+}
+
+function inFull(machine: MachineRecord, scene: AskScene): Item[] {
+  const rows = scene.rows(machine.name);
+  const now = stateWords(machine, scene);
+  const nozzle = nozzleName(machine.nozzle);
+  const loaded = machine.loaded?.material;
+  const weight = machine.loaded?.grams;
+  const open = openSymptoms(machine);
+  const claimed = claims(machine, scene);
+  const late = rows.filter((row) => row.state === 'overdue').slice(0, 3);
+  return [
+    item(now.length > 0 ? now.join(' · ') : 'in use'),
+    item(
+      [
+        machine.counterKnown
+          ? `${hours(machine.totals.hours)} on the counter`
+          : `${hours(machine.totals.hours)} logged`,
+        ...(nozzle ? [`nozzle ${nozzle}`] : []),
+        ...(loaded
+          ? [`${materialName(loaded)} loaded${weight === undefined ? '' : `, ${figure(weight, 0)} g`}`]
+          : []),
+      ].join(' · '),
+    ),
+    ...(open.length > 0 ? [item(`Noticed and still open: ${list(open)}`)] : []),
+    ...(claimed.length > 0 ? [item(`Somebody has it: ${claimed.join(' · ')}`)] : []),
+    item(`Care: ${tally(rows)}${late.length > 0 ? `. ${late.map(dueLine).join(' · ')}` : ''}`),
+  ];
+}
+
+function inShort(machine: MachineRecord, scene: AskScene): Item {
+  const now = stateWords(machine, scene);
+  const open = openSymptoms(machine);
+  const words = [
+    ...now,
+    ...(open.length > 0 ? [`noticed: ${list(open)}`] : []),
+    tally(scene.rows(machine.name)),
+  ];
+  return item(bold(machineName(machine.name)), `: ${words.join(' · ')}`);
+}
+
+export const status: Topic = (scene): Reply => {
+  const machines = machinesOf(scene);
+  const [only] = machines;
+  if (scene.act.machine !== undefined && only)
+    return { title: [bold(machineName(only.name))], sections: [{ items: inFull(only, scene) }], buttons: [] };
+  return {
+    title: [bold(count(machines.length, 'machine')), '.'],
+    sections: [{ items: machines.map((m) => inShort(m, scene)) }],
+    buttons: [],
+  };
+};

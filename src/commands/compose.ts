@@ -1,0 +1,170 @@
+/** What came of a message, as one reply: caution first, then what was noted, what not, what is asked. */
+import type { ActReading } from '../language/act.ts';
+import { dueRows } from '../maintenance/due/rows.ts';
+import type { Entry } from '../maintenance/entry/entry.ts';
+import type { Reply, Button, Item, Section } from '../replies/reply.ts';
+import { item, joinReplies } from '../replies/reply.ts';
+import {
+  followUps,
+  remarks,
+  writtenSections,
+  noteLine,
+  type WrittenEntry,
+} from '../replies/wording/answer.ts';
+import { machineName, symptomName } from '../replies/wording/names.ts';
+import { since } from '../replies/wording/view.ts';
+import type { ActResult } from './message.ts';
+import { dueContext, type Scene } from './scene.ts';
+import type { Played, Step } from './step.ts';
+
+/** Entries that corrections speak of, loaded once for the wording. */
+export type Targets = ReadonlyMap<string, Entry>;
+
+const machineRecord = (scene: Scene, entry: Entry, target?: Entry) => {
+  const name =
+    'machine' in entry ? entry.machine : target && 'machine' in target ? target.machine : undefined;
+  return name === undefined
+    ? undefined
+    : (scene.record.machines.get(name) ?? (name === 'room' ? scene.record.room : undefined));
+};
+
+function writtenOf(scene: Scene, step: Step, targets: Targets): WrittenEntry[] {
+  const decision = step.decision?.outcome === 'written' ? step.decision : undefined;
+  const fromTalk = step.assumed?.['machine']?.from === 'conversation';
+  return step.entries.map((entry): WrittenEntry => {
+    const target = 'target' in entry ? targets.get(entry.target) : undefined;
+    const after = machineRecord(scene, entry, target);
+    return {
+      entry,
+      flags: [...(decision?.flags ?? []), ...(fromTalk ? (['assumed-machine'] as const) : [])],
+      notes: decision?.notes ?? {},
+      ...(target ? { target } : {}),
+      ...(after ? { after } : {}),
+    };
+  });
+}
+
+/** The result of each act, for the answer's document. */
+export function resultsOf(scene: Scene, played: Played, targets: Targets): ActResult[] {
+  return played.steps.map((step, act): ActResult => {
+    const written = writtenOf(scene, step, targets);
+    const text = step.text ?? (written.length > 0 ? written.map((w) => noteLine(w, scene)).join(' · ') : '');
+    return {
+      act,
+      outcome: step.outcome,
+      entries: step.entries.map((entry) => entry.id),
+      flags: [...new Set(written.flatMap((w) => w.flags))],
+      ...(step.decision?.outcome === 'refused' ? { code: step.decision.code } : {}),
+      text,
+    };
+  });
+}
+
+/** "Hazle" read as Hazel: said, so that a wrong guess is seen. */
+function spelling({ steps }: Played): Item[] {
+  const guesses = steps.flatMap(({ act, assumed }) => {
+    const machine: ActReading['assumed'] = assumed;
+    const guess = machine?.['machine'];
+    return guess?.from === 'spelling' && 'machine' in act && act.machine !== undefined
+      ? [`“${guess.said}” read as ${machineName(act.machine)}.`]
+      : [];
+  });
+  return [...new Set(guesses)].map((text) => item(text));
+}
+
+/** Machines under a safety hold that this message speaks of: on top of every answer about them. */
+function heldLines(scene: Scene, { steps, caution }: Played): string[] {
+  const names = new Set(
+    steps.flatMap(({ act }) => ('machine' in act && act.machine !== undefined ? [act.machine] : [])),
+  );
+  if (caution.length > 0) return [];
+  return [...names].flatMap((name) => {
+    const hold = scene.record.machines.get(name)?.hold;
+    if (!hold) return [];
+    const by = scene.personName(hold.since.by);
+    return [
+      `${machineName(name)} is held: ${symptomName(hold.symptom)}, told by ${by} ${since(hold.since.at, scene)}. Nobody starts it.`,
+    ];
+  });
+}
+
+const undoButtons = (played: Played, scene: Scene): Button[] => {
+  const wrote = played.steps.some((s) => s.entries.some((e) => e.kind !== 'takenBack'));
+  if (!wrote) return [];
+  const message = scene.because ?? scene.message.key;
+  return [
+    { label: 'Undo', press: { does: 'undo', message } },
+    { label: 'Change something', press: { does: 'change', message } },
+  ];
+};
+
+const questionButtons = ({ asking }: Played): Button[] =>
+  asking
+    ? asking.question.options.map(({ value, label }) => ({
+        label,
+        press: { does: 'answer', question: asking.question.id, value },
+      }))
+    : [];
+
+const holdButtons = (scene: Scene): Button[] =>
+  scene.entries.flatMap((entry) =>
+    entry.kind === 'seen' && scene.record.machines.get(entry.machine)?.hold?.since.entry === entry.id
+      ? [
+          {
+            label: 'False alarm',
+            press: { does: 'deeds', deeds: [{ kind: 'release', machine: entry.machine, falseAlarm: true }] },
+          } satisfies Button,
+        ]
+      : [],
+  );
+
+const unholdButtons = (scene: Scene, { steps }: Played): Button[] =>
+  steps.flatMap(({ decision }): Button[] => {
+    if (decision?.outcome !== 'refused' || decision.code !== 'safety-hold') return [];
+    const machine = decision.facts.machine;
+    if (machine === undefined) return [];
+    const deed = { kind: 'release', machine } as const;
+    const found: Button[] =
+      scene.person.role === 'keeper'
+        ? [{ label: 'Say what was found', press: { does: 'ask', about: deed, field: 'found' } }]
+        : [];
+    return [
+      ...found,
+      { label: 'False alarm', press: { does: 'deeds', deeds: [{ ...deed, falseAlarm: true }] } },
+    ];
+  });
+
+/** The whole reply. */
+export function compose(scene: Scene, played: Played, targets: Targets): Reply {
+  const written = played.steps.flatMap((step) => writtenOf(scene, step, targets));
+  const lines = [...played.caution, ...heldLines(scene, played)];
+  const refusals = played.steps.filter((s) => s.outcome === 'refused').map((s) => item(s.text ?? ''));
+  const rows = written.length > 0 ? dueRows(scene.record, dueContext(scene)) : [];
+  const more = played.grave
+    ? []
+    : [...remarks(written, scene), ...spelling(played), ...followUps(rows, written)];
+  const aside = played.aside === undefined ? [] : [item(played.aside)];
+  const question = played.asking ? [item(played.asking.question.text)] : [];
+  const sections: Section[] = [
+    ...writtenSections(written, scene),
+    { items: more },
+    { items: refusals },
+    { items: aside },
+  ].filter((s) => s.items.length > 0);
+  const own: Reply = {
+    ...(lines.length > 0 ? { caution: lines.map((line) => [line]) } : {}),
+    sections,
+    buttons: [],
+  };
+  const answers = played.steps.flatMap((s) => (s.reply ? [s.reply] : []));
+  const asked: Reply = { sections: question.length > 0 ? [{ items: question }] : [], buttons: [] };
+  const all = joinReplies([own, ...answers, asked]);
+  const buttons = [
+    ...questionButtons(played),
+    ...holdButtons(scene),
+    ...unholdButtons(scene, played),
+    ...all.buttons,
+    ...undoButtons(played, scene),
+  ];
+  return { ...all, buttons };
+}

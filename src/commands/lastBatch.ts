@@ -1,0 +1,33 @@
+/** What "that", "my last one" and undo speak of: the speaker's last writing message that still stands. */
+import type { Entry, Instant } from '../maintenance/entry/entry.ts';
+import { takenBack } from '../maintenance/record/standing.ts';
+import type { JournalReader } from '../store/journal.ts';
+
+/** Nobody undoes message by message further back than this. */
+const LOOK_BACK = 200;
+
+/**
+ * Everything that still stands of the speaker's last writing message, with what answers to its questions
+ * wrote. Take-backs do not count as writing: a second undo goes one message further back.
+ */
+export async function lastBatch(journal: JournalReader, by: string, now: Instant): Promise<readonly Entry[]> {
+  const own = await journal.ofPerson(by, { limit: LOOK_BACK, asOf: now });
+  const tried = new Set<string>();
+  for (const entry of own) {
+    const origin = entry.because ?? entry.message;
+    if (entry.kind === 'takenBack' || tried.has(origin)) continue;
+    tried.add(origin);
+    const standing = await standingBatch(journal, origin);
+    if (standing.length > 0) return standing;
+  }
+  return [];
+}
+
+/** What a message and the answers to its questions wrote and nobody took back. */
+export async function standingBatch(journal: JournalReader, message: string): Promise<readonly Entry[]> {
+  const batch = [...(await journal.byMessage(message)), ...(await journal.answersTo(message))];
+  const writing = batch.filter((entry) => entry.kind !== 'takenBack');
+  const family = await journal.familyOf(writing.map((entry) => entry.id));
+  const gone = takenBack(family);
+  return writing.filter((entry) => !gone.has(entry.id));
+}

@@ -1,0 +1,161 @@
+/** Plays one message through: each act decided with the earlier ones applied, one question at most. */
+import type { Act, ActReading } from '../language/act.ts';
+import { isSafetySymptom } from '../maintenance/codes.ts';
+import { injuryLines } from '../maintenance/cautions/injury.ts';
+import { stopLines } from '../maintenance/cautions/stop.ts';
+import type { Deed } from '../maintenance/decide/deed.ts';
+import { machineName } from '../replies/wording/names.ts';
+import { refusal } from '../replies/wording/refusals.ts';
+import { answerAsk } from './ask/ask.ts';
+import { inContext, lacksMachine } from './context.ts';
+import {
+  askAbout,
+  laterQuestion,
+  machineQuestion,
+  reasonQuestion,
+  unclearQuestion,
+  untilQuestion,
+} from './questions.ts';
+import type { Scene } from './scene.ts';
+import { deedsOf, type Asking, type Played, type Step } from './step.ts';
+import { write, type WriteOptions } from './write.ts';
+
+type Said = Pick<ActReading, 'act' | 'assumed'>;
+type Question = Extract<Act, { kind: 'ask' }>;
+
+/** The acts of a fresh message. */
+export async function playActs(scene: Scene): Promise<Played> {
+  const { reading, conversation } = scene;
+  const acts = reading.acts.map((r) => inContext(r, conversation.lastMachine));
+  const caution = cautionOf(scene);
+  if (reading.injury) return hurt(scene, acts, caution);
+  const waiting = acts.filter(({ act }) => lacksMachine(act)).map(({ act }) => act);
+  const steps: Step[] = [];
+  let asking: Asking | undefined;
+  for (const [index, said] of acts.entries()) {
+    const { step, asks } = waiting.includes(said.act)
+      ? waits(said, index, machineQuestion(scene, deedsOf(waiting)))
+      : await playOne(scene, said, index);
+    steps.push(step);
+    asking = asking === undefined ? asks : better(asking, asks);
+  }
+  return {
+    steps,
+    caution,
+    grave: caution.length > 0,
+    ...(asking ? { asking } : {}),
+  };
+}
+
+interface OneStep {
+  step: Step;
+  asks?: Asking | undefined;
+}
+
+/** A doubt that holds work back is asked before one that only completes what is written. */
+const better = (first: Asking, second: Asking | undefined): Asking =>
+  second && first.question.field === 'reason' && second.question.field !== 'reason' ? second : first;
+
+const waits = ({ act, assumed }: Said, index: number, question: Asking['question']): OneStep => ({
+  step: { act, outcome: 'asked', entries: [], text: question.text, ...(assumed ? { assumed } : {}) },
+  asks: { about: index, question },
+});
+
+async function playOne(scene: Scene, said: Said, index: number): Promise<OneStep> {
+  const { act, assumed } = said;
+  if (act.kind === 'unclear') return waits(said, index, unclearQuestion(scene, index));
+  if (act.kind === 'ask') {
+    const reply = await answerAsk(scene, act);
+    return { step: { act, outcome: 'answered', entries: [], reply, ...(assumed ? { assumed } : {}) } };
+  }
+  return playDeed(scene, act, { act: index }, assumed);
+}
+
+/** One deed that is complete: decided, appended, or refused, or asked about. */
+export async function playDeed(
+  scene: Scene,
+  deed: Deed,
+  options: WriteOptions,
+  assumed?: ActReading['assumed'],
+): Promise<OneStep> {
+  const outcome = await write(scene, deed, options);
+  const base = { act: deed, entries: outcome.entries, decision: outcome, ...(assumed ? { assumed } : {}) };
+  switch (outcome.outcome) {
+    case 'written': {
+      const reason = reasonQuestion(scene, outcome.entries);
+      return {
+        step: { ...base, outcome: 'written', notes: outcome.notes },
+        asks: reason && { about: options.act, question: reason },
+      };
+    }
+    case 'refused':
+      return { step: { ...base, outcome: 'refused', text: refusal(outcome.code, outcome.facts, scene) } };
+    case 'asked': {
+      const question = askAbout(scene, deed, outcome);
+      return {
+        step: { ...base, outcome: 'asked', text: question.text },
+        asks: { about: options.act, question },
+      };
+    }
+  }
+}
+
+/** Deeds of a button or of an answered question, decided in their order. */
+export async function playDeeds(
+  scene: Scene,
+  deeds: readonly (Deed | Question)[],
+  options: Omit<WriteOptions, 'act'>,
+): Promise<Played> {
+  const steps: Step[] = [];
+  let asking: Asking | undefined;
+  for (const [index, deed] of deeds.entries()) {
+    const { step, asks } =
+      deed.kind === 'ask'
+        ? await playOne(scene, { act: deed }, index)
+        : await playDeed(scene, deed, { ...options, act: index });
+    steps.push(step);
+    asking ??= asks;
+  }
+  return { steps, caution: [], grave: false, ...(asking ? { asking } : {}) };
+}
+
+/** "Put off", "say what was found": a question about a deed that is not complete yet. */
+export function playAsk(scene: Scene, deed: Deed, field: 'until' | 'found'): Played {
+  const question = untilQuestion(scene, deed, field);
+  return {
+    steps: [{ act: deed, outcome: 'asked', entries: [], text: question.text }],
+    asking: { about: 0, question },
+    caution: [],
+    grave: false,
+  };
+}
+
+/** The stop answer for each safety symptom that was spoken of, in whatever mood; first aid before all. */
+function cautionOf({ reading, record, workshop }: Scene): string[] {
+  const responsible = workshop.people.find((p) => p.role === 'keeper')?.name;
+  const stops = reading.safety.flatMap(({ symptom, machine, asserted }) =>
+    isSafetySymptom(symptom)
+      ? stopLines(symptom, {
+          ...(responsible === undefined ? {} : { tell: responsible }),
+          ...(asserted && machine !== undefined && record.machines.has(machine)
+            ? { machine: machineName(machine) }
+            : {}),
+        })
+      : [],
+  );
+  return [...new Set([...(reading.injury ? injuryLines() : []), ...stops])];
+}
+
+/** Somebody is hurt: nothing is written until they come back to it. */
+function hurt(scene: Scene, acts: readonly Said[], caution: readonly string[]): Played {
+  const deeds = deedsOf(acts.map(({ act }) => act)).filter(
+    (deed) => 'machine' in deed && deed.machine !== undefined,
+  );
+  const question = deeds.length === 0 ? undefined : laterQuestion(scene, deeds);
+  return {
+    steps: question ? deeds.map((act) => ({ act, outcome: 'asked', entries: [], text: question.text })) : [],
+    caution,
+    grave: true,
+    ...(question ? { asking: { about: 0, question } } : {}),
+  };
+}

@@ -1,0 +1,165 @@
+/** The questions that a message can leave open: what is asked, and the answers offered. */
+import { createHash } from 'node:crypto';
+import type { Doubt } from '../language/act.ts';
+import { dateOfDay, weekdayOf, type Day } from '../maintenance/calendar.ts';
+import type { Asked } from '../maintenance/decide/decision.ts';
+import type { Deed } from '../maintenance/decide/deed.ts';
+import type { Entry } from '../maintenance/entry/entry.ts';
+import { list } from '../replies/format/list.ts';
+import { hours } from '../replies/format/number.ts';
+import { weekdayName } from '../replies/format/date.ts';
+import { machineName, partName, todo } from '../replies/wording/names.ts';
+import { question as worded } from '../replies/wording/questions.ts';
+import { CONFIRM, LEAVE } from './answering.ts';
+import { deedsOf } from './step.ts';
+import type { OpenQuestion } from './conversation.ts';
+import type { Scene } from './scene.ts';
+
+type Open = Omit<OpenQuestion, 'id' | 'message' | 'saidAt'>;
+type Options = OpenQuestion['options'];
+
+/** As many answers as fit on a phone; more than that is typed. */
+const MOST_OPTIONS = 8;
+
+function open({ message, because, saidAt }: Scene, asked: Open): OpenQuestion {
+  const id = createHash('sha256')
+    .update(`${message.key}\n${asked.field}\n${asked.text}`)
+    .digest('hex')
+    .slice(0, 10);
+  return { id: `q-${id}`, message: because ?? message.key, saidAt, ...asked };
+}
+
+const machineOptions = (scene: Scene, names?: readonly string[]): Options => {
+  const all = names ?? [...scene.record.machines.values()].filter((m) => !m.retired).map((m) => m.name);
+  return all.length > MOST_OPTIONS ? [] : all.map((name) => ({ value: name, label: machineName(name) }));
+};
+
+/** One doubt holds all acts that hang on it. */
+export function machineQuestion(scene: Scene, pending: readonly Deed[]): OpenQuestion {
+  const what = [...new Set(pending.flatMap((deed) => about(deed)))];
+  const text = what.length === 0 ? 'Which machine was that?' : `Which machine: ${list(what)}?`;
+  return open(scene, { field: 'machine', text, options: machineOptions(scene), pending });
+}
+
+/** A few words for what waits: "nozzle replaced". */
+function about(deed: Deed): string[] {
+  switch (deed.kind) {
+    case 'swap':
+      return [`${partName(deed.part)} replaced`];
+    case 'usage':
+      return deed.hours === undefined ? [] : [`${hours(deed.hours)} run`];
+    case 'done':
+    case 'claim':
+    case 'defer':
+      return deed.task === undefined ? [] : [todo(deed.task)];
+    default:
+      return [];
+  }
+}
+
+export function unclearQuestion(scene: Scene, index: number): OpenQuestion {
+  const { reading } = scene;
+  const act = reading.acts[index]?.act;
+  const nth = reading.acts.slice(0, index).filter((a) => a.act.kind === 'unclear').length;
+  const doubt = reading.doubts[nth];
+  const why = act?.kind === 'unclear' ? act.why : '';
+  const machine = doubt?.field === 'machine';
+  const options = machine ? machineOptions(scene, doubt.options.length > 0 ? doubt.options : undefined) : [];
+  const pending = doubt?.field === 'machine' ? deedsOf(doubt.acts ?? []) : [];
+  return open(scene, {
+    field: machine ? 'machine' : 'other',
+    text: doubtText(doubt, why),
+    options: pending.length > 0 || machine ? options : [],
+    pending,
+  });
+}
+
+const doubtText = (doubt: Doubt | undefined, why: string): string => {
+  if (doubt?.field === 'machine') {
+    const said = doubt.said === undefined ? '' : `I know no “${doubt.said}”. `;
+    return doubt.options.length > 0
+      ? `Was that ${list(doubt.options.map(machineName), 'or')}? Nothing is noted yet.`
+      : `${said}Which machine was that? Nothing is noted yet.`;
+  }
+  return `Nothing noted: ${why}. How would you put it in a few words, such as “cleaned the feeder on birch”?`;
+};
+
+/** A decision that needs one more word. */
+export function askAbout(scene: Scene, deed: Deed, asked: Asked): OpenQuestion {
+  const text = worded(asked, scene);
+  const pending = [deed];
+  const { field } = asked;
+  if (field === 'machine') return open(scene, { field, text, options: machineOptions(scene), pending });
+  if (field === 'hours') {
+    const given = asked.facts.given;
+    const yes = given === undefined ? [] : [{ value: CONFIRM, label: `Yes, ${hours(given)}` }];
+    return open(scene, { field, text, options: [...yes, { value: LEAVE, label: 'Leave it' }], pending });
+  }
+  if (field === 'until') return open(scene, { field, text, options: laterDays(scene), pending });
+  const options = asked.options.map(({ value, label }) => ({ value, label: label ?? value }));
+  return open(scene, { field, text, options, pending });
+}
+
+/** After a swap that gave no reason: how long parts last hangs on it. */
+export function reasonQuestion(scene: Scene, entries: readonly Entry[]): OpenQuestion | undefined {
+  const silent = entries.filter(
+    (e) => e.kind === 'swapped' && e.reason === undefined && e.part !== 'fastener',
+  );
+  const [first] = silent;
+  if (first?.kind !== 'swapped') return undefined;
+  return open(scene, {
+    field: 'reason',
+    text: `Why did the old ${partName(first.part)} come out?`,
+    options: [
+      { value: 'worn', label: 'Worn' },
+      { value: 'broken', label: 'Broken' },
+      { value: 'planned', label: 'Planned' },
+    ],
+    pending: silent.map((e) => ({ kind: 'amend', target: e.id })),
+  });
+}
+
+export function untilQuestion(scene: Scene, deed: Deed, field: 'until' | 'found'): OpenQuestion {
+  const name = 'machine' in deed && deed.machine !== undefined ? machineName(deed.machine) : 'it';
+  if (field === 'found')
+    return open(scene, {
+      field,
+      text: `What was found on ${name}, and what was mended or replaced? A keeper’s word lifts the hold.`,
+      options: [],
+      pending: [deed],
+    });
+  const task = deed.kind === 'defer' && deed.task !== undefined ? todo(deed.task) : 'this';
+  return open(scene, {
+    field,
+    text: `${name}, ${task}: put off until when?`,
+    options: laterDays(scene),
+    pending: [deed],
+  });
+}
+
+/** Tomorrow, the next Monday, a week, two weeks. */
+function laterDays({ today }: Scene): Options {
+  const monday = today + 7 - weekdayOf(today);
+  const days: Day[] = [...new Set([today + 1, monday, today + 7, today + 14])].sort((a, b) => a - b);
+  return days.map((day) => ({ value: dateOfDay(day), label: dayLabel(day, today) }));
+}
+const dayLabel = (day: Day, today: Day): string => {
+  if (day === today + 1) return 'Tomorrow';
+  if (day === today + 7) return 'A week';
+  if (day === today + 14) return 'Two weeks';
+  return weekdayName(day);
+};
+
+/** After first aid: the work that was told waits until its author comes back to it. */
+export const laterQuestion = (scene: Scene, pending: readonly Deed[]): OpenQuestion => {
+  const what = pending.flatMap(about);
+  return open(scene, {
+    field: 'later',
+    text: `When you are ready: note ${what.length > 0 ? `“${list(what)}”` : 'what you told'}?`,
+    options: [
+      { value: CONFIRM, label: 'Yes' },
+      { value: LEAVE, label: 'Leave it' },
+    ],
+    pending,
+  });
+};

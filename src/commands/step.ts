@@ -1,0 +1,46 @@
+/** One act's way through a message, and what came of it. */
+import type { Act, ActReading } from '../language/act.ts';
+import type { Asked, Decision, WrittenNotes } from '../maintenance/decide/decision.ts';
+import type { Deed } from '../maintenance/decide/deed.ts';
+import type { Entry } from '../maintenance/entry/entry.ts';
+import type { Reply } from '../replies/reply.ts';
+import type { OpenQuestion } from './conversation.ts';
+import type { ActOutcome } from './message.ts';
+
+export interface Step {
+  act: Act | Deed;
+  outcome: ActOutcome;
+  /** What was written, or why not. */
+  decision?: Decision;
+  notes?: WrittenNotes;
+  entries: readonly Entry[];
+  /** Misspelt names and the like: field -> what was said. */
+  assumed?: ActReading['assumed'];
+  /** A refusal, or what is asked, in one sentence. */
+  text?: string;
+  /** An answer to a question. */
+  reply?: Reply;
+}
+
+/** A question to be opened, and the step that it is about. */
+export interface Asking {
+  about: number;
+  question: OpenQuestion;
+}
+
+export interface Played {
+  steps: readonly Step[];
+  asking?: Asking;
+  /** The message was no answer to the question that was open: it stays open no longer. */
+  /** Somebody is hurt, or a safety symptom was told: stands first. */
+  caution: readonly string[];
+  /** Nothing else is said but the caution, the hold and its buttons. */
+  grave: boolean;
+  /** "Leave it" was chosen, or a hint that belongs to no act. */
+  aside?: string;
+}
+
+export const deedsOf = (acts: readonly (Act | Deed)[]): Deed[] =>
+  acts.filter((act): act is Deed => act.kind !== 'ask' && act.kind !== 'unclear');
+
+export type { Asked };

@@ -1,0 +1,89 @@
+/** Decides one act against the record with the message's earlier acts applied, and appends what came of it. */
+import { decide } from '../maintenance/decide/decide.ts';
+import { momentOf } from '../maintenance/decide/moment.ts';
+import type { Decision } from '../maintenance/decide/decision.ts';
+import type { Deed } from '../maintenance/decide/deed.ts';
+import { latestPutOff, planned } from '../maintenance/due/plan.ts';
+import { entryId } from '../maintenance/entry/id.ts';
+import { VERSIONS } from '../maintenance/entry/upcast.ts';
+import type { Draft, Entry, Instant } from '../maintenance/entry/entry.ts';
+import { extendShop, shopAt } from '../maintenance/record/extend.ts';
+import type { ShopRecord } from '../maintenance/record/record.ts';
+import { holdsAt, sourceAt } from './current.ts';
+import { lastBatch } from './lastBatch.ts';
+import { dueContext, type Scene } from './scene.ts';
+
+export interface WriteOptions {
+  /** Place of the act in its message. */
+  act: number;
+  /** "Yes, as I said it": a figure that was asked about stands. */
+  confirmed?: boolean;
+  /** The batch that an undo or an amendment is about, when a button names it. */
+  batch?: readonly Entry[];
+}
+
+export type Outcome = Decision & { entries: readonly Entry[] };
+
+export async function write(scene: Scene, deed: Deed, options: WriteOptions): Promise<Outcome> {
+  const { message, calendar, person, saidAt } = scene;
+  const moment = momentOf(deed, saidAt, calendar);
+  const decision = decide(
+    deed,
+    { asOf: await recordAsOf(scene, deed, moment.at), latest: scene.record },
+    {
+      now: message.now,
+      saidAt,
+      by: person.id,
+      role: person.role,
+      calendar,
+      lastBatch: options.batch ?? (await lastBatch(scene.transaction.journal, person.id, message.now)),
+      confirmed: options.confirmed === true,
+      latestPutOff: (task, machine) => latestPutOff(machine, task, dueContext(scene)),
+      planned: (task, machine) => planned(task, machine),
+    },
+  );
+  if (decision.outcome !== 'written') return { ...decision, entries: [] };
+  const entries = stamp(scene, decision.drafts, options);
+  await append(scene, entries);
+  return { ...decision, entries };
+}
+
+/** Appends inside the message's transaction and brings the scene's record up to it. */
+export async function append(scene: Scene, entries: readonly Entry[]): Promise<void> {
+  const { transaction, message, calendar } = scene;
+  if (entries.length === 0) return;
+  await transaction.journal.append(entries);
+  scene.entries.push(...entries);
+  const counting = entries.filter(holdsAt(message.now));
+  scene.record = await extendShop(
+    scene.record,
+    counting,
+    sourceAt(transaction.journal, message.now),
+    calendar,
+  );
+}
+
+function stamp(scene: Scene, drafts: readonly Draft[], options: WriteOptions): Entry[] {
+  const { message, person, saidAt, because } = scene;
+  const before = scene.entries.filter((entry) => entry.act === options.act).length;
+  return drafts.map((draft, i) => ({
+    ...draft,
+    id: entryId(message.key, options.act, before + i),
+    v: VERSIONS[draft.kind],
+    saidAt,
+    writtenAt: message.now,
+    by: person.id,
+    platform: message.platform,
+    message: message.key,
+    act: options.act,
+    ...(because === undefined ? {} : { because }),
+  }));
+}
+
+/** The record as it stood when the deed happened. */
+async function recordAsOf(scene: Scene, deed: Deed, at: Instant): Promise<ShopRecord> {
+  const { record, transaction, calendar, message } = scene;
+  const machine = 'machine' in deed ? deed.machine : undefined;
+  if (machine === undefined) return record;
+  return shopAt(record, machine, at, sourceAt(transaction.journal, message.now), calendar);
+}

@@ -1,0 +1,26 @@
+/** The one door for adapters. */
+export { openBot, type Bot, type Enrolled, type EnrolRequest } from './bot.ts';
+export type { Answer, IncomingMessage, Question } from './commands/message.ts';
+export { answerDocument, replyText } from './commands/document.ts';
+export { RequestFault } from './commands/fault.ts';
+export { newPersonId } from './commands/people.ts';
+export { createReader } from './language/read.ts';
+export type { Act, KnownNames, Reading, SaidAt } from './language/act.ts';
+export {
+  dateOfDay, dayOfDate, isDate, openCalendar, weekdayOf, type Day, type LocalCalendar,
+} from './maintenance/calendar.ts'; // prettier-ignore
+export type { Draft, Entry, EntryFields, EntryKind, Instant, LocalDate } from './maintenance/entry/entry.ts';
+export { entryDocument } from './maintenance/entry/document.ts';
+export { entryId } from './maintenance/entry/id.ts';
+export { VERSIONS } from './maintenance/entry/upcast.ts';
+export type { Material, Part, Symptom, Task } from './maintenance/codes.ts';
+export { foldName } from './maintenance/machine.ts';
+export { digestJson } from './maintenance/due/digestJson.ts';
+export { dueJson } from './maintenance/due/json.ts';
+export { dueText } from './replies/wording/due.ts';
+export { buttonsOf, plainLine, plainText } from './replies/plain.ts';
+export type { Button, Item, Line, Press, Reply, Section, Span } from './replies/reply.ts';
+export { openMemoryStore, openSqliteStore } from './store/open.ts';
+export { StoreFault } from './store/fault.ts';
+export type { Store } from './store/store.ts';
+export { parseWorkshop, type Workshop } from './workshop.ts';

@@ -1,0 +1,102 @@
+/** What was written, refused and taken for granted in one message, as one reply. */
+import type { Flag, WrittenNotes } from '../../maintenance/decide/decision.ts';
+import type { DueRow } from '../../maintenance/due/row.ts';
+import type { Entry } from '../../maintenance/entry/entry.ts';
+import type { MachineRecord } from '../../maintenance/record/record.ts';
+import { minutes } from '../format/number.ts';
+import { capital, list } from '../format/list.ts';
+import { bold, item, type Item, type Section } from '../reply.ts';
+import { remark } from './flags.ts';
+import { machineName, todo } from './names.ts';
+import { dayBeside, note, type NoteFacts } from './noted.ts';
+import { happening } from './due.ts';
+import type { View } from './view.ts';
+
+export interface WrittenEntry {
+  entry: Entry;
+  /** What an amendment or a take-back speaks of. */
+  target?: Entry;
+  flags: readonly Flag[];
+  notes: WrittenNotes;
+  /** The machine's record with the entry in it. */
+  after?: MachineRecord;
+}
+
+const factsOf = (written: WrittenEntry, view: View): NoteFacts => ({
+  ...view,
+  ...(written.after ? { after: written.after } : {}),
+  ...(written.target ? { target: written.target } : {}),
+});
+
+/** "nozzle replaced, worn: lasted 412 h over 166 days, on Monday". */
+export const noteLine = (written: WrittenEntry, view: View): string =>
+  note(written.entry, factsOf(written, view)) + dayBeside(written.entry, factsOf(written, view));
+
+/** The machine that an entry is about; for a correction that of its target. */
+export function machineOf({ entry, target }: WrittenEntry): string | undefined {
+  if ('machine' in entry && entry.machine !== undefined) return entry.machine;
+  return target && 'machine' in target ? target.machine : undefined;
+}
+
+type Verb = 'noted' | 'taken back' | 'put right';
+const verbOf = ({ entry }: WrittenEntry): Verb =>
+  entry.kind === 'takenBack' ? 'taken back' : entry.kind === 'amended' ? 'put right' : 'noted';
+
+/** "taken back: rods oiled" under the heading "taken back" is "rods oiled". */
+const bare = (text: string, verb: Verb): string =>
+  text.startsWith(`${verb}: `) ? text.slice(verb.length + 2) : text;
+
+/** One section a machine: "Birch: noted." and what. */
+export function writtenSections(all: readonly WrittenEntry[], view: View): Section[] {
+  const groups = new Map<string, WrittenEntry[]>();
+  for (const written of all) {
+    const key = `${machineOf(written) ?? ''}\n${verbOf(written)}`;
+    groups.set(key, [...(groups.get(key) ?? []), written]);
+  }
+  return [...groups.values()].flatMap((group) => sectionOf(group, view));
+}
+
+function sectionOf(group: readonly WrittenEntry[], view: View): Section[] {
+  const [first] = group;
+  if (!first) return [];
+  const machine = machineOf(first);
+  const verb = verbOf(first);
+  const head: Item =
+    machine === undefined ? item(bold(`${capital(verb)}.`)) : item(bold(machineName(machine)), `: ${verb}.`);
+  const notes = group.map((written) => item(bare(noteLine(written, view), verb)));
+  return [{ items: [head] }, { items: notes, run: true }];
+}
+
+/** What was taken for granted or does not fit, each said once. */
+export function remarks(all: readonly WrittenEntry[], view: View): Item[] {
+  const said = all.flatMap(({ entry, flags, notes }) =>
+    flags.flatMap((flag) => {
+      const text = remark(flag, { entry, notes }, view);
+      return text === undefined ? [] : [text];
+    }),
+  );
+  return [...new Set(said)].map((text) => item(text));
+}
+
+/** Why a thing that just happened calls for more, where there is more to say than that it does. */
+const HINTS: Readonly<Partial<Record<string, string>>> = {
+  'no-extrusion check-tube': 'After a jam the tube end is often pinched',
+  'no-extrusion clean-feeder': 'After a jam the feeder gear is often packed',
+  'no-extrusion check-liner': 'After a second jam in so short a time the liner is often the cause',
+};
+
+/** What the entries just written have raised: the two most pressing. */
+export function followUps(rows: readonly DueRow[], written: readonly WrittenEntry[]): Item[] {
+  const ids = new Set(written.map(({ entry }) => entry.id));
+  const raised = rows.filter(
+    (row) => row.raisedBy !== null && ids.has(row.raisedBy) && row.state !== 'put-off',
+  );
+  const [first, second] = raised;
+  if (!first?.raised) return [];
+  const cause = 'symptom' in first.raised.event ? first.raised.event.symptom : '';
+  const hint = HINTS[`${cause} ${first.task}`] ?? `Because of ${happening(first.raised.event)}`;
+  const tasks = [first, ...(second ? [second] : [])].map(
+    (row) => `${todo(row.task)}, about ${minutes(row.minutes)}`,
+  );
+  return [item(`${hint}: ${list(tasks)}.`)];
+}

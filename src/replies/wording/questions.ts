@@ -1,0 +1,40 @@
+/** One question, with the smallest set of answers. */
+import type { Asked, Facts } from '../../maintenance/decide/decision.ts';
+import { hours } from '../format/number.ts';
+import { machineName, partName, todo } from './names.ts';
+import { dateWord, since, type View } from './view.ts';
+
+type Field = Asked['field'];
+type Sentence = (facts: Facts, view: View) => string;
+
+const what = (facts: Facts): string => {
+  if (facts.part !== undefined) return partName(facts.part);
+  return facts.task === undefined ? 'that' : `“${todo(facts.task)}”`;
+};
+const name = ({ machine }: Facts): string => (machine === undefined ? 'it' : machineName(machine));
+
+const QUESTIONS: Readonly<Record<Field, Sentence>> = {
+  machine: (f) =>
+    f.machine === undefined ? 'Which machine was that?' : `I know no “${f.machine}”. Which machine was that?`,
+  hours: (f, view) => {
+    const given = hours(f.given ?? 0);
+    const limit = f.limit === undefined ? '' : `, at most ${hours(f.limit)}`;
+    const border =
+      f.border === 'clock'
+        ? `there was less time than that since its last run${f.at === undefined ? '' : ` (${since(f.at, view)})`}${limit}`
+        : `that makes more than 24 h on one day${limit}`;
+    return `${name(f)}: ${given}? By the clock ${border}. Which figure is right?`;
+  },
+  until: (f, view) =>
+    f.date === undefined
+      ? `Put off ${what(f)} on ${name(f)} until when?`
+      : `Put off ${what(f)} on ${name(f)} until when? At the latest ${dateWord(f.date, view)}.`,
+  task: (f) => `Which task on ${name(f)}?`,
+  part: (f) => `Which part on ${name(f)}?`,
+  entry: () => 'Which of these do you mean?',
+  value: () => 'What should the figure be?',
+  other: () => 'What do you mean?',
+};
+
+export const question = (asked: Pick<Asked, 'field' | 'facts'>, view: View): string =>
+  QUESTIONS[asked.field](asked.facts, view);

@@ -1,0 +1,44 @@
+/** Why something was not written: what was wrong, and what would do. One sentence a code. */
+import type { Facts, RefusalCode } from '../../maintenance/decide/decision.ts';
+import { count, figure, hours } from '../format/number.ts';
+import { capital } from '../format/list.ts';
+import { machineName, symptomName, todo } from './names.ts';
+import { dateWord, since, type View } from './view.ts';
+
+type Sentence = (facts: Facts, view: View) => string;
+
+const machine = ({ machine: name }: Facts): string =>
+  name === undefined ? 'That machine' : machineName(name);
+const given = ({ given: value, field }: Facts): string =>
+  value === undefined ? 'That figure' : `${figure(value, 2)}${field === 'hours' ? ' h' : ''}`;
+
+const REFUSALS: Readonly<Record<RefusalCode, Sentence>> = {
+  'too-many-hours': (f) =>
+    f.border === 'day' || f.border === 'absurd'
+      ? `${machine(f)}: ${hours(f.given ?? 0)} is more than a day has. Not noted; which figure is right?`
+      : `${machine(f)}: ${hours(f.given ?? 0)} is more than there was time for${f.limit === undefined ? '' : ` (at most ${hours(f.limit)})`}. Not noted.`,
+  'counter-back': (f, view) =>
+    `${machine(f)}: ${given(f)} is below its counter, last known at ${hours(f.known ?? 0)}${f.at === undefined ? '' : ` (${since(f.at, view)})`}. Not noted; if the counter itself is new, say “new counter, ${given(f)}”.`,
+  'before-start': (f, view) =>
+    `${machine(f)} is on record since ${f.date === undefined ? 'later' : dateWord(f.date, view).replace(/^on /u, '')}; ${f.on === undefined ? 'that day' : dateWord(f.on, view).replace(/^on /u, '')} is before that. Not noted.`,
+  'in-future': (f, view) =>
+    `${f.on === undefined ? 'That' : capital(dateWord(f.on, view))} is still to come: not noted as done. “I’ll do it ${f.on === undefined ? 'then' : dateWord(f.on, view)}” puts your name to it.`,
+  'unknown-machine': (f) =>
+    f.retired
+      ? `${machine(f)} has left the workshop; its record takes nothing new.`
+      : `I know no machine called ${f.machine === undefined ? 'that' : `“${f.machine}”`}. Not noted.`,
+  'not-yours': (f, view) =>
+    `That entry is ${f.by === undefined ? 'somebody else’s' : `${view.personName(f.by)}’s`}: only its author or a keeper can change it. Nothing changed.`,
+  'nothing-to-undo': () => 'Nothing of yours is left to take back.',
+  'safety-cannot-wait': (f, view) =>
+    `${machine(f)}: ${f.task === undefined ? 'that' : todo(f.task)} is a safety check and cannot wait${f.date === undefined ? '' : ` past ${dateWord(f.date, view).replace(/^on /u, '')}`}. The other way is to take ${machine(f)} out of use until it is done: say “${f.machine ?? 'it'} is out of use”.`,
+  'safety-hold': (f, view) =>
+    `${machine(f)} is held: ${f.symptom === undefined ? 'a safety matter' : symptomName(f.symptom)}${f.by === undefined ? '' : `, told by ${view.personName(f.by)}`}${f.at === undefined ? '' : ` ${since(f.at, view)}`}. To lift it a keeper says what was found and mended (“found: loose plug replaced, release ${f.machine ?? 'it'}”), or somebody says it was a false alarm.`,
+  'invalid-number': (f) => `${given(f)} cannot be right here. Not noted.`,
+  'not-planned-here': (f) =>
+    `${machine(f)} has nothing to ${f.task === undefined ? 'plan there' : todo(f.task)}, by its sheet. Nothing planned.`,
+};
+
+export const refusal = (code: RefusalCode, facts: Facts, view: View): string => REFUSALS[code](facts, view);
+
+export const moreOf = (n: number): string => `and ${count(n, 'more', 'more')}`;
