@@ -1,5 +1,6 @@
 /** Paging: batches of entries with room for others in between. */
 import { setImmediate as restOfTheLoop } from 'node:timers/promises';
+import type { Entry } from '../maintenance/entry/entry.ts';
 import { decodeEntry } from './codec.ts';
 import type { Batch, Position } from './journal.ts';
 
@@ -11,14 +12,13 @@ export interface Kept {
   json: string;
 }
 
-export function batchOf(rows: readonly Kept[]): Batch {
-  let upTo = 0;
-  const entries = rows.map((row) => {
-    upTo = Math.max(upTo, row.position);
-    return decodeEntry(row.json);
-  });
-  return { entries, upTo };
-}
+export const batchOf = (rows: readonly Kept[]): Batch => ({
+  entries: entriesOf(rows),
+  upTo: rows.reduce((largest, row) => Math.max(largest, row.position), 0),
+});
+
+export const entriesOf = (rows: readonly { json: string }[]): readonly Entry[] =>
+  rows.map(({ json }) => decodeEntry(json));
 
 /** `next` gives the rows after the last one that it was given, or after nothing; none: the end. */
 export async function* batches<R extends Kept>(

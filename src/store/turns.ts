@@ -29,11 +29,7 @@ export class Turns {
   /** `job` gets a scope that closes when it has ended. */
   async take<T>(job: (scope: Scope) => Promise<T>): Promise<T> {
     if (this.#closed) throw new StoreFault('closed', 'The database is closed.');
-    if (this.#nesting.getStore()?.open === true)
-      throw new StoreFault(
-        'misused',
-        'A transaction cannot be opened inside another one: it would wait for itself.',
-      );
+    this.#assertNotNested();
     const turn = this.#last.then(async () => this.#run(job));
     this.#last = turn.then(
       async () => restOfTheLoop(),
@@ -44,8 +40,17 @@ export class Turns {
 
   /** Lets what is under way finish and takes nothing new. */
   async close(): Promise<void> {
+    this.#assertNotNested();
     this.#closed = true;
     await this.#last;
+  }
+
+  #assertNotNested(): void {
+    if (this.#nesting.getStore()?.open === true)
+      throw new StoreFault(
+        'misused',
+        'Inside a transaction no other one can be opened, nor the store be closed: it would wait for itself.',
+      );
   }
 
   async #run<T>(job: (scope: Scope) => Promise<T>): Promise<T> {

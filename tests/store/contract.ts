@@ -3,6 +3,7 @@ import { setTimeout as pause } from 'node:timers/promises';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { Store } from '../../src/store/store.ts';
 import { everything, idsOf, MORNING, usage } from './entries.ts';
+import { keeping, messages } from './postContract.ts';
 
 export type OpenStore = () => Promise<Store>;
 
@@ -105,11 +106,13 @@ function transactions(get: () => Store): void {
     expect(seen).not.toContain(1);
   });
 
-  it('cannot be opened inside one another', async () => {
+  it('cannot be opened inside one another, nor the store be closed inside one', async () => {
     const nested = get().transact(async () => get().transact(async () => 1));
     await expect(nested).rejects.toMatchObject({ code: 'misused' });
     const read = get().read(async () => get().read(async () => 1));
     await expect(read).rejects.toMatchObject({ code: 'misused' });
+    const closing = get().transact(async () => get().close());
+    await expect(closing).rejects.toMatchObject({ code: 'misused' });
     expect(await get().transact(async () => 2)).toBe(2);
   });
 
@@ -148,144 +151,3 @@ function transactions(get: () => Store): void {
 async function* iterate<T>(batches: AsyncIterable<T> | readonly T[]): AsyncGenerator<T> {
   yield* batches;
 }
-
-function messages(get: () => Store): void {
-  it('a message is handled once', async () => {
-    await get().transact(async ({ post }) => post.recordHandled('slack:1', { reply: 'first' }, MORNING));
-    const again = get().transact(async ({ journal, post }) => {
-      await journal.append([usage(1, 'birch')]);
-      await post.recordHandled('slack:1', { reply: 'second' }, MORNING + 1);
-    });
-    await expect(again).rejects.toMatchObject({ code: 'duplicate' });
-    await get().read(async ({ journal, post }) => {
-      expect(await post.handled('slack:1')).toEqual({ answer: { reply: 'first' }, at: MORNING });
-      expect(await post.handled('slack:2')).toBeUndefined();
-      expect(await journal.position()).toBe(0);
-    });
-  });
-
-  it('an answer comes back as its JSON, untouched by what happens to the object later', async () => {
-    const answer = { reply: 'Größe 0,4 \u0000 🧵', options: [1, null], gone: undefined };
-    await get().transact(async ({ post }) => post.recordHandled('m', answer, MORNING));
-    answer.options.push(2);
-    const stored = await get().read(async ({ post }) => post.handled('m'));
-    expect(stored?.answer).toStrictEqual({ reply: 'Größe 0,4 \u0000 🧵', options: [1, null] });
-  });
-
-  it('what has no JSON is refused', async () => {
-    const work = get().transact(async ({ post }) => post.recordHandled('m', undefined, MORNING));
-    await expect(work).rejects.toMatchObject({ code: 'unreadable' });
-  });
-
-  it('said words come back word for word and go by message or by person', async () => {
-    const texts = ['Düse an Birke gewechselt', '喷嘴换了 🧵👩🏽‍🔧', 'a\u0000b', "'); DROP TABLE entries; --"];
-    await get().transact(async ({ post }) => {
-      for (const [n, text] of texts.entries())
-        await post.saveWords({ message: `m${n}`, person: n < 2 ? 'p1' : 'p2', text, at: MORNING });
-    });
-    await get().transact(async ({ post }) => {
-      for (const [n, text] of texts.entries()) expect((await post.words(`m${n}`))?.text).toBe(text);
-      expect(await post.deleteWords({ message: 'm0' })).toBe(1);
-      expect(await post.deleteWords({ message: 'm0' })).toBe(0);
-      expect(await post.deleteWords({ person: 'p2' })).toBe(2);
-      expect(await post.words('m2')).toBeUndefined();
-      expect(await post.words('m1')).toEqual({ message: 'm1', person: 'p1', text: texts[1], at: MORNING });
-    });
-  });
-}
-
-function keeping(get: () => Store): void {
-  it('a person changes name and role and keeps the id', async () => {
-    await get().transact(async ({ post }) => {
-      await post.savePerson({ id: 'p1', name: 'Ines', foldedName: 'ines', role: 'keeper' });
-      await post.savePerson({ id: 'p1', name: 'Inês Ø', foldedName: 'inês ø' });
-    });
-    await get().read(async ({ post }) => {
-      expect(await post.person('p1')).toStrictEqual({ id: 'p1', name: 'Inês Ø', foldedName: 'inês ø' });
-      expect(await post.peopleByName('ines')).toEqual([]);
-      expect(idsOfPeople(await post.peopleByName('inês ø'))).toEqual(['p1']);
-      expect(await post.person('p2')).toBeUndefined();
-    });
-  });
-
-  it('two people may share a name', async () => {
-    await get().transact(async ({ post }) => {
-      await post.savePerson({ id: 'p2', name: 'Tom', foldedName: 'tom' });
-      await post.savePerson({ id: 'p1', name: 'tom', foldedName: 'tom' });
-    });
-    const found = await get().read(async ({ post }) => post.peopleByName('tom'));
-    expect(idsOfPeople(found)).toEqual(['p1', 'p2']);
-  });
-
-  it('an account belongs to one person, the last one linked', async () => {
-    const link = { platform: 'chat', account: 'U1', person: 'p1' };
-    await get().transact(async ({ post }) => {
-      await post.savePerson({ id: 'p1', name: 'Ines', foldedName: 'ines' });
-      await post.savePerson({ id: 'p2', name: 'Tom', foldedName: 'tom' });
-      await post.linkAccount(link);
-      await post.linkAccount({ platform: 'other', account: 'U1', person: 'p2' });
-      expect((await post.personOfAccount('chat', 'U1'))?.id).toBe('p1');
-      await post.linkAccount({ ...link, person: 'p2' });
-      expect((await post.personOfAccount('chat', 'U1'))?.id).toBe('p2');
-      expect(await post.accountsOf('p1')).toEqual([]);
-      expect(await post.accountsOf('p2')).toHaveLength(2);
-      await post.unlinkAccount('chat', 'U1');
-      expect(await post.personOfAccount('chat', 'U1')).toBeUndefined();
-      expect((await post.personOfAccount('other', 'U1'))?.id).toBe('p2');
-    });
-  });
-
-  it('an account cannot belong to nobody', async () => {
-    const work = get().transact(async ({ post }) =>
-      post.linkAccount({ platform: 'chat', account: 'U1', person: 'nobody' }),
-    );
-    await expect(work).rejects.toMatchObject({ code: 'unknown-person' });
-  });
-
-  it('the workshop is the one that was saved last', async () => {
-    expect(await get().read(async ({ post }) => post.workshop())).toBeUndefined();
-    await get().transact(async ({ post }) => post.saveWorkshop('{"name":"old"}', MORNING));
-    await get().transact(async ({ post }) => post.saveWorkshop('{"name":"new"}', MORNING));
-    expect(await get().read(async ({ post }) => post.workshop())).toBe('{"name":"new"}');
-  });
-
-  it('conversations are kept per place and person until they expire', async () => {
-    const talk = { place: '#shop', person: 'p1', state: { machine: 'birch' }, expiresAt: 100 };
-    await get().transact(async ({ post }) => {
-      await post.saveConversation(talk);
-      await post.saveConversation({ ...talk, person: 'p2', expiresAt: 101 });
-      await post.saveConversation({ ...talk, place: 'dm', state: null });
-    });
-    await get().transact(async ({ post }) => {
-      expect(await post.conversation('#shop', 'p1')).toEqual(talk);
-      expect(await post.dropExpiredConversations(100)).toBe(2);
-      expect(await post.conversation('#shop', 'p1')).toBeUndefined();
-      expect(await post.conversation('#shop', 'p2')).toBeDefined();
-      await post.dropConversation('#shop', 'p2');
-      expect(await post.conversation('#shop', 'p2')).toBeUndefined();
-    });
-  });
-
-  it('checkpoints are replaced per machine and dropped by one or all', async () => {
-    const birch = { machine: 'birch', foldVersion: 3, position: 7, json: '{"a":1}' };
-    await get().transact(async ({ post }) => {
-      await post.saveCheckpoints([birch, { ...birch, machine: 'alder' }, { ...birch, machine: 'room' }]);
-      await post.saveCheckpoints([{ ...birch, position: 9 }]);
-      expect(await post.checkpoint('birch')).toEqual({ ...birch, position: 9 });
-      await post.dropCheckpoints('birch');
-      expect(await post.checkpoint('birch')).toBeUndefined();
-      expect((await post.checkpoint('alder'))?.position).toBe(7);
-      await post.dropCheckpoints();
-      expect(await post.checkpoint('alder')).toBeUndefined();
-    });
-  });
-
-  it('what a caller does to a person afterwards stays outside', async () => {
-    const person = { id: 'p1', name: 'Ines', foldedName: 'ines' };
-    await get().transact(async ({ post }) => post.savePerson(person));
-    person.name = 'changed';
-    expect((await get().read(async ({ post }) => post.person('p1')))?.name).toBe('Ines');
-  });
-}
-
-const idsOfPeople = (people: readonly { id: string }[]): readonly string[] => people.map(({ id }) => id);

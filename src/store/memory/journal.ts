@@ -1,6 +1,6 @@
 import { isDeepStrictEqual } from 'node:util';
 import type { Entry } from '../../maintenance/entry/entry.ts';
-import { BATCH_SIZE, batches } from '../batches.ts';
+import { BATCH_SIZE, batches, entriesOf } from '../batches.ts';
 import { decodeEntry } from '../codec.ts';
 import { StoreFault } from '../fault.ts';
 import type { AsOf, Batch, HistoryFilter, ImportOutcome, Journal, JournalOrder } from '../journal.ts';
@@ -8,8 +8,6 @@ import { rowOf } from '../row.ts';
 import { assertOpen, type Scope } from '../turns.ts';
 import { type EntryTable, family, foldOrder, type KeptRow } from './entries.ts';
 import type { UndoLog } from './undo.ts';
-
-const entriesOf = (rows: readonly KeptRow[]): readonly Entry[] => rows.map((row) => decodeEntry(row.json));
 
 const holdsAsOf = (row: KeptRow, { asOf }: AsOf): boolean =>
   asOf === undefined || (row.at <= asOf && row.writtenAt <= asOf);

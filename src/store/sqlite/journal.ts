@@ -1,6 +1,6 @@
 import { isDeepStrictEqual } from 'node:util';
 import type { Entry } from '../../maintenance/entry/entry.ts';
-import { BATCH_SIZE, batches, type Kept } from '../batches.ts';
+import { BATCH_SIZE, batches, entriesOf, type Kept } from '../batches.ts';
 import { decodeEntry } from '../codec.ts';
 import { StoreFault } from '../fault.ts';
 import type { Batch, ImportOutcome, Journal, Position } from '../journal.ts';
@@ -50,16 +50,15 @@ const OF_NO_MACHINE = family('machine IS NULL AND target IS NULL');
 
 const INSERT = new Query(
   `INSERT INTO entries (id, at, said_at, written_at, kind, by, message, act, because, machine, task, part, target, json)
-   VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)`,
+   VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (id) DO NOTHING`,
 );
 
-const entriesOf = (rows: readonly Json[]): readonly Entry[] => rows.map((row) => decodeEntry(row.json));
-
-function insert(session: Session, entry: Entry): void {
+/** False: its id is there already, and nothing was written. */
+function insert(session: Session, entry: Entry): boolean {
   const { id, at, saidAt, writtenAt, kind, by, message, act, because, machine, task, part, target, json } =
     rowOf(entry);
   const stamps = [id, at, saidAt, writtenAt, kind, by, message, act, because];
-  session.run(INSERT, ...stamps, machine, task, part, target, json);
+  return session.run(INSERT, ...stamps, machine, task, part, target, json) === 1;
 }
 
 function inFoldOrder(session: Session): AsyncIterable<Batch> {
@@ -91,18 +90,14 @@ export function sqliteJournal(session: Session): Journal {
 
     append: async (entries) => {
       for (const entry of entries) {
-        if (there(entry.id) !== undefined)
+        if (!insert(session, entry))
           throw new StoreFault('duplicate', `The journal already has an entry with the id ${entry.id}.`);
-        insert(session, entry);
       }
       return position();
     },
     insertRaw: async (entry): Promise<ImportOutcome> => {
-      const known = there(entry.id);
-      if (known !== undefined)
-        return isDeepStrictEqual(known, decodeEntry(rowOf(entry).json)) ? 'same' : 'different';
-      insert(session, entry);
-      return 'written';
+      if (insert(session, entry)) return 'written';
+      return isDeepStrictEqual(there(entry.id), decodeEntry(rowOf(entry).json)) ? 'same' : 'different';
     },
   };
 }

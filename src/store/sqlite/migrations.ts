@@ -25,6 +25,8 @@ CREATE TABLE entries (
 ) STRICT;
 CREATE INDEX entries_in_fold_order ON entries (at, said_at, act, id);
 CREATE INDEX entries_of_machine ON entries (machine, at);
+CREATE INDEX entries_of_task ON entries (task, at) WHERE task IS NOT NULL;
+CREATE INDEX entries_of_part ON entries (part, at) WHERE part IS NOT NULL;
 CREATE INDEX entries_of_person ON entries (by);
 CREATE INDEX entries_of_message ON entries (message);
 CREATE INDEX entries_because ON entries (because) WHERE because IS NOT NULL;
