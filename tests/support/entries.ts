@@ -1,5 +1,5 @@
 /** Entries for tests: one by hand with few words, and any at all for properties. */
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import {
   CONSUMABLES,
   FINDINGS,

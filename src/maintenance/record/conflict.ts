@@ -5,10 +5,10 @@ import type { Conflict, MachineRecord } from './record.ts';
 /** Enough to show; an import gone wrong must not make every later step slower. */
 const KEPT = 50;
 
-export const withConflict = (machine: MachineRecord, conflict: Conflict): MachineRecord => ({
-  ...machine,
-  conflicts: addConflict(machine.conflicts, conflict),
-});
+/** On the fold's own copy. */
+export function noteConflict(machine: MachineRecord, conflict: Conflict): void {
+  machine.conflicts = addConflict(machine.conflicts, conflict);
+}
 
 export const addConflict = (conflicts: readonly Conflict[], conflict: Conflict): readonly Conflict[] =>
   keepLast(conflicts, conflict, KEPT);

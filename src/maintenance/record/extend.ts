@@ -7,8 +7,8 @@ import type { LocalCalendar } from '../calendar.ts';
 import { ROOM } from '../codes.ts';
 import type { Entry, Instant } from '../entry/entry.ts';
 import { blankMachine } from './blank.ts';
-import { assembleShop, foldMachine, step } from './fold.ts';
-import { byOrder, positionOf } from './order.ts';
+import { assembleShop, foldMachine, putOnTop } from './fold.ts';
+import { byOrder } from './order.ts';
 import type { MachineRecord, ShopRecord } from './record.ts';
 import type { MachineFact } from './reducers/byKind.ts';
 import { isCorrection } from './standing.ts';
@@ -111,16 +111,6 @@ export async function extendShop(
   }
   const floor = timelineOf(unite(await source.ofNoMachine(), added), calendar).floor;
   return assembleShop([...machines.values()], floor);
-}
-
-function putOnTop(
-  machine: MachineRecord,
-  facts: readonly MachineFact[],
-  calendar: LocalCalendar,
-): MachineRecord {
-  const last = facts.at(-1);
-  const folded = facts.reduce((record, fact) => step(record, fact, calendar, false), machine);
-  return last ? { ...folded, position: positionOf(last) } : folded;
 }
 
 /** Both, each entry once. */

@@ -6,7 +6,7 @@ import type { LocalCalendar } from '../calendar.ts';
 import { ROOM } from '../codes.ts';
 import type { Entry, Instant } from '../entry/entry.ts';
 import { blankMachine } from './blank.ts';
-import { withConflict } from './conflict.ts';
+import { noteConflict } from './conflict.ts';
 import { foldFloor } from './floor.ts';
 import { positionOf } from './order.ts';
 import type { Conflict, MachineRecord, ShopRecord } from './record.ts';
@@ -35,27 +35,30 @@ export function foldMachine(
 }
 
 /** Facts in order. */
-export function foldFacts(
-  name: string,
-  facts: readonly MachineFact[],
-  calendar: LocalCalendar,
-): MachineRecord {
+function foldFacts(name: string, facts: readonly MachineFact[], calendar: LocalCalendar): MachineRecord {
   const awaited = facts.some((fact) => fact.kind === 'enrolled');
-  const folded = facts.reduce((machine, fact) => step(machine, fact, calendar, awaited), blankMachine(name));
-  const last = facts.at(-1);
-  return last ? { ...folded, position: positionOf(last) } : folded;
+  return putOnTop(blankMachine(name), facts, calendar, awaited);
 }
 
-/** `awaited`: an enrolment of this machine is known, though it may come later in the order. */
-export function step(
+/**
+ * The machine with further facts, in order and after all that it has; the one given stays as it was.
+ * `awaited`: an enrolment of this machine is known, though it may come later in the order.
+ */
+export function putOnTop(
   machine: MachineRecord,
-  fact: MachineFact,
+  facts: readonly MachineFact[],
   calendar: LocalCalendar,
-  awaited: boolean,
+  awaited = false,
 ): MachineRecord {
-  const what = doubt(machine, fact, awaited);
-  const marked = what ? withConflict(machine, { entry: fact.id, at: fact.at, what }) : machine;
-  return reduce(marked, fact, calendar);
+  const own = { ...machine };
+  for (const fact of facts) {
+    const what = doubt(own, fact, awaited);
+    if (what) noteConflict(own, { entry: fact.id, at: fact.at, what });
+    reduce(own, fact, calendar);
+  }
+  const last = facts.at(-1);
+  if (last) own.position = positionOf(last);
+  return own;
 }
 
 function doubt(machine: MachineRecord, fact: MachineFact, awaited: boolean): Conflict['what'] | undefined {

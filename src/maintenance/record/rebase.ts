@@ -24,47 +24,48 @@ function mapRows<K extends string, V>(
 }
 
 /** Every counter figure of the machine's past through `move`; the present totals are the caller's. */
-export function rebase(machine: MachineRecord, move: Move): MachineRecord {
+export function rebase(machine: MachineRecord, move: Move): void {
+  const held = <T extends { mark: Mark }>(item: T): T => ({ ...item, mark: moved(item.mark, move) });
+  if (machine.enrolled) machine.enrolled = moved(machine.enrolled, move);
+  if (machine.retired) machine.retired = moved(machine.retired, move);
+  if (machine.lastUsage) machine.lastUsage = moved(machine.lastUsage, move);
+  if (machine.loaded) machine.loaded = held(machine.loaded);
+  if (machine.baseline) machine.baseline = counted(machine.baseline, move);
+  if (machine.hold) machine.hold = { ...machine.hold, since: moved(machine.hold.since, move) };
+  if (machine.down) machine.down = moved(machine.down, move);
+  if (machine.back) machine.back = moved(machine.back, move);
+  if (machine.opened) machine.opened = moved(machine.opened, move);
+  machine.tasks = mapRows(machine.tasks, (done) => counted(done, move));
+  machine.parts = mapRows(machine.parts, (part) => counted(part, move));
+  machine.lives = machine.lives.map((life) => ({
+    ...life,
+    from: moved(life.from, move),
+    to: moved(life.to, move),
+  }));
+  machine.symptoms = mapRows(machine.symptoms, (symptom) => movedSymptom(symptom, move));
+  machine.notes = machine.notes.map(held);
+  machine.found = machine.found.map(held);
+  rebasePlans(machine, move);
+}
+
+function rebasePlans(machine: MachineRecord, move: Move): void {
   const held = <T extends { mark: Mark }>(item: T): T => ({ ...item, mark: moved(item.mark, move) });
   const putOff = (item: PutOff): PutOff => ({
     ...held(item),
     ...(item.atHours === undefined ? {} : { atHours: move(item.atHours) }),
   });
-  const symptom = (item: SymptomRecord): SymptomRecord => ({
-    ...item,
-    ...(item.open ? { open: moved(item.open, move) } : {}),
-    recent: item.recent.map((mark) => moved(mark, move)),
-  });
-  const { enrolled, retired, anchor, lastUsage, loaded, baseline, hold, down, back, opened } = machine;
-  return {
-    ...machine,
-    ...(enrolled ? { enrolled: moved(enrolled, move) } : {}),
-    ...(retired ? { retired: moved(retired, move) } : {}),
-    ...(anchor ? { anchor: { hours: move(anchor.hours), mark: moved(anchor.mark, move) } } : {}),
-    ...(lastUsage ? { lastUsage: moved(lastUsage, move) } : {}),
-    ...(loaded ? { loaded: held(loaded) } : {}),
-    ...(baseline ? { baseline: counted(baseline, move) } : {}),
-    ...(hold ? { hold: { ...hold, since: moved(hold.since, move) } } : {}),
-    ...(down ? { down: moved(down, move) } : {}),
-    ...(back ? { back: moved(back, move) } : {}),
-    ...(opened ? { opened: moved(opened, move) } : {}),
-    ...(machine.putOffAll ? { putOffAll: putOff(machine.putOffAll) } : {}),
-    ...(machine.claimAll ? { claimAll: held(machine.claimAll) } : {}),
-    tasks: mapRows(machine.tasks, (done) => counted(done, move)),
-    parts: mapRows(machine.parts, (part) => counted(part, move)),
-    lives: machine.lives.map((life) => ({
-      ...life,
-      from: moved(life.from, move),
-      to: moved(life.to, move),
-    })),
-    symptoms: mapRows(machine.symptoms, symptom),
-    putOffs: mapRows(machine.putOffs, putOff),
-    claims: mapRows(machine.claims, held),
-    intervals: mapRows(machine.intervals, held),
-    notes: machine.notes.map(held),
-    found: machine.found.map(held),
-  };
+  if (machine.putOffAll) machine.putOffAll = putOff(machine.putOffAll);
+  if (machine.claimAll) machine.claimAll = held(machine.claimAll);
+  machine.putOffs = mapRows(machine.putOffs, putOff);
+  machine.claims = mapRows(machine.claims, held);
+  machine.intervals = mapRows(machine.intervals, held);
 }
+
+const movedSymptom = (item: SymptomRecord, move: Move): SymptomRecord => ({
+  ...item,
+  ...(item.open ? { open: moved(item.open, move) } : {}),
+  recent: item.recent.map((mark) => moved(mark, move)),
+});
 
 /** A figure that was stated on the counter itself does not move: it was only waiting for the counter. */
 function counted<M extends TaskDone | FittedPart>(mark: M, move: Move): M {

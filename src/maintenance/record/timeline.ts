@@ -7,10 +7,7 @@ import { standing, type Fact } from './standing.ts';
 
 /** What is about the workshop and no machine of it. */
 export type FloorFact =
-  | EntryOf<'stockMoved'>
-  | EntryOf<'stockCounted'>
-  | EntryOf<'handedOver'>
-  | (EntryOf<'noted'> & { machine?: never });
+  EntryOf<'stockMoved'> | EntryOf<'stockCounted'> | EntryOf<'handedOver'> | EntryOf<'noted'>;
 
 export interface Timeline {
   /** By machine, each in order. The room is one of them. */
@@ -18,7 +15,7 @@ export interface Timeline {
   floor: readonly FloorFact[];
 }
 
-const ofMachine = (fact: Fact): fact is MachineFact => 'machine' in fact && fact.machine !== undefined;
+const isMachineFact = (fact: Fact): fact is MachineFact => 'machine' in fact && fact.machine !== undefined;
 
 /** `until`: facts that happened later stay out, after their amendments. */
 export function timelineOf(entries: readonly Entry[], calendar: LocalCalendar, until?: Instant): Timeline {
@@ -31,7 +28,7 @@ export function timelineOf(entries: readonly Entry[], calendar: LocalCalendar, u
     else machines.set(fact.machine, [fact]);
   };
   for (const fact of standing(entries)) {
-    if (ofMachine(fact)) for (const step of stepsOf(fact, calendar)) add(step);
+    if (isMachineFact(fact)) for (const step of stepsOf(fact, calendar)) add(step);
     else if (until === undefined || fact.at <= until) floor.push(fact);
   }
   for (const facts of machines.values()) facts.sort(byOrder);

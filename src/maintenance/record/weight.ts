@@ -28,5 +28,5 @@ export const DENSITY: Readonly<Record<Material, number>> = {
 /** Most desktop machines; the build says otherwise where it is 2.85. */
 export const USUAL_DIAMETER_MM = 1.75;
 
-export const gramsOf = (metres: number, material: Material, diameterMm = USUAL_DIAMETER_MM): number =>
+export const weigh = (metres: number, material: Material, diameterMm = USUAL_DIAMETER_MM): number =>
   ((Math.PI * diameterMm ** 2) / 4) * metres * DENSITY[material];

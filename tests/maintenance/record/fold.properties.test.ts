@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { openCalendar } from '../../../src/maintenance/calendar.ts';
 import type { Entry } from '../../../src/maintenance/entry/entry.ts';

@@ -25,7 +25,8 @@ const REDUCERS: { readonly [K in MachineKind]: Reducer<K> } = {
   putOff, claimed, intervalSet, stated, noted, found, released,
 }; // prettier-ignore
 
-export function reduce(machine: MachineRecord, fact: MachineFact, calendar: LocalCalendar): MachineRecord {
+/** Sets the fields of `machine`, which the caller owns. */
+export function reduce(machine: MachineRecord, fact: MachineFact, calendar: LocalCalendar): void {
   const reducer = REDUCERS[fact.kind] as Reducer<MachineKind>;
-  return reducer(machine, fact, calendar);
+  reducer(machine, fact, calendar);
 }

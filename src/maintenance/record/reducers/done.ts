@@ -2,22 +2,23 @@
 import { partReplacedBy, type Part } from '../../codes.ts';
 import type { EntryOf } from '../../entry/entry.ts';
 import { markOf } from '../mark.ts';
+import type { MachineRecord, Mark } from '../record.ts';
 import type { Reducer } from './reducer.ts';
-import { settle, withTask } from './settle.ts';
+import { noteTask, settle } from './settle.ts';
 import { swapped } from './swapped.ts';
-import { clearedSymptom, occurred } from './symptoms.ts';
+import { clearSymptom, occurred } from './symptoms.ts';
 
 export const done: Reducer<'done'> = (machine, entry, calendar) => {
   const part = partReplacedBy(entry.task);
-  if (part) return swapped(machine, asSwap(entry, part), calendar);
+  if (part) {
+    swapped(machine, asSwap(entry, part), calendar);
+    return;
+  }
   const mark = markOf(entry, machine.totals, calendar);
   const finding = entry.finding ? { finding: entry.finding } : {};
-  const settled = settle(
-    withTask(machine, entry.task, { ...mark, why: 'done', ...finding }),
-    entry.task,
-    entry.by,
-  );
-  return entry.task === 'clear-jam' ? jamCleared(settled, entry, calendar) : settled;
+  noteTask(machine, entry.task, { why: 'done', ...finding, ...mark });
+  settle(machine, entry.task, entry.by);
+  if (entry.task === 'clear-jam') jamCleared(machine, mark);
 };
 
 const asSwap = (
@@ -30,8 +31,7 @@ const asSwap = (
 });
 
 /** A jam that somebody cleared had happened, whether or not it was told before. */
-const jamCleared: Reducer<'done'> = (machine, entry, calendar) => {
-  const told = machine.symptoms['no-extrusion']?.open !== undefined;
-  const mark = markOf(entry, machine.totals, calendar);
-  return clearedSymptom(told ? machine : occurred(machine, 'no-extrusion', mark), 'no-extrusion');
-};
+function jamCleared(machine: MachineRecord, mark: Mark): void {
+  if (!machine.symptoms['no-extrusion']?.open) occurred(machine, 'no-extrusion', mark);
+  clearSymptom(machine, 'no-extrusion');
+}

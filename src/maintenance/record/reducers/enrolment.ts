@@ -1,53 +1,42 @@
 /** A machine comes, is described anew, and goes. */
-import { dayOfDate, type LocalCalendar } from '../../calendar.ts';
-import type { EntryOf } from '../../entry/entry.ts';
+import { dayOfDate } from '../../calendar.ts';
 import type { Nozzle } from '../../machine.ts';
-import { withConflict } from '../conflict.ts';
+import { noteConflict } from '../conflict.ts';
 import { markOf } from '../mark.ts';
-import type { MachineRecord } from '../record.ts';
 import type { Reducer } from './reducer.ts';
 
-/** A counter at enrolment is folded as a reading of its own (see `fold.ts`). */
+/** A counter at enrolment is folded as a reading of its own (see `timeline.ts`). */
 export const enrolled: Reducer<'enrolled'> = (machine, entry, calendar) => {
-  if (machine.enrolled && !machine.retired)
-    return withConflict(machine, { entry: entry.id, at: entry.at, what: 'enrolled-twice' });
-  const { retired: _back, ...before } = machine;
-  const described: MachineRecord = {
-    ...before,
-    aliases: entry.aliases ?? [],
-    build: entry.build,
-    nozzle: entry.build.nozzle ?? {},
-    enrolled: markOf(entry, machine.totals, calendar),
-    inUseSince: before.enrolled ? before.inUseSince : dayOfDate(entry.inUseSince),
-  };
-  return entry.new ? startNew(described, entry, calendar) : described;
-};
-
-function startNew(
-  machine: MachineRecord,
-  entry: EntryOf<'enrolled'>,
-  calendar: LocalCalendar,
-): MachineRecord {
+  if (machine.enrolled && !machine.retired) {
+    noteConflict(machine, { entry: entry.id, at: entry.at, what: 'enrolled-twice' });
+    return;
+  }
+  // a machine that comes back keeps the past it had
+  if (!machine.enrolled) machine.inUseSince = dayOfDate(entry.inUseSince);
+  delete machine.retired;
   const mark = markOf(entry, machine.totals, calendar);
-  return { ...machine, startedNew: true, counterKnown: true, anchor: { mark, hours: machine.totals.hours } };
-}
+  machine.enrolled = mark;
+  machine.aliases = entry.aliases ?? [];
+  machine.build = entry.build;
+  machine.nozzle = entry.build.nozzle ?? {};
+  if (!entry.new) return;
+  machine.startedNew = true;
+  machine.counterKnown = true;
+  machine.anchor = { mark, hours: machine.totals.hours };
+};
 
 /** A build is stated as a whole: a feature that is not in it any more is not stated any more. */
 export const changed: Reducer<'changed'> = (machine, entry) => {
   const { aliases, build } = entry.set;
-  const nozzle = build && !sameNozzle(build.nozzle, machine.build.nozzle) ? build.nozzle : undefined;
-  return {
-    ...machine,
-    ...(aliases ? { aliases } : {}),
-    ...(build ? { build } : {}),
-    ...(nozzle ? { nozzle } : {}),
-  };
+  if (aliases) machine.aliases = aliases;
+  if (!build) return;
+  if (build.nozzle && !sameNozzle(build.nozzle, machine.build.nozzle)) machine.nozzle = build.nozzle;
+  machine.build = build;
 };
 
-const sameNozzle = (a: Nozzle | undefined, b: Nozzle | undefined): boolean =>
-  a?.material === b?.material && a?.boreMm === b?.boreMm && a?.mount === b?.mount;
+const sameNozzle = (a: Nozzle, b: Nozzle | undefined): boolean =>
+  a.material === b?.material && a.boreMm === b?.boreMm && a.mount === b?.mount;
 
-export const retired: Reducer<'retired'> = (machine, entry, calendar) => ({
-  ...machine,
-  retired: markOf(entry, machine.totals, calendar),
-});
+export const retired: Reducer<'retired'> = (machine, entry, calendar) => {
+  machine.retired = markOf(entry, machine.totals, calendar);
+};

@@ -1,7 +1,7 @@
 /** Readings are anchors: between two of them the total is their difference, whatever was logged. */
 import type { LocalCalendar } from '../../calendar.ts';
 import type { EntryOf } from '../../entry/entry.ts';
-import { withConflict } from '../conflict.ts';
+import { noteConflict } from '../conflict.ts';
 import { markOf } from '../mark.ts';
 import { rebase } from '../rebase.ts';
 import type { MachineRecord } from '../record.ts';
@@ -13,45 +13,31 @@ import type { Reducer } from './reducer.ts';
 const COUNTER_STEP_HOURS = 1;
 
 export const meter: Reducer<'meter'> = (machine, entry, calendar) => {
-  if (!machine.counterKnown || !machine.anchor || entry.newCounter)
-    return setCounter(machine, entry, calendar);
-  const difference = entry.hours - machine.anchor.hours;
-  if (difference < 0) {
+  const { anchor, loggedSinceAnchor: logged } = machine;
+  const stamp = { entry: entry.id, at: entry.at };
+  if (!machine.counterKnown || !anchor || entry.newCounter) {
+    setCounter(machine, entry.hours);
+  } else if (entry.hours < anchor.hours) {
     const figures = { counter: entry.hours, expected: machine.totals.hours };
-    return withConflict(machine, { entry: entry.id, at: entry.at, what: 'counter-back', figures });
+    noteConflict(machine, { ...stamp, what: 'counter-back', figures });
+    return;
+  } else {
+    const difference = entry.hours - anchor.hours;
+    if (difference > logged) bookUnlogged(machine, entry, difference - logged, calendar);
+    // the counter is believed: what was marked since the last reading cannot lie beyond this one
+    if (difference < logged) rebase(machine, (hours) => Math.min(hours, entry.hours));
+    const figures = { logged, counter: difference };
+    if (logged - difference >= COUNTER_STEP_HOURS)
+      noteConflict(machine, { ...stamp, what: 'logged-more-than-counter', figures });
   }
-  const unlogged = difference - machine.loggedSinceAnchor;
-  if (unlogged < 0) return overLogged(machine, entry, difference, calendar);
-  return anchored(bookUnlogged(machine, entry, unlogged, calendar), entry, calendar);
+  setAnchor(machine, entry, calendar);
 };
 
 /** The first reading, or one on a new counter: it says where the figures stand and books nothing. */
-function setCounter(machine: MachineRecord, entry: EntryOf<'meter'>, calendar: LocalCalendar): MachineRecord {
-  const by = entry.hours - machine.totals.hours;
-  const known = { ...rebase(machine, (hours) => hours + by), counterKnown: true };
-  return anchored(known, entry, calendar);
-}
-
-/** The counter is believed. What was marked since the last reading cannot lie beyond this one. */
-function overLogged(
-  machine: MachineRecord,
-  entry: EntryOf<'meter'>,
-  difference: number,
-  calendar: LocalCalendar,
-): MachineRecord {
-  const followed = anchored(
-    rebase(machine, (hours) => Math.min(hours, entry.hours)),
-    entry,
-    calendar,
-  );
-  const logged = machine.loggedSinceAnchor;
-  if (logged - difference < COUNTER_STEP_HOURS) return followed;
-  return withConflict(followed, {
-    entry: entry.id,
-    at: entry.at,
-    what: 'logged-more-than-counter',
-    figures: { logged, counter: difference },
-  });
+function setCounter(machine: MachineRecord, reading: number): void {
+  const by = reading - machine.totals.hours;
+  rebase(machine, (hours) => hours + by);
+  machine.counterKnown = true;
 }
 
 function bookUnlogged(
@@ -59,27 +45,19 @@ function bookUnlogged(
   entry: EntryOf<'meter'>,
   unlogged: number,
   calendar: LocalCalendar,
-): MachineRecord {
-  const { anchor, runByDay, totals } = machine;
-  if (!anchor || unlogged === 0) return machine;
+): void {
   const day = calendar.dayOf(entry.at);
-  const spread = spreadUnlogged(machine, unlogged, anchor.mark.day, day);
-  const oldest = Math.min(day, anchor.mark.day + 1);
-  return {
-    ...machine,
-    totals: { ...totals, runDays: totals.runDays + spread.runDays },
-    unloggedHours: machine.unloggedHours + unlogged,
-    runByDay: addHours(runByDay, spread.shares),
-    firstRunDay: Math.min(machine.firstRunDay ?? oldest, oldest),
-  };
+  const after = machine.anchor?.mark.day ?? day;
+  const spread = spreadUnlogged(machine, unlogged, after, day);
+  const oldest = Math.min(day, after + 1);
+  machine.totals = { ...machine.totals, runDays: machine.totals.runDays + spread.runDays };
+  machine.unloggedHours += unlogged;
+  machine.runByDay = addHours(machine.runByDay, spread.shares);
+  machine.firstRunDay = Math.min(machine.firstRunDay ?? oldest, oldest);
 }
 
-function anchored(machine: MachineRecord, entry: EntryOf<'meter'>, calendar: LocalCalendar): MachineRecord {
-  const totals = { ...machine.totals, hours: entry.hours };
-  return {
-    ...machine,
-    totals,
-    loggedSinceAnchor: 0,
-    anchor: { mark: markOf(entry, totals, calendar), hours: entry.hours },
-  };
+function setAnchor(machine: MachineRecord, entry: EntryOf<'meter'>, calendar: LocalCalendar): void {
+  machine.totals = { ...machine.totals, hours: entry.hours };
+  machine.loggedSinceAnchor = 0;
+  machine.anchor = { mark: markOf(entry, machine.totals, calendar), hours: entry.hours };
 }

@@ -11,8 +11,8 @@ export const putOff: Reducer<'putOff'> = (machine, entry, calendar) => {
     ...(atHours === undefined ? {} : { atHours }),
     ...(reason === undefined ? {} : { reason }),
   };
-  if (task === undefined) return { ...machine, putOffAll: later };
-  return { ...machine, putOffs: { ...machine.putOffs, [task]: later } };
+  if (task === undefined) machine.putOffAll = later;
+  else machine.putOffs = { ...machine.putOffs, [task]: later };
 };
 
 export const claimed: Reducer<'claimed'> = (machine, entry, calendar) => {
@@ -21,12 +21,12 @@ export const claimed: Reducer<'claimed'> = (machine, entry, calendar) => {
     mark: markOf(entry, machine.totals, calendar),
     ...(on === undefined ? {} : { on }),
   };
-  if (task === undefined) return { ...machine, claimAll: claim };
-  return { ...machine, claims: { ...machine.claims, [task]: claim } };
+  if (task === undefined) machine.claimAll = claim;
+  else machine.claims = { ...machine.claims, [task]: claim };
 };
 
 export const intervalSet: Reducer<'intervalSet'> = (machine, entry, calendar) => {
   const { task, interval, source } = entry;
   const own = { interval, source, mark: markOf(entry, machine.totals, calendar) };
-  return { ...machine, intervals: { ...machine.intervals, [task]: own } };
+  machine.intervals = { ...machine.intervals, [task]: own };
 };

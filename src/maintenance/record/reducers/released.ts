@@ -1,13 +1,13 @@
 /** A hold is lifted: with what was found and mended, or as a false alarm. */
 import { keepLast, markOf } from '../mark.ts';
 import type { Reducer } from './reducer.ts';
-import { clearedSymptom } from './symptoms.ts';
+import { clearSymptom } from './symptoms.ts';
 
 export const released: Reducer<'released'> = (machine, entry, calendar) => {
-  const { hold, ...rest } = machine;
-  const symptoms = hold ? [hold.symptom, ...hold.also] : [];
-  const free = symptoms.reduce(clearedSymptom, hold ? rest : machine);
-  if (entry.found === undefined) return free;
+  const { hold } = machine;
+  delete machine.hold;
+  if (hold) for (const symptom of [hold.symptom, ...hold.also]) clearSymptom(machine, symptom);
+  if (entry.found === undefined) return;
   const mark = markOf(entry, machine.totals, calendar);
-  return { ...free, found: keepLast(free.found, { text: entry.found, mark }) };
+  machine.found = keepLast(machine.found, { text: entry.found, mark });
 };

@@ -1,19 +1,19 @@
 /** Baselines: nobody saw it done here, but it was stated. */
 import { dayOfDate, type LocalCalendar } from '../../calendar.ts';
-import { partReplacedBy, replaceTask, type Part, type Task } from '../../codes.ts';
+import { partReplacedBy, replaceTask, type Part } from '../../codes.ts';
 import type { EntryOf } from '../../entry/entry.ts';
 import { markOf } from '../mark.ts';
 import { readNozzle } from '../nozzle.ts';
-import type { FittedPart, MachineRecord, TaskDone } from '../record.ts';
+import type { MachineRecord, TaskDone } from '../record.ts';
 import type { Reducer } from './reducer.ts';
-import { withTask } from './settle.ts';
+import { noteTask } from './settle.ts';
 
 export const stated: Reducer<'stated'> = (machine, entry, calendar) => {
   const part = entry.part ?? (entry.task ? partReplacedBy(entry.task) : undefined);
-  if (part) return withPart(machine, part, entry, calendar);
   const since = baselineOf(machine, entry, calendar);
-  if (entry.task) return withTask(machine, entry.task, since);
-  return machine.baseline && machine.baseline.at > since.at ? machine : { ...machine, baseline: since };
+  if (part) statePart(machine, part, entry, since);
+  else if (entry.task) noteTask(machine, entry.task, since);
+  else if (!machine.baseline || machine.baseline.at <= since.at) machine.baseline = since;
 };
 
 /**
@@ -30,27 +30,13 @@ function baselineOf(machine: MachineRecord, entry: EntryOf<'stated'>, calendar: 
   return then === undefined || then === calendar.dayOf(entry.at) ? mark : { ...mark, hoursUnknown: true };
 }
 
-function withPart(
-  machine: MachineRecord,
-  part: Part,
-  entry: EntryOf<'stated'>,
-  calendar: LocalCalendar,
-): MachineRecord {
-  const since = baselineOf(machine, entry, calendar);
+function statePart(machine: MachineRecord, part: Part, entry: EntryOf<'stated'>, since: TaskDone): void {
   const before = machine.parts[part];
-  if (before && before.at > since.at) return machine;
+  if (before && before.at > since.at) return;
   const ageKnown = entry.on !== undefined || entry.hours !== undefined;
-  const fitted: FittedPart = {
-    ...since,
-    why: 'stated',
-    ageKnown,
-    ...(entry.fitted === undefined ? {} : { text: entry.fitted }),
-  };
-  const task: Task = replaceTask(part);
-  return {
-    // a part of unknown age says nothing about when it was last replaced
-    ...(ageKnown ? withTask(machine, task, since) : machine),
-    parts: { ...machine.parts, [part]: fitted },
-    nozzle: part === 'nozzle' ? { ...machine.nozzle, ...readNozzle(entry.fitted ?? '') } : machine.nozzle,
-  };
+  const text = entry.fitted === undefined ? {} : { text: entry.fitted };
+  machine.parts = { ...machine.parts, [part]: { ...since, why: 'stated', ageKnown, ...text } };
+  if (part === 'nozzle') machine.nozzle = { ...machine.nozzle, ...readNozzle(entry.fitted ?? '') };
+  // a part of unknown age says nothing about when it was last replaced
+  if (ageKnown) noteTask(machine, replaceTask(part), since);
 }

@@ -3,15 +3,15 @@ import { markOf } from '../mark.ts';
 import type { MachineRecord, Mark } from '../record.ts';
 import type { Reducer } from './reducer.ts';
 
-export const down: Reducer<'down'> = (machine, entry, calendar) =>
-  machine.down ? machine : { ...machine, down: markOf(entry, machine.totals, calendar) };
+export const down: Reducer<'down'> = (machine, entry, calendar) => {
+  machine.down ??= markOf(entry, machine.totals, calendar);
+};
 
 export const up: Reducer<'up'> = (machine, entry, calendar) => {
   const mark = markOf(entry, machine.totals, calendar);
-  const back = { ...mark, idleDays: idleDays(machine, mark) };
-  const { down: since, ...rest } = machine;
-  if (!since) return { ...machine, back };
-  return { ...rest, back, downSpells: [...machine.downSpells, { from: since.at, to: entry.at }] };
+  machine.back = { idleDays: idleDays(machine, mark), ...mark };
+  if (machine.down) machine.downSpells = [...machine.downSpells, { from: machine.down.at, to: entry.at }];
+  delete machine.down;
 };
 
 /** Local days since it last ran, or since it went out of use, whichever was later. */
@@ -21,12 +21,10 @@ function idleDays(machine: MachineRecord, back: Mark): number {
   return stood.length === 0 ? 0 : Math.max(0, back.day - Math.max(...stood));
 }
 
-export const opened: Reducer<'opened'> = (machine, entry, calendar) => ({
-  ...machine,
-  opened: markOf(entry, machine.totals, calendar),
-});
+export const opened: Reducer<'opened'> = (machine, entry, calendar) => {
+  machine.opened = markOf(entry, machine.totals, calendar);
+};
 
 export const closed: Reducer<'closed'> = (machine) => {
-  const { opened: _closed, ...rest } = machine;
-  return machine.opened ? rest : machine;
+  delete machine.opened;
 };

@@ -6,22 +6,20 @@ import { describeNozzle, readNozzle } from '../nozzle.ts';
 import { positionOf } from '../order.ts';
 import type { Draw, FittedPart, MachineRecord, Mark, PartLife } from '../record.ts';
 import type { Reducer } from './reducer.ts';
-import { settle, withTask } from './settle.ts';
+import { noteTask, settle } from './settle.ts';
 
 export const swapped: Reducer<'swapped'> = (machine, entry, calendar) => {
   const mark = markOf(entry, machine.totals, calendar);
   const wanted = entry.fitted ?? whatIsIn(machine, entry.part);
-  const fitted: FittedPart = { ...mark, why: 'swapped', ageKnown: true, ...(wanted ? { text: wanted } : {}) };
+  endLife(machine, entry, mark);
+  if (entry.part === 'belt') doubtBelts(machine, mark);
+  const fitted: FittedPart = { why: 'swapped', ageKnown: true, ...(wanted ? { text: wanted } : {}), ...mark };
+  machine.parts = { ...machine.parts, [entry.part]: fitted };
+  if (entry.part === 'nozzle') machine.nozzle = { ...machine.nozzle, ...readNozzle(entry.fitted ?? '') };
+  machine.draws = [...machine.draws, drawOf(machine, entry, wanted)];
   const task = replaceTask(entry.part);
-  const settled = settle(withTask(machine, task, { ...mark, why: 'swapped' }), task, entry.by);
-  return {
-    ...settled,
-    parts: { ...(entry.part === 'belt' ? beltsInDoubt(machine, mark) : machine.parts), [entry.part]: fitted },
-    lives: endedLife(machine, entry, mark),
-    nozzle:
-      entry.part === 'nozzle' ? { ...machine.nozzle, ...readNozzle(entry.fitted ?? '') } : machine.nozzle,
-    draws: [...machine.draws, drawOf(machine, entry, wanted)],
-  };
+  noteTask(machine, task, { why: 'swapped', ...mark });
+  settle(machine, task, entry.by);
 };
 
 /** The words for the part that is in, from its swap or from the build. */
@@ -34,19 +32,17 @@ export function whatIsIn(machine: MachineRecord, part: Part): string | undefined
  * A new "belt" without saying which: either may be the new one, so from here on neither's age is known, and
  * neither's life is taken as ended.
  */
-function beltsInDoubt(machine: MachineRecord, mark: Mark): MachineRecord['parts'] {
-  const parts = { ...machine.parts };
+function doubtBelts(machine: MachineRecord, mark: Mark): void {
   for (const belt of ['x-belt', 'y-belt'] as const) {
-    const known = parts[belt];
-    if (known) parts[belt] = { ...known, ...mark, ageKnown: false };
+    const known = machine.parts[belt];
+    if (known) machine.parts = { ...machine.parts, [belt]: { ...known, ...mark, ageKnown: false } };
   }
-  return parts;
 }
 
 /** Several that come out together ("four wheels") are one life: they were one decision and ran the same hours. */
-function endedLife(machine: MachineRecord, entry: EntryOf<'swapped'>, to: Mark): readonly PartLife[] {
+function endLife(machine: MachineRecord, entry: EntryOf<'swapped'>, to: Mark): void {
   const from = bornAt(machine, entry.part);
-  if (!from || from.mark.at > to.at) return machine.lives;
+  if (!from || from.mark.at > to.at) return;
   const life: PartLife = {
     part: entry.part,
     hours: Math.max(0, to.totals.hours - from.mark.totals.hours),
@@ -58,7 +54,7 @@ function endedLife(machine: MachineRecord, entry: EntryOf<'swapped'>, to: Mark):
     ...(from.text ? { text: from.text } : {}),
     ...(entry.count === undefined ? {} : { count: entry.count }),
   };
-  return [...machine.lives, life];
+  machine.lives = [...machine.lives, life];
 }
 
 /** Since when the part that comes out is known to have been in. */

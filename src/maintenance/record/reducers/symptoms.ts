@@ -6,34 +6,34 @@ import type { Reducer } from './reducer.ts';
 
 export const seen: Reducer<'seen'> = (machine, entry, calendar) => {
   const mark = markOf(entry, machine.totals, calendar);
-  const told = occurred(machine, entry.symptom, mark);
-  return isSafetySymptom(entry.symptom) ? held(told, entry.symptom, mark) : told;
+  occurred(machine, entry.symptom, mark);
+  if (isSafetySymptom(entry.symptom)) hold(machine, entry.symptom, mark);
 };
 
 /** A safety symptom holds the machine at once; others told while it is held stand beside the first. */
-function held(machine: MachineRecord, symptom: Symptom, mark: Mark): MachineRecord {
+function hold(machine: MachineRecord, symptom: Symptom, mark: Mark): void {
   const { hold } = machine;
-  if (!hold) return { ...machine, hold: { symptom, also: [], since: mark } };
-  if (hold.symptom === symptom || hold.also.includes(symptom)) return machine;
-  return { ...machine, hold: { ...hold, also: [...hold.also, symptom] } };
+  if (!hold) machine.hold = { symptom, also: [], since: mark };
+  else if (hold.symptom !== symptom && !hold.also.includes(symptom))
+    machine.hold = { ...hold, also: [...hold.also, symptom] };
 }
 
 /** One occurrence more. It stays open since the first time that nobody cleared. */
-export function occurred(machine: MachineRecord, symptom: Symptom, mark: Mark): MachineRecord {
+export function occurred(machine: MachineRecord, symptom: Symptom, mark: Mark): void {
   const before = machine.symptoms[symptom];
   const record: SymptomRecord = {
     open: before?.open ?? mark,
     recent: keepLast(before?.recent ?? [], mark),
     count: (before?.count ?? 0) + 1,
   };
-  return { ...machine, symptoms: { ...machine.symptoms, [symptom]: record } };
+  machine.symptoms = { ...machine.symptoms, [symptom]: record };
 }
 
-export function clearedSymptom(machine: MachineRecord, symptom: Symptom): MachineRecord {
+export function clearSymptom(machine: MachineRecord, symptom: Symptom): void {
   const before = machine.symptoms[symptom];
-  if (!before?.open) return machine;
+  if (!before?.open) return;
   const { open: _open, ...rest } = before;
-  return { ...machine, symptoms: { ...machine.symptoms, [symptom]: rest } };
+  machine.symptoms = { ...machine.symptoms, [symptom]: rest };
 }
 
 /** Symptoms that are open, in the order of the vocabulary. */
@@ -46,7 +46,5 @@ export const openSymptoms = (machine: MachineRecord): readonly Symptom[] =>
  */
 export const cleared: Reducer<'cleared'> = (machine, entry) => {
   const gone = entry.symptom ? [entry.symptom] : openSymptoms(machine);
-  return gone
-    .filter((symptom) => !(machine.hold && isSafetySymptom(symptom)))
-    .reduce(clearedSymptom, machine);
+  for (const symptom of gone) if (!machine.hold || !isSafetySymptom(symptom)) clearSymptom(machine, symptom);
 };

@@ -5,25 +5,21 @@ import type { EntryOf } from '../../entry/entry.ts';
 import { markOf } from '../mark.ts';
 import type { MachineRecord, Totals } from '../record.ts';
 import { addHours, hoursByDay, hoursOn, type DayShare } from '../runs.ts';
-import { gramsOf } from '../weight.ts';
+import { weigh } from '../weight.ts';
 import type { Reducer } from './reducer.ts';
 
 export const usage: Reducer<'usage'> = (machine, entry, calendar) => {
   const shares = hoursByDay(entry, entry.hours ?? 0, calendar);
   const newDays = daysNotRunBefore(machine, entry, shares, calendar);
-  const totals = added(machine, entry, newDays.length);
-  const mark = markOf(entry, totals, calendar);
+  machine.totals = added(machine, entry, newDays.length);
+  machine.loggedSinceAnchor += entry.hours ?? 0;
+  machine.loggedHours += entry.hours ?? 0;
+  const mark = markOf(entry, machine.totals, calendar);
+  machine.lastUsage = mark;
+  machine.runByDay = addHours(machine.runByDay, shares);
   const oldest = shares.at(-1)?.day ?? mark.day;
-  return {
-    ...machine,
-    totals,
-    loggedSinceAnchor: machine.loggedSinceAnchor + (entry.hours ?? 0),
-    loggedHours: machine.loggedHours + (entry.hours ?? 0),
-    lastUsage: mark,
-    runByDay: addHours(machine.runByDay, shares),
-    firstRunDay: Math.min(machine.firstRunDay ?? oldest, oldest),
-    ...(shares.length === 0 ? { unmeasuredDay: mark.day } : {}),
-  };
+  machine.firstRunDay = Math.min(machine.firstRunDay ?? oldest, oldest);
+  if (shares.length === 0) machine.unmeasuredDay = mark.day;
 };
 
 /** Filament without hours ran too: its day counts, once. */
@@ -40,22 +36,24 @@ function daysNotRunBefore(
 function added(machine: MachineRecord, entry: EntryOf<'usage'>, runDays: number): Totals {
   const { totals } = machine;
   const hours = entry.hours ?? 0;
-  const plain = { ...totals, hours: totals.hours + hours, runDays: totals.runDays + runDays };
+  const sums = { hours: totals.hours + hours, runDays: totals.runDays + runDays };
+  const { hoursOf, gramsOf, unweighedHoursOf } = totals;
   const material = entry.material ?? machine.loaded?.material;
-  if (!material) return plain;
+  if (!material) return { ...sums, hoursOf, gramsOf, unweighedHoursOf };
   const grams = weighed(machine, entry, material);
   const unweighed = grams === undefined && hours > 0;
   return {
-    ...plain,
-    hoursOf: hours > 0 ? plus(totals.hoursOf, material, hours) : totals.hoursOf,
-    gramsOf: grams === undefined ? totals.gramsOf : plus(totals.gramsOf, material, grams),
-    unweighedHoursOf: unweighed ? plus(totals.unweighedHoursOf, material, hours) : totals.unweighedHoursOf,
+    hours: sums.hours,
+    runDays: sums.runDays,
+    hoursOf: hours > 0 ? plus(hoursOf, material, hours) : hoursOf,
+    gramsOf: grams === undefined ? gramsOf : plus(gramsOf, material, grams),
+    unweighedHoursOf: unweighed ? plus(unweighedHoursOf, material, hours) : unweighedHoursOf,
   };
 }
 
 const weighed = (machine: MachineRecord, entry: EntryOf<'usage'>, material: Material): number | undefined =>
   entry.grams ??
-  (entry.metres === undefined ? undefined : gramsOf(entry.metres, material, machine.build.filamentMm));
+  (entry.metres === undefined ? undefined : weigh(entry.metres, material, machine.build.filamentMm));
 
 type Sums = Readonly<Partial<Record<Material, number>>>;
 const plus = (sums: Sums, material: Material, amount: number): Sums => ({
