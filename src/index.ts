@@ -24,3 +24,15 @@ export { openMemoryStore, openSqliteStore } from './store/open.ts';
 export { StoreFault } from './store/fault.ts';
 export type { Store } from './store/store.ts';
 export { parseWorkshop, type Workshop } from './workshop.ts';
+
+// for the demo, whose keepers follow the rules
+export { enrolment } from './commands/enrol.ts';
+export { doseBetween, gramsBetween, usualRate } from './maintenance/care/dose.ts';
+export { roomRules, ruleOf, rulesFor } from './maintenance/care/index.ts';
+export { termsOf, type Event, type Raise, type Rule, type Term } from './maintenance/care/rule.ts';
+export { partReplacedBy, ROOM, type Reason, type StockItem } from './maintenance/codes.ts';
+export type { Interval, Precision } from './maintenance/entry/entry.ts';
+export type { Build, Nozzle } from './maintenance/machine.ts';
+export { foldShop } from './maintenance/record/fold.ts';
+export type { Totals } from './maintenance/record/record.ts';
+export type { WorkshopMachine } from './workshop.ts';

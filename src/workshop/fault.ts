@@ -35,9 +35,9 @@ export function nearest(word: string, known: readonly string[]): string | undefi
 function stepsBetween(from: string, to: string): number {
   if (Math.abs(from.length - to.length) > 4) return Infinity;
   let row = Array.from({ length: to.length + 1 }, (_, index) => index);
-  for (const [i, letter] of [...from].entries()) {
+  for (const [i, letter] of Array.from(from).entries()) {
     const next = [i + 1];
-    for (const [j, other] of [...to].entries()) {
+    for (const [j, other] of Array.from(to).entries()) {
       const changed = (row[j] ?? 0) + (letter === other ? 0 : 1);
       next.push(Math.min(changed, (row[j + 1] ?? 0) + 1, (next[j] ?? 0) + 1));
     }

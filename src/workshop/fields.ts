@@ -54,8 +54,9 @@ export const word = <const Code extends string>(
   z.enum(codes, {
     error: ({ input }) => {
       if (input === undefined) return undefined;
-      const near = typeof input === 'string' ? nearest(input, codes) : undefined;
-      if (near) return `"${String(input)}" is not known; did you mean "${near}"?`;
+      const said = typeof input === 'string' ? input : undefined;
+      const near = said === undefined ? undefined : nearest(said, codes);
+      if (near) return `"${said}" is not known; did you mean "${near}"?`;
       return codes.length <= 14
         ? `must be one of: ${quoted(codes)}`
         : `${JSON.stringify(input)} is not known`;

@@ -87,7 +87,7 @@ const machine = section({
 
 const room = section({
   lastDone: byCode('task of the room', roomTasks, section({ on: date })).default({}),
-  intervals: byCode('task of the room', roomTasks, interval).default({}),
+  intervals: byCode('task of the room', ROOM_TASKS, interval).default({}),
 });
 
 const STOCK: readonly StockItem[] = [...PARTS, ...CONSUMABLES];
