@@ -18,7 +18,8 @@ export const FLAGS = [
 export type Flag = (typeof FLAGS)[number];
 
 /** What a question is about; the answer fills this field, or names the entry that was meant. */
-export type AskedField = 'machine' | 'hours' | 'until' | 'task' | 'part' | 'entry' | 'value' | 'other';
+export type AskedField =
+  'machine' | 'hours' | 'until' | 'task' | 'part' | 'fitted' | 'entry' | 'value' | 'other';
 
 /** The facts that a sentence about a decision may need. Which are there depends on what it was about. */
 export interface Facts {

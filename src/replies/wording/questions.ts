@@ -31,6 +31,7 @@ const QUESTIONS: Readonly<Record<Field, Sentence>> = {
       : `Put off ${what(f)} on ${name(f)} until when? At the latest ${dateWord(f.date, view)}.`,
   task: (f) => `Which task on ${name(f)}?`,
   part: (f) => `Which part on ${name(f)}?`,
+  fitted: (f) => `Which ${what(f)}: the shelf keeps more than one sort?`,
   entry: () => 'Which of these do you mean?',
   value: () => 'What should the figure be?',
   other: () => 'What do you mean?',

@@ -3,6 +3,7 @@ import { partReplacedBy, type Part } from '../../codes.ts';
 import type { EntryOf } from '../../entry/entry.ts';
 import { markOf } from '../mark.ts';
 import type { MachineRecord, Mark } from '../record.ts';
+import { taskHere } from '../taskHere.ts';
 import type { Reducer } from './reducer.ts';
 import { noteTask, settle } from './settle.ts';
 import { swapped } from './swapped.ts';
@@ -16,8 +17,9 @@ export const done: Reducer<'done'> = (machine, entry, calendar) => {
   }
   const mark = markOf(entry, machine.totals, calendar);
   const finding = entry.finding ? { finding: entry.finding } : {};
-  noteTask(machine, entry.task, { why: 'done', ...finding, ...mark });
-  settle(machine, entry.task, entry.by);
+  const task = taskHere(entry.task, machine.build);
+  noteTask(machine, task, { why: 'done', ...finding, ...mark });
+  settle(machine, task, entry.by);
   if (entry.task === 'clear-jam') jamCleared(machine, mark);
 };
 

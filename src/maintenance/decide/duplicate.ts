@@ -1,0 +1,41 @@
+/** The same thing told twice within two minutes: written, since it may be true, and pointed out. */
+import type { Draft, Entry } from '../entry/entry.ts';
+import type { DecideContext } from './context.ts';
+
+const WINDOW_MS = 2 * 60_000;
+
+/** An entry of another message, by anybody, with the same fields. */
+export function repeatOf(draft: Draft, context: DecideContext): Entry | undefined {
+  const said = fieldsOf(draft);
+  return [...(context.recent ?? []), ...context.lastBatch].find(
+    (entry) =>
+      Math.abs(entry.saidAt - context.saidAt) <= WINDOW_MS &&
+      isOtherMessage(entry, context) &&
+      fieldsOf(entry) === said,
+  );
+}
+
+/** Without the key of the message in hand, its own moment tells it: two acts of one message share that. */
+const isOtherMessage = (entry: Entry, { message, saidAt }: DecideContext): boolean =>
+  message === undefined ? entry.saidAt !== saidAt : entry.message !== message;
+
+const STAMP = new Set([
+  'id',
+  'v',
+  'at',
+  'precision',
+  'saidAt',
+  'writtenAt',
+  'by',
+  'platform',
+  'message',
+  'act',
+  'because',
+]);
+
+const fieldsOf = (entry: Draft | Entry): string =>
+  JSON.stringify(
+    Object.entries(entry)
+      .filter(([field]) => !STAMP.has(field))
+      .toSorted(([a], [b]) => (a < b ? -1 : 1)),
+  );

@@ -1,0 +1,59 @@
+/** A machine comes, is described anew, and goes. */
+import { isDate } from '../calendar.ts';
+import { ROOM } from '../codes.ts';
+import type { Draft } from '../entry/entry.ts';
+import { foldName } from '../machine.ts';
+import type { DecideContext, Shops } from './context.ts';
+import type { ChangeDeed, EnrolDeed, RetireDeed } from './deed.ts';
+import { refused, written, type Decision } from './decision.ts';
+import { BORDERS, impossible } from './figures.ts';
+import { isScene, machineScene } from './scene.ts';
+
+/** Enrolling a machine that is there says how it is now: that is a change, and its counter goes on. */
+export function decideEnrol(deed: EnrolDeed, shops: Shops, context: DecideContext): Decision {
+  const name = foldName(deed.machine);
+  const { aliases, build, startHours, inUseSince } = deed;
+  const facts = { act: 'enrol', machine: name };
+  if (name === '' || name === ROOM) return refused('unknown-machine', facts);
+  const known = shops.latest.machines.get(name);
+  if (known?.enrolled && !known.retired) {
+    const set = { build, ...(aliases ? { aliases } : {}) };
+    return decideChange({ kind: 'change', machine: name, set }, shops, context);
+  }
+  const today = context.calendar.dateOf(context.saidAt);
+  if (inUseSince !== undefined && !isDate(inUseSince))
+    return refused('invalid-number', { ...facts, field: 'inUseSince' });
+  if (inUseSince !== undefined && inUseSince > today)
+    return refused('in-future', { ...facts, on: inUseSince });
+  const wrong = impossible('startHours', startHours, BORDERS.counter, facts);
+  return wrong ?? written([enrolmentDraft(name, deed, today, context)]);
+}
+
+function enrolmentDraft(name: string, deed: EnrolDeed, today: string, context: DecideContext): Draft {
+  const { build, aliases, startHours } = deed;
+  return {
+    kind: 'enrolled',
+    machine: name,
+    build,
+    ...(aliases ? { aliases } : {}),
+    ...(startHours === undefined ? {} : { startHours }),
+    inUseSince: deed.inUseSince ?? today,
+    ...(deed.new ? { new: true } : {}),
+    at: Math.min(context.saidAt, context.now),
+    precision: 'instant',
+  };
+}
+
+export function decideChange(deed: ChangeDeed, shops: Shops, context: DecideContext): Decision {
+  const scene = machineScene(deed, shops, context);
+  if (!isScene(scene)) return scene;
+  const { name: machine, at, precision } = scene;
+  return written([{ kind: 'changed', machine, set: deed.set, at, precision }]);
+}
+
+export function decideRetire(deed: RetireDeed, shops: Shops, context: DecideContext): Decision {
+  const scene = machineScene(deed, shops, context);
+  if (!isScene(scene)) return scene;
+  const { name: machine, at, precision, flags } = scene;
+  return written([{ kind: 'retired', machine, at, precision }], flags);
+}

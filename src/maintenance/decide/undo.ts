@@ -1,0 +1,51 @@
+/**
+ * All that the last writing message wrote and still stands is taken back by new entries; nothing is deleted.
+ * Taking back an amendment restores, taking back a take-back does it again.
+ */
+import { replaceTask } from '../codes.ts';
+import type { Draft, Entry } from '../entry/entry.ts';
+import { foldName } from '../machine.ts';
+import { standing } from '../record/standing.ts';
+import type { DecideContext, Shops } from './context.ts';
+import type { UndoDeed } from './deed.ts';
+import { refused, written, type Decision } from './decision.ts';
+import { notYours } from './own.ts';
+
+export function decideUndo(deed: UndoDeed, _shops: Shops, context: DecideContext): Decision {
+  const { machine, part, task } = deed;
+  const chosen = context.lastBatch.filter((entry) => isMeant(entry, deed, context));
+  if (chosen.length === 0)
+    return refused('nothing-to-undo', {
+      act: 'undo',
+      ...(machine === undefined ? {} : { machine }),
+      ...(part === undefined ? {} : { part }),
+      ...(task === undefined ? {} : { task }),
+    });
+  const at = Math.min(context.saidAt, context.now);
+  const drafts = chosen.map(({ id: target }): Draft => ({
+    kind: 'takenBack',
+    target,
+    at,
+    precision: 'instant',
+  }));
+  return notYours(chosen, context) ?? written(drafts);
+}
+
+/** An entry goes by what it comes to now; an amendment by what it is about. */
+function isMeant(entry: Entry, deed: UndoDeed, context: DecideContext): boolean {
+  if (deed.machine === undefined && deed.part === undefined && deed.task === undefined) return true;
+  const target = entry.kind === 'amended' || entry.kind === 'takenBack' ? entry.target : entry.id;
+  const known = standing([...context.lastBatch, ...(context.corrected ?? [])]);
+  const about = known.find((fact) => fact.id === target) ?? entry;
+  return (
+    (deed.machine === undefined || ('machine' in about && about.machine === foldName(deed.machine))) &&
+    (deed.part === undefined || ('part' in about && about.part === deed.part)) &&
+    (deed.task === undefined || tasksOf(about).includes(deed.task))
+  );
+}
+
+/** A swap is its replacement task too. */
+function tasksOf(entry: Entry): readonly string[] {
+  if (entry.kind === 'swapped') return [replaceTask(entry.part)];
+  return 'task' in entry && entry.task !== undefined ? [entry.task] : [];
+}
