@@ -2,12 +2,14 @@
  * Records for tests of what is due, told in a few words: when a machine ran, what was done and seen on it.
  * A deed is at 12:00 of its date unless told otherwise; what a machine ran on a day counts from 18:00 on.
  */
+import { rulesFor } from '../../src/maintenance/care/index.ts';
 import { dayOfDate, openCalendar } from '../../src/maintenance/calendar.ts';
 import type { Day } from '../../src/maintenance/calendar.ts';
 import type { Finding, Material, Part, Symptom, Task } from '../../src/maintenance/codes.ts';
 import type { DueContext } from '../../src/maintenance/due/context.ts';
 import type { Instant, LocalDate } from '../../src/maintenance/entry/entry.ts';
 import type { Build } from '../../src/maintenance/machine.ts';
+import { blankMachine } from '../../src/maintenance/record/blank.ts';
 import { RUN_WINDOW_DAYS } from '../../src/maintenance/record/record.ts';
 import type {
   FittedPart, MachineRecord, Mark, ShelfItem, ShopRecord, SymptomRecord, TaskDone, Totals,
@@ -164,8 +166,7 @@ export function recordOf(
     }),
   );
   return {
-    name,
-    aliases: [],
+    ...blankMachine(name),
     build,
     nozzle: build.nozzle ?? {},
     enrolled: mark(story.from ?? '2025-06-02', 'enrolment'),
@@ -173,8 +174,6 @@ export function recordOf(
     startedNew: story.new === true,
     totals,
     counterKnown: true,
-    loggedSinceAnchor: 0,
-    unloggedHours: 0,
     runByDay: { lastDay, hours },
     ...(totals.runDays > 0 && { firstRunDay: firstRun(story, first) }),
     ...(story.loaded && {
@@ -183,17 +182,8 @@ export function recordOf(
     tasks: { ...replaced, ...dones },
     ...(story.baseline !== undefined && { baseline: taskDone({ on: story.baseline, why: 'stated' }) }),
     parts: swaps,
-    lives: [],
     symptoms,
     ...(story.down !== undefined && { down: mark(story.down) }),
-    downSpells: [],
-    putOffs: {},
-    claims: {},
-    intervals: {},
-    notes: [],
-    found: [],
-    draws: [],
-    conflicts: [],
     ...story.more,
   };
 }
@@ -203,6 +193,14 @@ function firstRun(story: Story, first: Day): Day {
   while ((story.ran?.(day, weekdayOf(day)) ?? 0) === 0) day += 1;
   return day;
 }
+
+/** Everything that is planned on such a machine, done at that time, each by itself and not as a run-in. */
+export const allDone = (build: Build, on: When): Partial<Record<Task, Given>> =>
+  Object.fromEntries(
+    rulesFor(build)
+      .filter(({ rule }) => rule.task !== 'run-in')
+      .map(({ rule }) => [rule.task, on]),
+  );
 
 export const emptyRoom = (story: Story = {}, date: LocalDate = TODAY): MachineRecord =>
   recordOf('room', {}, story, date);

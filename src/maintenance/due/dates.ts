@@ -31,7 +31,7 @@ function passed(standing: Standing, scene: MachineScene): ForecastDays | null {
 }
 
 export function datesOf(standing: Standing, top: TriggerUse | undefined, scene: MachineScene): Dates {
-  const gone = passed(standing, scene);
+  const gone = top !== undefined && isReached(top) ? passed(standing, scene) : null;
   if (gone) return { shown: gone, likely: gone.p50 };
   const { since, measured, onces } = standing;
   const dates = [

@@ -1,14 +1,15 @@
 /** When an event that a rule takes notice of last happened to a machine. */
-import type { Event } from '../care/rule.ts';
+import type { Event, RuleFacts } from '../care/rule.ts';
 import type { Day } from '../calendar.ts';
 import type { Symptom, Task } from '../codes.ts';
 import type { Mark, MachineRecord, TaskDone } from '../record/record.ts';
 import { ranSince } from './measure.ts';
-import { NO_TOTALS } from './since.ts';
+import { NOTHING_USED } from '../record/blank.ts';
 
 /** What an event is judged against. */
 export interface EventScene {
   record: MachineRecord;
+  facts: RuleFacts;
   /** Only what happened after the task was last done counts; of two at one moment the deed is the later. */
   since: TaskDone | undefined;
   today: Day;
@@ -47,6 +48,8 @@ function symptomEvent(event: SymptomEvent, { record, since, today }: EventScene)
   if (event.part) return after(known.byPart?.[event.part], since);
   const base = event.afterTask === undefined ? undefined : doneAt(record, event.afterTask);
   if (event.afterTask !== undefined && !base) return undefined;
+  const latest = known.recent.at(-1);
+  if (!latest || !isAfter(latest, since) || !isAfter(latest, base)) return undefined;
   const counted = known.recent.filter((mark) => isAfter(mark, since) && isAfter(mark, base));
   if (base && event.times === undefined) return counted.filter((mark) => within(base, mark, event)).at(-1);
   return nth(counted, event.times ?? 1, event);
@@ -87,6 +90,6 @@ function ranBefore(
   since: Mark | undefined,
 ): boolean {
   const { loaded: _, ...bare } = record;
-  const from = since ?? { ...mounted, totals: record.enrolled?.totals ?? NO_TOTALS };
+  const from = since ?? { ...mounted, totals: record.enrolled?.totals ?? NOTHING_USED };
   return ranSince(materials, { ...bare, totals: mounted.totals }, from);
 }

@@ -34,10 +34,14 @@ export interface CautionAt {
 const at = ({ machine, task }: DueRow): TaskAt => ({ machine, task });
 
 /** Rows by what they need, each thing once, in the order of the round. */
-function gather<T>(rows: readonly DueRow[], needs: (row: DueRow) => readonly T[]): Map<T, TaskAt[]> {
+function gather<T>(rows: readonly DueRow[], needs: (row: DueRow) => readonly T[]): Map<T, readonly TaskAt[]> {
   const found = new Map<T, TaskAt[]>();
   for (const row of rows)
-    for (const need of needs(row)) found.set(need, [...(found.get(need) ?? []), at(row)]);
+    for (const need of needs(row)) {
+      const tasks = found.get(need);
+      if (tasks) tasks.push(at(row));
+      else found.set(need, [at(row)]);
+    }
   return found;
 }
 

@@ -1,9 +1,11 @@
 /** One machine as the evaluation sees it: its record, the day, and what is worked out once for all its tasks. */
 import type { Day } from '../calendar.ts';
+import type { RuleFacts } from '../care/rule.ts';
 import type { MachineRecord } from '../record/record.ts';
 import { todayOf } from './context.ts';
 import type { DueContext } from './context.ts';
 import type { ForecastScene } from './forecast.ts';
+import { factsOf } from './measure.ts';
 import { pathsOf } from './weeks.ts';
 import type { Paths } from './weeks.ts';
 
@@ -11,6 +13,8 @@ export interface MachineScene extends ForecastScene {
   record: MachineRecord;
   context: DueContext;
   today: Day;
+  /** What intervals may depend on. */
+  facts: RuleFacts;
   /** Where the room's entries for "one line for the room" are. */
   room?: MachineRecord;
 }
@@ -21,6 +25,7 @@ export function sceneOf(record: MachineRecord, context: DueContext, room?: Machi
     record,
     context,
     today: todayOf(context),
+    facts: factsOf(record),
     idle: record.down !== undefined,
     paths: () => (drawn ??= { paths: pathsOf(record, context) }).paths,
     ...(room && { room }),

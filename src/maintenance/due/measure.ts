@@ -41,8 +41,12 @@ export interface Terms {
 }
 
 /** The terms that hold now: the machine's own, else the rule's, with its faster ones while their filament runs. */
-export function termsNow(rule: Rule, record: MachineRecord, since: TaskDone | undefined): Terms {
-  const usual = termsOf(rule, factsOf(record));
+export function termsNow(
+  rule: Rule,
+  { record, facts }: { record: MachineRecord; facts: RuleFacts },
+  since: TaskDone | undefined,
+): Terms {
+  const usual = termsOf(rule, facts);
   const own = record.intervals[rule.task];
   if (own) return { terms: ownTerms(own.interval, usual), faster: false };
   const { faster } = rule;

@@ -1,5 +1,5 @@
 /** A single look some time after an event: 50 h after a new belt, 20 h after a machine was new. */
-import type { Once, Rule } from '../care/rule.ts';
+import type { Once, Rule, RuleFacts } from '../care/rule.ts';
 import type { Day } from '../calendar.ts';
 import type { Mark, MachineRecord, TaskDone } from '../record/record.ts';
 import { lastOf } from './events.ts';
@@ -14,14 +14,20 @@ export interface OnceUse extends TriggerUse {
 }
 
 /** A new machine's delay counts from the day on which it came into use, whenever it was enrolled. */
-function eventMark(once: Once, record: MachineRecord, today: Day): Mark | undefined {
-  const mark = lastOf(once.after, { record, since: undefined, today });
+function eventMark(once: Once, record: MachineRecord, today: Day, facts: RuleFacts): Mark | undefined {
+  const mark = lastOf(once.after, { record, facts, since: undefined, today });
   if (!mark || !('started' in once.after)) return mark;
   return { ...mark, day: record.inUseSince };
 }
 
-function useOf(once: Once, record: MachineRecord, done: TaskDone | undefined, today: Day): OnceUse[] {
-  const mark = eventMark(once, record, today);
+function useOf(
+  once: Once,
+  record: MachineRecord,
+  done: TaskDone | undefined,
+  today: Day,
+  facts: RuleFacts,
+): OnceUse[] {
+  const mark = eventMark(once, record, today, facts);
   const interval = once.hours ?? once.days;
   if (!mark || interval === undefined) return [];
   const inHours = once.hours !== undefined;
@@ -51,8 +57,12 @@ export function onceUses(
   record: MachineRecord,
   since: TaskDone | undefined,
   today: Day,
-): OnceUse[] {
-  const uses = rule.once.filter((once) => !once.inRunIn).flatMap((once) => useOf(once, record, since, today));
+  facts: RuleFacts,
+): readonly OnceUse[] {
+  if (rule.once.length === 0) return [];
+  const uses = rule.once
+    .filter((once) => !once.inRunIn)
+    .flatMap((once) => useOf(once, record, since, today, facts));
   return uses
     .toSorted((a, b) => a.interval - a.used - (b.interval - b.used))
     .filter((use, place, all) => all.findIndex((other) => other.mark.entry === use.mark.entry) === place);

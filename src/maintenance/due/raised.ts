@@ -2,11 +2,10 @@
 import { BUNDLES } from '../care/bundles.ts';
 import type { BundleName } from '../care/bundles.ts';
 import { graver } from '../care/rule.ts';
-import type { ConsequenceClass, Event, Raise, Rule } from '../care/rule.ts';
+import type { ConsequenceClass, Event, Rule } from '../care/rule.ts';
 import type { Mark, MachineRecord } from '../record/record.ts';
 import { lastOf } from './events.ts';
 import type { EventScene } from './events.ts';
-import { factsOf } from './measure.ts';
 import type { Raised } from './row.ts';
 
 function bundleOf(event: Event, rule: Rule): BundleName | undefined {
@@ -48,22 +47,32 @@ const asRaised = (
   };
 };
 
-function pendingOf(raise: Raise, rule: Rule, scene: EventScene): Raised[] {
-  if (raise.only && !raise.only(factsOf(scene.record))) return [];
-  const mark = lastOf(raise.when, scene);
-  return mark ? [asRaised(raise.when, mark, rule, scene, raise.class)] : [];
-}
-
 /** The event that raised it and still stands: the first of several, with the gravest class among them. */
 export function raisedOf(rule: Rule, scene: EventScene): Raised | undefined {
+  let first: Raised | undefined;
+  const add = (event: Event, mark: Mark, own?: ConsequenceClass): void => {
+    first = first ? joined(first, event, mark, rule, scene, own) : asRaised(event, mark, rule, scene, own);
+  };
+  for (const raise of rule.raisedBy) {
+    const mark = lastOf(raise.when, scene);
+    if (mark && (!raise.only || raise.only(scene.facts))) add(raise.when, mark, raise.class);
+  }
   const open = leftOpen(rule, scene.record);
-  const pending = [
-    ...rule.raisedBy.flatMap((raise) => pendingOf(raise, rule, scene)),
-    ...(open ? [asRaised(open.event, open.mark, rule, scene)] : []),
-  ];
-  if (pending.length === 0) return undefined;
-  const first = pending.reduce((a, b) => (b.mark.at < a.mark.at ? b : a));
-  const last = pending.reduce((a, b) => (b.mark.at > a.mark.at ? b : a)).mark;
-  const classes = pending.flatMap((raised) => (raised.class ? [raised.class] : []));
-  return { ...first, last, ...(classes.length > 0 && { class: classes.reduce(graver) }) };
+  if (open) add(open.event, open.mark);
+  return first;
+}
+
+/** Two events that stand: told by the earlier one. */
+function joined(
+  known: Raised,
+  event: Event,
+  mark: Mark,
+  rule: Rule,
+  scene: EventScene,
+  own: ConsequenceClass | undefined,
+): Raised {
+  const told = mark.at < known.mark.at ? asRaised(event, mark, rule, scene) : known;
+  const grave = known.class && own ? graver(known.class, own) : (known.class ?? own);
+  const last = mark.at > known.last.at ? mark : known.last;
+  return { ...told, last, ...(grave && { class: grave }) };
 }

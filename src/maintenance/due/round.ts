@@ -127,12 +127,21 @@ export function roundOf(
     left -= row.minutes;
     return true;
   };
-  return [...new Set(todo.map(({ machine }) => machine))].map((machine) => {
-    const here = todo.filter((row) => row.machine === machine);
+  const soonOn = byMachine(soon);
+  return [...byMachine(todo)].map(([machine, here]) => {
     const opened = new Set(here.map(({ rule }) => rule.opening));
-    const pulled = soon.filter(
-      (row) => row.machine === machine && opened.has(row.rule.opening) && takes(row),
-    );
+    const pulled = (soonOn.get(machine) ?? []).filter((row) => opened.has(row.rule.opening) && takes(row));
     return stopOf(machine, here, pulled);
   });
+}
+
+/** In the order in which the machines first come in the list. */
+function byMachine(rows: readonly DueRow[]): Map<string, DueRow[]> {
+  const found = new Map<string, DueRow[]>();
+  for (const row of rows) {
+    const mine = found.get(row.machine);
+    if (mine) mine.push(row);
+    else found.set(row.machine, [row]);
+  }
+  return found;
 }

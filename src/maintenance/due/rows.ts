@@ -40,6 +40,9 @@ function putOffNow(task: Task, standing: Standing, { record, today }: MachineSce
   return putOffOf(task, record, today, [standing.since, standing.raised?.last]);
 }
 
+const sourceOf = (task: Task, record: MachineRecord): DueRow['source'] =>
+  record.intervals[task]?.source ?? 'common practice';
+
 const sinceShown = (since: TaskDone): Since => ({
   at: since.at,
   ...(!since.hoursUnknown && { hours: since.totals.hours }),
@@ -100,7 +103,7 @@ function rowOf({ rule, assumed }: PlannedRule, scene: MachineScene): DueRow | un
     idle: scene.idle,
     class: standing.class,
     ...figuresOf(standing, dates),
-    source: record.intervals[rule.task]?.source ?? 'common practice',
+    source: sourceOf(rule.task, record),
     raisedBy: raised?.mark.entry ?? null,
     putOff: putOff ? putOffShown(putOff) : null,
     minutes: minutesOf(rule, record.build),

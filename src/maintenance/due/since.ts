@@ -1,11 +1,10 @@
 /** From where a task counts: done, fitted, stated, or started new. */
 import { RUN_IN_PARTS } from '../care/bundles.ts';
 import type { Rule } from '../care/rule.ts';
-import { partReplacedBy } from '../codes.ts';
-import type { MachineRecord, TaskDone, Totals } from '../record/record.ts';
+import type { Part } from '../codes.ts';
+import { NOTHING_USED } from '../record/blank.ts';
+import type { MachineRecord, TaskDone } from '../record/record.ts';
 import type { DueContext } from './context.ts';
-
-export const NO_TOTALS: Totals = { hours: 0, runDays: 0, hoursOf: {}, gramsOf: {}, unweighedHoursOf: {} };
 
 const runInParts: ReadonlySet<string> = new Set(RUN_IN_PARTS);
 
@@ -21,10 +20,9 @@ function fittedOf(rule: Rule, record: MachineRecord): TaskDone | undefined {
 }
 
 /** A part that may have been changed since ("a belt", which one nobody said): its age is not known any more. */
-function ageInDoubt(rule: Rule, record: MachineRecord, known: TaskDone | undefined): boolean {
-  const part = partReplacedBy(rule.task);
-  const fitted = part && record.parts[part];
-  return fitted !== undefined && !fitted.ageKnown && known !== undefined && fitted.at > known.at;
+function ageInDoubt(part: Part, record: MachineRecord, known: TaskDone): boolean {
+  const fitted = record.parts[part];
+  return fitted !== undefined && !fitted.ageKnown && fitted.at > known.at;
 }
 
 /** A new machine counts from the day on which it came into use, at counter 0. */
@@ -37,9 +35,32 @@ function startOf(record: MachineRecord, context: DueContext): TaskDone | undefin
     entry: record.enrolled?.entry ?? '',
     by: record.enrolled?.by ?? '',
     // marks move with a new counter, so the figure of the start is that of its own mark
-    totals: record.enrolled?.totals ?? NO_TOTALS,
+    totals: record.enrolled?.totals ?? NOTHING_USED,
     why: 'started',
   };
+}
+
+const NOON = 12 * 60;
+
+/**
+ * What was done for the whole room, with this machine's totals at that time: what it ran on later days is off.
+ * On the day itself prints count as after a deed of the morning, as before one of the afternoon.
+ */
+function inRoom(
+  done: TaskDone | undefined,
+  record: MachineRecord,
+  { calendar }: DueContext,
+): TaskDone | undefined {
+  if (!done) return undefined;
+  const first = calendar.minuteOf(done.at) > NOON ? done.day + 1 : done.day;
+  const { hours, lastDay } = record.runByDay;
+  const since = hours.slice(Math.max(0, hours.length - Math.max(0, lastDay - first + 1)));
+  const totals = {
+    ...record.totals,
+    hours: record.totals.hours - since.reduce((sum, h) => sum + h, 0),
+    runDays: record.totals.runDays - since.filter((h) => h > 0).length,
+  };
+  return { ...done, totals };
 }
 
 /**
@@ -52,13 +73,9 @@ export function sinceOf(
   context: DueContext,
   room?: MachineRecord,
 ): TaskDone | undefined {
-  const known = [
-    record.tasks[rule.task],
-    fittedOf(rule, record),
-    runInParts.has(rule.task) ? record.tasks['run-in'] : undefined,
-    rule.oneLine ? room?.tasks[rule.task] : undefined,
-  ].reduce(later, undefined);
-  if (ageInDoubt(rule, record, known)) return undefined;
-  const keepsItsAge = partReplacedBy(rule.task) !== undefined && known !== undefined;
-  return (keepsItsAge ? known : later(known, record.baseline)) ?? startOf(record, context);
+  let known = later(record.tasks[rule.task], fittedOf(rule, record));
+  if (runInParts.has(rule.task)) known = later(known, record.tasks['run-in']);
+  if (rule.oneLine && room) known = later(known, inRoom(room.tasks[rule.task], record, context));
+  if (rule.spare && known) return ageInDoubt(rule.spare, record, known) ? undefined : known;
+  return later(known, record.baseline) ?? startOf(record, context);
 }

@@ -30,11 +30,11 @@ const RAISED_USE: TriggerUse = { trigger: 'raised', used: 1, interval: 1, share:
 
 /** Undefined where nothing asks for the task: no interval, nothing pending. */
 export function standingOf(rule: Rule, scene: MachineScene): Standing | undefined {
-  const { record, context, today, room } = scene;
+  const { record, context, today, room, facts } = scene;
   const since = sinceOf(rule, record, context, room);
-  const { terms, faster } = termsNow(rule, record, since);
-  const onces = onceUses(rule, record, since, today);
-  const raised = raisedOf(rule, { record, since, today });
+  const { terms, faster } = termsNow(rule, scene, since);
+  const onces = onceUses(rule, record, since, today, facts);
+  const raised = raisedOf(rule, { record, facts, since, today });
   if (terms.length === 0 && onces.length === 0 && !raised) return undefined;
   const measured = since
     ? measurable(terms, since).map((term) => ({ term, use: measure(term, since, record, today) }))

@@ -9,7 +9,7 @@ import type { MachineRecord } from '../record/record.ts';
 import { todayOf } from './context.ts';
 import type { DueContext } from './context.ts';
 
-export const PATHS = 64;
+export const PATHS = 50;
 /** Beyond two years nothing is said. */
 export const HORIZON_DAYS = 730;
 const WEEKS = Math.ceil(HORIZON_DAYS / 7);
@@ -142,6 +142,23 @@ function drawPaths(first: Day, hours: Float64Array, weeksBack: number, closed: U
   };
 }
 
+/** What each past week comes to in one future week, whose closed days run nothing. */
+function weekTotals(amount: Float64Array, weeksBack: number, closed: Uint8Array, week: number): Float64Array {
+  const totals = new Float64Array(weeksBack);
+  for (let past = 0; past < weeksBack; past += 1) {
+    let sum = 0;
+    for (let day = 0; day < 7; day += 1) if (closed[week * 7 + day] === 0) sum += amount[past * 7 + day] ?? 0;
+    totals[past] = sum;
+  }
+  return totals;
+}
+
+/** Do two future weeks close on the same weekdays? Most do, and share their totals. */
+function closeAlike(closed: Uint8Array, a: number, b: number): boolean {
+  for (let day = 0; day < 7; day += 1) if (closed[a * 7 + day] !== closed[b * 7 + day]) return false;
+  return true;
+}
+
 /** Total of each path at the start of each week. */
 function cumulate(
   amount: Float64Array,
@@ -149,21 +166,12 @@ function cumulate(
   draws: Uint8Array,
   closed: Uint8Array,
 ): Float64Array {
-  const totals = new Float64Array(weeksBack * WEEKS);
-  for (let week = 0; week < WEEKS; week += 1)
-    for (let past = 0; past < weeksBack; past += 1) {
-      let sum = 0;
-      for (let day = 0; day < 7; day += 1)
-        if (closed[week * 7 + day] === 0) sum += amount[past * 7 + day] ?? 0;
-      totals[week * weeksBack + past] = sum;
-    }
   const cumulated = new Float64Array(PATHS * (WEEKS + 1));
-  for (let path = 0; path < PATHS; path += 1) {
-    let sum = 0;
-    for (let week = 0; week < WEEKS; week += 1) {
-      sum += totals[week * weeksBack + (draws[path * WEEKS + week] ?? 0)] ?? 0;
-      cumulated[path * (WEEKS + 1) + week + 1] = sum;
-    }
+  let totals = weekTotals(amount, weeksBack, closed, 0);
+  for (let week = 0; week < WEEKS; week += 1) {
+    if (week > 0 && !closeAlike(closed, week, week - 1)) totals = weekTotals(amount, weeksBack, closed, week);
+    for (let path = 0, at = week; path < PATHS; path += 1, at += WEEKS + 1)
+      cumulated[at + 1] = (cumulated[at] ?? 0) + (totals[draws[path * WEEKS + week] ?? 0] ?? 0);
   }
   return cumulated;
 }
