@@ -100,17 +100,40 @@ export async function extendShop(
   const targets = added.filter(isCorrection).map((entry) => entry.target);
   const further = targets.length === 0 ? [] : await source.familyOf(targets);
   const plan = planExtension(record, added, [...families, ...further], calendar);
-  const machines = new Map(record.machines).set(ROOM, record.room);
+  const changed = new Map<string, MachineRecord | undefined>();
   for (const [name, facts] of plan.onTop)
-    machines.set(name, putOnTop(machineIn(record, name), facts, calendar));
+    changed.set(name, putOnTop(machineIn(record, name), facts, calendar));
   for (const name of plan.refold) {
-    const entries = unite(await source.ofMachine(name), added);
-    const folded = foldMachine(name, entries, calendar);
-    if (folded.position) machines.set(name, folded);
-    else machines.delete(name);
+    const folded = foldMachine(name, unite(await source.ofMachine(name), added), calendar);
+    changed.set(name, folded.position ? folded : undefined);
   }
+  if (!plan.floor && [...changed].every(([name, now]) => leavesTheShelf(record, plan, name, now)))
+    return inPlace(record, changed);
+  const machines = new Map(record.machines).set(ROOM, record.room);
+  for (const [name, now] of changed)
+    if (now) machines.set(name, now);
+    else machines.delete(name);
   const floor = timelineOf(unite(await source.ofNoMachine(), added), calendar).floor;
   return assembleShop([...machines.values()], floor);
+}
+
+/** Known before, and took nothing from the shelf: then all around it stays as it is. */
+function leavesTheShelf(
+  record: ShopRecord,
+  { refold }: Extension,
+  name: string,
+  now: MachineRecord | undefined,
+): boolean {
+  if (!now || (name !== ROOM && !record.machines.has(name))) return false;
+  const before = machineIn(record, name).draws.length;
+  // after a refold as many draws may be other draws
+  return now.draws.length === before && (before === 0 || !refold.has(name));
+}
+
+function inPlace(record: ShopRecord, changed: ReadonlyMap<string, MachineRecord | undefined>): ShopRecord {
+  const machines = new Map(record.machines);
+  for (const [name, now] of changed) if (now && name !== ROOM) machines.set(name, now);
+  return { ...record, machines, room: changed.get(ROOM) ?? record.room };
 }
 
 /** Both, each entry once. */
