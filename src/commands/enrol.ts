@@ -2,9 +2,11 @@
  * The workshop file against the record: which facts are missing so that the record says what the file says.
  * Applying the same file again finds none. What the record learned since is never overwritten by an old file:
  * - a task or part that was done, swapped or stated later than the file's date stays;
+ * - within one day only what the file itself now says differently is news;
  * - a stock figure is a count of the enrolment day, so only a figure that was changed in the file counts again;
  * - intervals and builds are settings: the file is their home and wins.
  */
+import { dateOfDay } from '../maintenance/calendar.ts';
 import type { LocalCalendar } from '../maintenance/calendar.ts';
 import { ROOM } from '../maintenance/codes.ts';
 import type { Draft, EntryFields, Instant } from '../maintenance/entry/entry.ts';
@@ -13,7 +15,7 @@ import type { MachineRecord, ShopRecord } from '../maintenance/record/record.ts'
 import type { Workshop, WorkshopMachine } from '../workshop.ts';
 import { machineFacts } from './enrol/facts.ts';
 import { shelfFacts } from './enrol/shelf.ts';
-import { intervalFacts, statedParts, statedTasks } from './enrol/stated.ts';
+import { intervalFacts, putBack, statedParts, statedTasks } from './enrol/stated.ts';
 
 export interface Enrolment {
   /** Machines by canonical name, in the order of the file. */
@@ -52,9 +54,10 @@ export function enrolment(workshop: Workshop, shop: ShopRecord, moment: Moment):
     add(facts);
     result[!record?.enrolled ? 'added' : facts.length > 0 ? 'changed' : 'unchanged'].push(name);
   }
-  add(roomFacts(workshop, shop.room));
+  add(roomFacts(workshop, shop.room, moment.before));
   add(shelfFacts(workshop.shelf, shop.shelf, moment.before?.shelf));
   result.missing = missingFrom(workshop, shop);
+  result.notes.push(...takenNames(workshop, result.missing));
   return result;
 }
 
@@ -62,20 +65,25 @@ function factsOf(
   machine: WorkshopMachine,
   name: string,
   record: MachineRecord | undefined,
-  { now, calendar }: Moment,
+  { now, calendar, before }: Moment,
   notes: string[],
 ): EntryFields[] {
-  const first = machine.inUseSince ?? calendar.dateOf(now);
+  const first = record?.enrolled
+    ? dateOfDay(record.inUseSince)
+    : (machine.inUseSince ?? calendar.dateOf(now));
+  const told = before?.machines.find((each) => foldName(each.name) === name);
+  const known = { record, ...(told ? { before: told } : {}) };
+  notes.push(...putBack(machine.name, machine.lastDone, known));
   return [
     ...machineFacts(machine, name, record, first, notes),
-    ...statedTasks(name, machine.lastDone, record),
-    ...statedParts(name, machine, record, first),
+    ...statedTasks(name, machine.lastDone, known),
+    ...statedParts(name, machine, first, known),
     ...intervalFacts(name, machine.intervals, record),
   ];
 }
 
-const roomFacts = ({ room }: Workshop, record: MachineRecord): EntryFields[] => [
-  ...statedTasks(ROOM, room.lastDone, record),
+const roomFacts = ({ room }: Workshop, record: MachineRecord, before?: Workshop): EntryFields[] => [
+  ...statedTasks(ROOM, room.lastDone, { record, ...(before ? { before: before.room } : {}) }),
   ...intervalFacts(ROOM, room.intervals, record),
 ];
 
@@ -83,6 +91,17 @@ const retiredNote = (machine: WorkshopMachine, record: MachineRecord, calendar: 
   const on = record.retired ? ` on ${calendar.dateOf(record.retired.at)}` : '';
   return `${machine.name} was retired${on}: take it out of the file, or give the machine that came after it a name of its own.`;
 };
+
+/** A name of a machine that is still in use, given to another. */
+const takenNames = ({ machines }: Workshop, missing: readonly string[]): string[] =>
+  machines.flatMap(({ name, aliases }) =>
+    aliases
+      .filter((alias) => missing.includes(foldName(alias)))
+      .map(
+        (alias) =>
+          `${alias} is an alias of ${name} now, and still the name of a machine on record: retire that one first.`,
+      ),
+  );
 
 function missingFrom(workshop: Workshop, shop: ShopRecord): string[] {
   const named = new Set(workshop.machines.map((machine) => foldName(machine.name)));

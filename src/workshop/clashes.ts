@@ -109,6 +109,12 @@ function oneMachine(machine: WorkshopMachine, at: Path): Clash[] {
       path: [...at, 'build', 'tubeNeededMm'],
       text: 'is longer than the tube itself (tubeLengthMm)',
     });
+  for (const [part, said] of Object.entries(machine.parts))
+    if (said && `replace-${part}` in machine.lastDone)
+      clashes.push({
+        path: [...at, 'lastDone', `replace-${part}`],
+        text: `says again what parts, ${part} says: keep one of the two`,
+      });
   if (machine.new && machine.inUseSince !== undefined) {
     const first = dayOfDate(machine.inUseSince);
     for (const { path, on } of datesOf(machine, at))

@@ -192,6 +192,20 @@ describe('a changed file', () => {
     ]);
   });
 
+  it('tells when a day was put back, which the record does not take', () => {
+    const result = after(WHOLE.replace('on: 2026-03-02', 'on: 2026-02-27'));
+    expect(result.drafts).toEqual([]);
+    expect(result.notes).toEqual([expect.stringContaining('level-bed is on record as of 2026-03-02')]);
+  });
+
+  it('does not take a new counter for a change of the file', () => {
+    const { enrol, say } = shop();
+    enrol(file(WHOLE));
+    say('2026-03-12T09:00:00', { kind: 'meter', machine: 'birch', hours: 3, newCounter: true });
+    expect(enrol(file(WHOLE), at('2026-03-20T08:00:00'), file(WHOLE)).drafts).toEqual([]);
+    expect(enrol(file(WHOLE), at('2026-03-21T08:00:00')).drafts).toEqual([]);
+  });
+
   it('counts the shelf again only where its figure was changed in the file', () => {
     expect(after(WHOLE.replace('count: 3', 'count: 8')).drafts).toMatchObject([
       { kind: 'stockCounted', count: 8 },
@@ -230,6 +244,15 @@ describe('a changed file', () => {
     const result = enrol(file(WHOLE), at('2026-03-20T08:00:00'));
     expect(result.notes).toEqual([expect.stringContaining('Birch was retired on 2026-03-15')]);
     expect([result.drafts, result.missing, result.added]).toEqual([[], [], []]);
+  });
+
+  it('says that a name is still in use by a machine that is gone from the file', () => {
+    const { enrol } = shop();
+    enrol(file(WHOLE));
+    const renamed = file(WHOLE.replace('name: Birch', 'name: Willow').replace("['#2']", '[birch]'));
+    expect(enrol(renamed, at('2026-03-20T08:00:00')).notes).toEqual([
+      expect.stringContaining('birch is an alias of Willow now, and still the name of a machine on record'),
+    ]);
   });
 
   it('says that the first day of a machine is settled at enrolment', () => {

@@ -123,6 +123,7 @@ const FAULTS: readonly (readonly [name: string, text: string, line: number, says
   ['a day of the week that is none', '  workingDays: [mon, tus]\nmachines: []', 4, /must be days of the week/],
   ['a new machine with a counter', 'machines:\n  - name: Elm\n    build: {}\n    new: true\n    startHours: 40', 8, /starts at counter 0/],
   ['a new machine that was oiled before it came', 'machines:\n  - name: Elm\n    build: {}\n    new: true\n    inUseSince: 2026-03-01\n    lastDone:\n      level-bed: {on: 2026-02-20}', 10, /before the day on which this new machine started/],
+  ['one part told in two places', 'machines:\n  - name: Elm\n    build: {}\n    parts: {nozzle: {fitted: brass}}\n    lastDone:\n      replace-nozzle: {on: 2026-01-01}', 9, /says again what parts, nozzle says/],
   ['more tube needed than there is', 'machines:\n  - {name: Elm, build: {tubeLengthMm: 400, tubeNeededMm: 500}}', 5, /longer than the tube/],
   ['an unknown platform', '  channels: {slak: x}\nmachines: []', 4, /"slak" is not a platform; did you mean "slack"/],
   ['the same field twice', 'machines: []\nmachines: []', 5, /"machines" is given twice/],
