@@ -177,7 +177,29 @@ export interface BareAnswer {
   machine?: string;
   yes?: boolean;
   reason?: Reason;
+  /** The day in the past, for deeds; `dateAhead` the same words looking forward, where they differ. */
   date?: LocalDate;
+  dateAhead?: LocalDate;
+  /** The unit said with the number; absent for a bare one. */
+  unit?:
+    | 'hours'
+    | 'minutes'
+    | 'seconds'
+    | 'days'
+    | 'weeks'
+    | 'months'
+    | 'years'
+    | 'grams'
+    | 'kilograms'
+    | 'metres'
+    | 'count'
+    | 'clock';
+  /** Every machine named; `machine` is there when it is one. */
+  machines?: readonly string[];
+  /** "the first one": 1; "the last one": -1. */
+  ordinal?: number;
+  choice?: 'these' | 'both' | 'all' | 'none';
+  part?: StockItem;
 }
 
 export interface Reading {

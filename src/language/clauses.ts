@@ -1,0 +1,241 @@
+/**
+ * Stage 6. The message cut where a new thing is said, and joined again where a stretch only lends its
+ * machine, part or figure to its neighbour: "alder, birch and cedar: belts tensioned" is one clause.
+ */
+import { hasTag, isFn, type Item, sense } from './item.ts';
+import type { Joint } from './senses.ts';
+
+export interface Clause {
+  readonly items: readonly Item[];
+  readonly joint: Joint;
+  readonly sentence: number;
+  /** Its sentence ends in a question mark. */
+  readonly asked: boolean;
+}
+
+const MARKS: Readonly<Record<string, Joint>> = {
+  '.': 'sentence', '!': 'sentence', '?': 'question', ';': 'sentence', '\n': 'sentence', '...': 'sentence', ',': 'comma', ':': 'colon', '(': 'bracket', ')': 'bracket',
+  '\u2022': 'sentence', '-': 'dash', '/': 'and', '=': 'colon', '|': 'sentence', '>': 'dash', '\u2192': 'dash', '[': 'bracket', ']': 'bracket',
+}; // prettier-ignore
+
+function jointOf(items: readonly Item[], at: number): Joint | undefined {
+  const item = items[at];
+  if (!item) return undefined;
+  const mark = Object.hasOwn(MARKS, item.text) ? MARKS[item.text] : undefined;
+  if (mark === 'dash' && !item.gap) return undefined;
+  if (mark !== undefined) return mark;
+  const word = sense(item, 'joint');
+  return word && !hasTag(item, 'machine', 'value', 'date', 'complaint') ? word.code : undefined;
+}
+
+/** A stretch of more items than this is no clause that anybody wrote; the cut keeps every later stage linear. */
+const LONGEST_CLAUSE = 60;
+
+interface Piece {
+  items: Item[];
+  joint: Joint;
+  sentence: number;
+}
+
+function cut(items: readonly Item[]): { pieces: Piece[]; asked: Set<number> } {
+  const pieces: Piece[] = [];
+  const asked = new Set<number>();
+  let sentence = 0;
+  let current: Piece = { items: [], joint: 'start', sentence };
+  items.forEach((item, at) => {
+    const joint = jointOf(items, at) ?? (current.items.length >= LONGEST_CLAUSE ? 'comma' : undefined);
+    if (joint === undefined) {
+      current.items.push(item);
+      return;
+    }
+    if (current.items.length > 0) pieces.push(current);
+    if (joint === 'question') asked.add(sentence);
+    if (joint === 'sentence' || joint === 'question') sentence += 1;
+    const kept = current.items.length > 0 || STRONG[joint] > STRONG[current.joint] ? joint : current.joint;
+    current = { items: [], joint: kept, sentence };
+  });
+  if (current.items.length > 0) pieces.push(current);
+  return { pieces, asked };
+}
+/** When joints follow each other ("... , and then"), the one that says more is kept. */
+const STRONG: Readonly<Record<Joint, number>> = {
+  start: 0, comma: 1, bracket: 1, dash: 2, colon: 2, and: 3, then: 4, so: 4, but: 4, because: 4, sentence: 5, question: 5,
+}; // prettier-ignore
+
+/** Does the stretch say something of its own? */
+export function hasPredicate(items: readonly Item[]): boolean {
+  return items.some((item) => {
+    if (hasTag(item, 'symptom', 'state', 'complaint', 'finding', 'choice')) return true;
+    if (isFn(item, 'be', 'did-it', 'will', 'should', 'have', 'new', 'sorry', 'anymore', 'let-me', 'cant', 'not', 'had-to', 'please', 'if', 'would', 'what', 'who', 'when', 'why', 'how', 'same', 'nothing', 'unsure', 'do', 'thanks')) return !hasTag(item, 'part'); // prettier-ignore
+    const verbs = item.senses.filter((s) => s.tag === 'verb');
+    return verbs.some((v) => v.form !== 'base') || (verbs.length > 0 && !hasTag(item, 'part', 'thing', 'fn'));
+  });
+}
+
+interface Shape {
+  predicate: boolean;
+  machine: boolean;
+  part: boolean;
+  value: boolean;
+  only: boolean;
+}
+const FILLER = new Set(['article', 'on', 'in', 'of', 'for', 'at', 'to', 'from', 'the', 'both', 'all', 'except', 'its', 'this', 'with', 'my', 'possessive', 'printer', 'each', 'off', 'too', 'latter', 'former', 'other', 'they', 'it', 'number-sign', 'only', 'these', 'also', 'range', 'now', 'just']); // prettier-ignore
+
+function shape(items: readonly Item[]): Shape {
+  const machine = items.some(
+    (item) => hasTag(item, 'machine', 'stranger') || isFn(item, 'latter', 'former', 'both'),
+  );
+  const part = items.some((item) => hasTag(item, 'part', 'thing') && !isFn(item, 'printer', 'number-sign'));
+  const value = items.some(
+    (item) => sense(item, 'value') !== undefined && sense(item, 'value')?.code !== 'other',
+  );
+  const filler = (item: Item): boolean =>
+    hasTag(item, 'machine', 'stranger') ||
+    item.senses.some((s) => s.tag === 'fn' && FILLER.has(s.code)) ||
+    item.text === 'thing';
+  return {
+    predicate: hasPredicate(items),
+    machine,
+    part,
+    value,
+    only: machine && !part && !value && items.every((item) => filler(item) || hasTag(item, 'date')),
+  };
+}
+
+const joinable = (joint: Joint): boolean => joint !== 'sentence' && joint !== 'question';
+
+/** Lends stretches without a predicate to the neighbour that has one. */
+function join(pieces: readonly Piece[]): Piece[] {
+  const out: Piece[] = [];
+  let waiting: Piece | undefined;
+  pieces.forEach((piece, at) => {
+    const own = shape(piece.items);
+    const last = out.at(-1);
+    const near =
+      last !== undefined &&
+      last.items.length < LONGEST_CLAUSE &&
+      last.sentence === piece.sentence &&
+      joinable(piece.joint) &&
+      !waiting;
+    const next = pieces[at + 1];
+    const nextNear =
+      next !== undefined &&
+      joinable(next.joint) &&
+      (next.sentence === piece.sentence || next.joint === 'dash');
+    if (waiting && waiting.items.length >= LONGEST_CLAUSE) {
+      out.push(waiting);
+      waiting = undefined;
+    }
+    if (waiting && (waiting.sentence === piece.sentence || waiting.joint === 'dash')) {
+      const held: Piece = {
+        items: [...waiting.items, ...piece.items],
+        joint: waiting.joint,
+        sentence: piece.sentence,
+      };
+      waiting = undefined;
+      if (!own.predicate && !own.value && !(own.part && own.machine) && nextNear) waiting = held;
+      else out.push(held);
+      return;
+    }
+    if (own.only && !isDitto(piece.items) && near && piece.joint !== 'colon') {
+      last.items.push(...piece.items);
+      return;
+    }
+    if (own.only && !isDitto(piece.items) && nextNear && !near) {
+      waiting = { ...piece, items: [...piece.items] };
+      return;
+    }
+    if (!own.predicate && own.part && !own.machine && !own.value && near && lendsParts(last, piece.joint)) {
+      last.items.push(...piece.items);
+      return;
+    }
+    if (
+      !own.predicate &&
+      own.part &&
+      !own.value &&
+      nextNear &&
+      (!near || own.machine) &&
+      nextLacksNoun(next, own)
+    ) {
+      waiting = { ...piece, items: [...piece.items] };
+      return;
+    }
+    if (!own.predicate && own.value && !own.machine && !own.part && near && takesFigure(last, piece)) {
+      last.items.push(...piece.items);
+      return;
+    }
+    if (joinsBracket(piece, own, near)) {
+      last?.items.push(...piece.items);
+      return;
+    }
+    out.push({ ...piece, items: [...piece.items] });
+  });
+  if (waiting) out.push(waiting);
+  return out;
+}
+
+const isDitto = (items: readonly Item[]): boolean => items.some((item) => isFn(item, 'too', 'same'));
+/** A list of parts goes on after "and" or a comma, where the clause before has a deed. */
+function lendsParts(last: Piece, joint: Joint): boolean {
+  if (joint === 'because' || joint === 'but' || joint === 'so') return false;
+  return (
+    last.items.some((item) => hasTag(item, 'verb', 'cue') || isFn(item, 'new', 'let-me', 'will')) &&
+    last.items.some((item) => hasTag(item, 'part', 'thing', 'spec', 'material'))
+  );
+}
+/** The next stretch has a predicate of its own but nothing that it could be said of. */
+function nextLacksNoun(next: Piece | undefined, own: Shape): boolean {
+  if (!next) return false;
+  const shaped = shape(next.items);
+  if (own.machine)
+    return (
+      shaped.predicate &&
+      !shaped.machine &&
+      (next.joint === 'colon' ||
+        next.joint === 'dash' ||
+        (next.joint === 'comma' && !shaped.part && !shaped.value))
+    );
+  return (
+    (next.joint === 'and' && (!shaped.predicate || shaped.part)) ||
+    next.joint === 'colon' ||
+    next.joint === 'dash' ||
+    (next.joint === 'comma' && !shaped.machine)
+  );
+}
+function takesFigure(last: Piece, piece: Piece): boolean {
+  const figure = sense(
+    piece.items.find((item) => sense(item, 'value')),
+    'value',
+  );
+  const had = last.items.some((item) => sense(item, 'value')?.code === figure?.code);
+  if (had || last.items.some((item) => isFn(item, 'did-it'))) return false;
+  const opens =
+    last.items.some((item) => hasTag(item, 'material') || isThingLike(item)) || shape(last.items).only;
+  return (
+    figure !== undefined &&
+    (figure.code === 'grams' || figure.code === 'metres'
+      ? opens
+      : figure.code === 'hours'
+        ? opens && !hasPredicate(last.items)
+        : piece.joint !== 'and' || figure.code === 'days')
+  );
+}
+const isThingLike = (item: Item): boolean =>
+  item.senses.some((s) => s.tag === 'thing' && (s.code === 'spool' || s.code === 'print'));
+/** "(maple)", "(yesterday)", "(planned)". */
+function joinsBracket(piece: Piece, own: Shape, near: boolean): boolean {
+  if (!near || own.predicate || own.part || own.value) return false;
+  const said = piece.items.filter(
+    (item) => item.senses.length > 0 && !item.senses.every((s) => s.tag === 'fn'),
+  );
+  return (
+    said.length > 0 &&
+    said.every((item) => hasTag(item, 'machine', 'date', 'material', 'spec', 'reason')) &&
+    (piece.joint === 'bracket' || !own.machine)
+  );
+}
+
+export function readClauses(items: readonly Item[]): Clause[] {
+  const { pieces, asked } = cut(items);
+  return join(pieces).map((piece) => ({ ...piece, asked: asked.has(piece.sentence) }));
+}

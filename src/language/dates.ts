@@ -1,0 +1,284 @@
+/**
+ * Stage 5. Days said. Own grammar first; what it cannot read, but stands round a month's name or "ago",
+ * goes to chrono-node in a small window. A weekday or a bare day of the month has a past and a future
+ * reading: deeds look back, plans look forward, and only the clause's tense can tell.
+ */
+import * as chrono from 'chrono-node';
+import type { LocalDate } from './act.ts';
+import { addDays, dateOf, weekdayOf } from './calendar.ts';
+import { isFn, type Item, sense, type Sense } from './item.ts';
+import { figure } from './values.ts';
+
+type DateSense = Extract<Sense, { tag: 'date' }>;
+interface Read {
+  end: number;
+  date: DateSense;
+}
+type Reader = (items: readonly Item[], at: number, today: LocalDate) => Read | undefined;
+
+const one = (date: LocalDate): DateSense => ({ tag: 'date', past: date, future: date });
+const calendar = (item: Item | undefined): Extract<Sense, { tag: 'calendar' }> | undefined =>
+  sense(item, 'calendar');
+
+const relative: Reader = (items, at, today) => {
+  const day = calendar(items[at]);
+  return day?.code === 'day' ? { end: at + 1, date: one(addDays(today, day.n)) } : undefined;
+};
+
+const vague: Reader = (items, at, today) =>
+  calendar(items[at])?.code === 'vague'
+    ? { end: at + 1, date: { tag: 'date', past: today, future: today, vague: true } }
+    : undefined;
+
+function weekday(items: readonly Item[], at: number): number | undefined {
+  const item = items[at];
+  const day = calendar(item);
+  if (day?.code === 'weekday') return day.n;
+  if (day?.code !== 'shy-weekday') return undefined;
+  const before = items[at - 1];
+  const can =
+    isFn(before, 'on', 'last', 'until', 'this', 'since', 'by', 'for') ||
+    /^(?:next|to|sat|sun)$/u.test(before?.text ?? '');
+  return can || at === 0 || items[at + 1]?.text === ':' ? day.n : undefined;
+}
+
+function onWeekday(n: number, today: LocalDate): { past: LocalDate; future: LocalDate } {
+  const back = (weekdayOf(today) - n + 7) % 7;
+  return { past: addDays(today, -back), future: addDays(today, back === 0 ? 7 : 7 - back) };
+}
+
+/** "monday", "last friday", "next tuesday", "friday last week", "monday week". */
+const weekdays: Reader = (items, at, today) => {
+  const text = items[at]?.text ?? '';
+  const led = /^(?:last|next|this|this coming|coming|on|past)$/u.test(text) ? text : '';
+  const day = weekday(items, led ? at + 1 : at);
+  if (day === undefined) return undefined;
+  const { past, future } = onWeekday(day, today);
+  let end = at + (led ? 2 : 1);
+  if (led === 'last') return { end, date: one(past === today ? addDays(today, -7) : past) };
+  if (led === 'next' || led === 'coming') return { end, date: one(future) };
+  const after = items.slice(end, end + 2).map((item) => item.text).join(' '); // prettier-ignore
+  if (/^last week/u.test(after))
+    return { end: end + wordSpan(items, end, 'last week'), date: one(lastWeek(day, today)) };
+  if (/^next week/u.test(after))
+    return { end: end + wordSpan(items, end, 'next week'), date: one(addDays(lastWeek(day, today), 14)) };
+  if (/^week\b/u.test(after)) return { end: end + 1, date: one(addDays(future, 7)) };
+  while (/^(?:morning|afternoon|evening|night|lunchtime|noon|lunch)$/u.test(items[end]?.text ?? '')) end += 1;
+  return { end, date: { tag: 'date', past, future } };
+};
+const wordSpan = (items: readonly Item[], at: number, phrase: string): number =>
+  items[at]?.text === phrase ? 1 : 2;
+/** That day of the week before this one, weeks starting on Monday. */
+function lastWeek(day: number, today: LocalDate): LocalDate {
+  const monday = addDays(today, -((weekdayOf(today) + 6) % 7));
+  return addDays(monday, -7 + ((day + 6) % 7));
+}
+
+/** "3 days ago", "two weeks ago", "a month ago", "in two weeks". */
+const ago: Reader = (items, at, today) => {
+  const lead = items[at]?.text === 'in' ? 1 : 0;
+  const value = sense(items[at + lead], 'value');
+  if (!value || (value.code !== 'days' && value.code !== 'months')) return undefined;
+  const days = Math.min(36_500, Math.round(value.value * (value.code === 'months' ? 30 : 1)));
+  const next = items[at + lead + 1];
+  if (lead === 1) return { end: at + 2, date: one(addDays(today, days)) };
+  return next?.text === 'ago' || next?.text === 'back'
+    ? { end: at + 2, date: one(addDays(today, -days)) }
+    : undefined;
+};
+
+function monthAt(items: readonly Item[], at: number): number | undefined {
+  const month = calendar(items[at]);
+  return month?.code === 'month' ? month.n + 1 : undefined;
+}
+const ORDINAL = /^(?:st|nd|rd|th)$/u;
+function dayNumber(
+  items: readonly Item[],
+  at: number,
+): { day: number; end: number; ordinal: boolean } | undefined {
+  const day = figure(items[at]);
+  if (
+    day === undefined ||
+    !Number.isInteger(day) ||
+    day < 1 ||
+    day > 31 ||
+    !/^\d/u.test(items[at]?.text ?? '')
+  )
+    return undefined;
+  const ordinal = ORDINAL.test(items[at + 1]?.text ?? '') && !(items[at + 1]?.gap ?? true);
+  return { day, end: at + (ordinal ? 2 : 1), ordinal };
+}
+function nearYear(month: number, day: number, today: LocalDate): DateSense | undefined {
+  const year = Number(today.slice(0, 4));
+  const dates = [year - 1, year, year + 1]
+    .map((y) => dateOf(y, month, day))
+    .filter((date) => date !== undefined);
+  const past = dates.filter((date) => date <= today).at(-1);
+  const future = dates.find((date) => date >= today);
+  return past !== undefined && future !== undefined ? { tag: 'date', past, future } : undefined;
+}
+const yearAt = (items: readonly Item[], at: number): number | undefined =>
+  /^20\d\d$/u.test(items[at]?.text ?? '') ? Number(items[at]?.text) : undefined;
+
+function named(
+  month: number,
+  day: number,
+  end: number,
+  items: readonly Item[],
+  today: LocalDate,
+): Read | undefined {
+  const comma = items[end]?.text === ',' ? 1 : 0;
+  const year = yearAt(items, end + comma);
+  const date = year === undefined ? nearYear(month, day, today) : dateOf(year, month, day);
+  if (date === undefined) return undefined;
+  return typeof date === 'string' ? { end: end + comma + 1, date: one(date) } : { end, date };
+}
+
+/** "4 March", "the 4th of March", "March 4th". */
+const dayMonth: Reader = (items, at, today) => {
+  const day = dayNumber(items, at);
+  if (day) {
+    const of = items[day.end]?.text === 'of' ? 1 : 0;
+    const month = monthAt(items, day.end + of);
+    return month === undefined ? undefined : named(month, day.day, day.end + of + 1, items, today);
+  }
+  const month = monthAt(items, at);
+  const later =
+    month === undefined ? undefined : dayNumber(items, at + (items[at + 1]?.text === 'the' ? 2 : 1));
+  return month === undefined || !later ? undefined : named(month, later.day, later.end, items, today);
+};
+
+/** "2026-03-09", "9.3.", "9/3/26"; day first unless only the other order is a date. */
+const digits: Reader = (items, at, today) => {
+  const parts = items.slice(at, at + 5);
+  const [a, sep, b, sep2, c] = parts.map((item) => item.text);
+  if (/^\d{4}$/u.test(a ?? '') && sep === '-' && sep2 === '-') {
+    const date = dateOf(Number(a), Number(b), Number(c));
+    return date === undefined ? undefined : { end: at + 5, date: one(date) };
+  }
+  const dotted = /^(\d{1,2})[.](\d{1,2})(?:[.](\d{2,4}))?$/u.exec(a ?? '');
+  if (dotted && (dotted[3] !== undefined || sep === '.') && isFn(items[at - 1], 'on', 'until', 'by', 'since'))
+    return short(Number(dotted[1]), Number(dotted[2]), dotted[3], at + 1, today);
+  if (sep !== '/' || !/^\d{1,2}$/u.test(a ?? '') || !/^\d{1,2}$/u.test(b ?? '') || (parts[1]?.gap ?? true))
+    return undefined;
+  const year = sep2 === '/' && /^\d{2,4}$/u.test(c ?? '') ? c : undefined;
+  if (year === undefined && !isFn(items[at - 1], 'on', 'until', 'by', 'since')) return undefined;
+  return short(Number(a), Number(b), year, at + (year === undefined ? 3 : 5), today);
+};
+function short(
+  day: number,
+  month: number,
+  year: string | undefined,
+  end: number,
+  today: LocalDate,
+): Read | undefined {
+  const [d, m] = month > 12 ? [month, day] : [day, month];
+  if (year === undefined) {
+    const date = nearYear(m, d, today);
+    return date ? { end, date } : undefined;
+  }
+  const date = dateOf(year.length === 2 ? 2000 + Number(year) : Number(year), m, d);
+  return date === undefined ? undefined : { end, date: one(date) };
+}
+
+/** "on the 3rd": this month's or the nearest. */
+const ofTheMonth: Reader = (items, at, today) => {
+  const day = dayNumber(items, at);
+  if (!day?.ordinal || items[at - 1]?.text !== 'the') return undefined;
+  const month = (back: number): LocalDate | undefined => {
+    const index = Number(today.slice(0, 4)) * 12 + Number(today.slice(5, 7)) - 1 + back;
+    return dateOf(Math.floor(index / 12), (index % 12) + 1, day.day);
+  };
+  const dates = [-2, -1, 0, 1, 2].map(month).filter((date) => date !== undefined);
+  const past = dates.filter((date) => date <= today).at(-1);
+  const future = dates.find((date) => date >= today);
+  return past !== undefined && future !== undefined
+    ? { end: day.end, date: { tag: 'date', past, future } }
+    : undefined;
+};
+
+/** "last week", "next week", "last month", "this month", "this week". */
+const stretch: Reader = (items, at, today) => {
+  const text = items.slice(at, at + 2).map((item) => item.text).join(' '); // prettier-ignore
+  const hit = /^(last|past|next|this|previous) (week|month|year|weekend)\b/u.exec(text);
+  if (!hit) return undefined;
+  const end = at + (items[at]?.text.includes(' ') ? 1 : 2);
+  const size = hit[2] === 'month' ? 30 : hit[2] === 'year' ? 365 : 7;
+  if (hit[1] === 'next')
+    return {
+      end,
+      date: {
+        tag: 'date',
+        past: addDays(today, size),
+        future: addDays(today, size),
+        to: addDays(today, 2 * size),
+        vague: true,
+      },
+    };
+  if (hit[1] === 'this')
+    return {
+      end,
+      date: {
+        tag: 'date',
+        past: addDays(today, -size + 1),
+        future: today,
+        to: addDays(today, size),
+        vague: true,
+      },
+    };
+  return {
+    end,
+    date: { tag: 'date', past: addDays(today, -size), future: addDays(today, -size), to: today, vague: true },
+  };
+};
+
+const READERS: readonly Reader[] = [stretch, relative, weekdays, dayMonth, digits, ofTheMonth, ago, vague];
+const CHRONO_WINDOWS = 8;
+const CHRONO_REACH = 40;
+
+/** For what no rule of ours read: a month's name with a number near it. */
+function byChrono(items: readonly Item[], at: number, today: LocalDate): Read | undefined {
+  const near = items.slice(Math.max(0, at - 2), at + 3);
+  if (!near.some((item) => /^\d/u.test(item.text))) return undefined;
+  const window = near.map((item) => item.text).join(' ').slice(0, CHRONO_REACH); // prettier-ignore
+  const instant = new Date(`${today}T12:00:00Z`);
+  const start = chrono.en.GB.parse(window, { instant, timezone: 0 })[0]?.start;
+  if (!start?.isCertain('day') || !start.isCertain('month')) return undefined;
+  const date = nearYear(start.get('month') ?? 0, start.get('day') ?? 0, today);
+  return date ? { end: at + 1, date } : undefined;
+}
+
+export function readDates(items: readonly Item[], today: LocalDate): Item[] {
+  const out: Item[] = [];
+  let windows = 0;
+  for (let at = 0; at < items.length;) {
+    const item = items[at];
+    if (!item) break;
+    let read: Read | undefined;
+    for (const reader of READERS) read ??= reader(items, at, today);
+    if (
+      !read &&
+      calendar(item)?.code === 'month' &&
+      item.text !== 'may' &&
+      item.text !== 'mar' &&
+      windows < CHRONO_WINDOWS
+    ) {
+      windows += 1;
+      read = byChrono(items, at, today);
+    }
+    if (!read) {
+      out.push(item);
+      at += 1;
+      continue;
+    }
+    const span = items.slice(at, read.end);
+    out.push({
+      ...item,
+      text: span.map((one_) => one_.text).join(' '),
+      to: span.at(-1)?.to ?? item.to,
+      senses: [read.date],
+    });
+    at = read.end;
+  }
+  return out;
+}

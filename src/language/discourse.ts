@@ -1,0 +1,168 @@
+/** Stage 8. Which machines a clause is on: named in it, pointed at, or carried from its neighbours. */
+import type { NameBook } from './names.ts';
+import { hasTag, isFn, type Item, sense, sensesOf } from './item.ts';
+import type { Scene } from './scene.ts';
+
+export interface Place {
+  /** Canonical names; empty where none is named nor pointed at. */
+  machines: readonly string[];
+  how: 'said' | 'pointed' | 'carried' | 'none';
+  /** Names that disagree, or a choice. */
+  choice?: { said: string; options: readonly string[] };
+  /** "#4's too", "same on birch": what the clause before did. */
+  ditto: boolean;
+  /** Spelling was put right in a name. */
+  said?: string;
+}
+
+export interface Memory {
+  /** Machines of the clause before. */
+  last: readonly string[];
+  /** In order of first mention. */
+  mentioned: string[];
+}
+
+function named(
+  scene: Scene,
+  book: NameBook,
+): { machines: string[]; excluded: string[]; choice?: Place['choice']; said?: string } {
+  const machines: string[] = [];
+  const excluded: string[] = [];
+  let said: string | undefined;
+  let choice: Place['choice'];
+  let excepting = false;
+  let previous = -1;
+  scene.items.forEach((item, at) => {
+    if (isFn(item, 'except')) excepting = true;
+    const code = sense(item, 'machine')?.code;
+    if (code === undefined) return;
+    if (item.said !== undefined) said = item.said;
+    const before = previous >= 0 ? sense(scene.items[previous], 'machine')?.code : undefined;
+    if (before !== undefined && before !== code) {
+      const between = scene.items.slice(previous + 1, at);
+      const spoken = scene.items.slice(previous, at + 1).map((one) => one.text).join(' '); // prettier-ignore
+      if (between.some((one) => isFn(one, 'or')) && !scene.mood.question)
+        choice = { said: spoken, options: [before, code] };
+      else if (between.length === 0 && adjacent(scene.items[previous], item))
+        choice = { said: spoken, options: [before, code] };
+      else if (
+        between.length === 1 &&
+        /^(?:to|-|through|thru|till)$/u.test(between[0]?.text ?? '') &&
+        !deedBetween(scene)
+      )
+        machines.push(...rangeOf(before, code, book));
+    }
+    if (excepting) excluded.push(code);
+    else if (!denied(scene, at)) machines.push(code);
+    previous = at;
+  });
+  return {
+    machines: [...new Set(machines)],
+    excluded,
+    ...(choice === undefined ? {} : { choice }),
+    ...(said === undefined ? {} : { said }),
+  };
+}
+/** Two names side by side in one breath: "#3 alder". Lists lose their commas to the splitter, so the gap tells. */
+const adjacent = (a: Item | undefined, b: Item): boolean => a !== undefined && b.from - a.to <= 1;
+const deedBetween = (scene: Scene): boolean =>
+  scene.verbs.some((verb) => verb.code === 'move' || (verb.code === 'put-off' && scene.nouns.length === 0));
+const denied = (scene: Scene, at: number): boolean =>
+  isFn(scene.items[at - 1], 'not') ||
+  (isFn(scene.items[at - 2], 'not') && isFn(scene.items[at - 1], 'on', 'for'));
+
+function rangeOf(from: string, to: string, book: NameBook): string[] {
+  const [a, b] = [book.machines.indexOf(from), book.machines.indexOf(to)];
+  return a >= 0 && b > a ? book.machines.slice(a, b + 1) : [];
+}
+
+/** "all but cedar", "every printer", "the whole lot"; "all the belts on elm" is elm alone. */
+function allMeant(scene: Scene, explicit: boolean): boolean {
+  return scene.items.some((item, at) => {
+    if (!isFn(item, 'all') || explicit) return false;
+    if (item.text !== 'all' && item.text !== 'everything' && item.text !== 'each one' && item.text !== 'everyone') return true;
+    const next = scene.items[at + 1];
+    if (isFn(next, 'except') || isFn(scene.items[at - 1], 'on', 'for')) return true;
+    return item.text === 'everything' && scene.verbs.some((verb) => verb.deed) && at > 0;
+  }) || scene.items.some((item) => isFn(item, 'except') && /^(?:all|every)/u.test(item.text)); // prettier-ignore
+}
+
+function pointed(scene: Scene, memory: Memory, book: NameBook): readonly string[] | undefined {
+  const some = (...codes: Parameters<typeof isFn>[1][]): boolean =>
+    scene.items.some((item) => isFn(item, ...codes));
+  const seen = memory.mentioned;
+  if (some('latter') && seen.length > 0) return seen.slice(-1);
+  if (some('former') && seen.length > 1) return seen.slice(-2, -1);
+  if (
+    some('both') &&
+    seen.length >= 2 &&
+    !scene.nouns.some((noun) => noun.at > scene.items.findIndex((item) => isFn(item, 'both')))
+  )
+    return seen.slice(-2);
+  if (
+    scene.items.some((item) =>
+      /^(?:the other one|the others?|the rest|others|all the others|all others|the other machines|the other printers|rest of them|the rest of them|the other)$/u.test(
+        item.text,
+      ),
+    ) &&
+    seen.length > 0 &&
+    !scene.nouns.some(
+      (noun) =>
+        noun.at > scene.items.findIndex((item) => isFn(item, 'other')) &&
+        isFn(scene.items[noun.at - 1], 'other'),
+    )
+  ) {
+    const rest = book.machines.filter((machine) => !seen.includes(machine));
+    return /one$/u.test(scene.items.find((item) => isFn(item, 'other'))?.text ?? '') ? undefined : rest;
+  }
+  if (some('they') && memory.last.length > 1) return memory.last;
+  return some('it', 'its') && memory.last.length > 0 ? memory.last : undefined;
+}
+
+export function placeOf(scene: Scene, memory: Memory, book: NameBook): Place {
+  const { machines, excluded, choice, said } = named(scene, book);
+  const ditto = scene.items.some((item) => isFn(item, 'too', 'same'));
+  const extra = {
+    ditto,
+    ...(choice === undefined ? {} : { choice }),
+    ...(said === undefined ? {} : { said }),
+  };
+  if (allMeant(scene, machines.length > 0))
+    return { machines: book.machines.filter((one) => !excluded.includes(one)), how: 'said', ...extra };
+  if (machines.length > 0) return { machines, how: 'said', ...extra };
+  const back = pointed(scene, memory, book);
+  return back === undefined
+    ? { machines: [], how: 'none', ...extra }
+    : { machines: back, how: 'pointed', ...extra };
+}
+
+export function remember(memory: Memory, machines: readonly string[]): void {
+  if (machines.length === 0) return;
+  memory.last = machines;
+  memory.mentioned = [...memory.mentioned.filter((one) => !machines.includes(one)), ...machines].slice(-64);
+}
+
+/** A name in a machine's place that no machine here bears: "oak ran 4 h", "oiled the rods on oak", "#9". */
+export function strangerIn(scene: Scene): string | undefined {
+  const marked = scene.items.find((item) => hasTag(item, 'stranger'));
+  if (marked) return marked.text;
+  const unknown = (item: Item | undefined): boolean =>
+    item !== undefined && item.senses.length === 0 && /^\p{L}{2,}/u.test(item.text) && item.text !== "'s";
+  const first = scene.items.findIndex((item) => !isFn(item, 'article'));
+  const next = scene.items[first + 1];
+  const runs =
+    next !== undefined &&
+    (next.senses.some((s) => s.tag === 'verb' && s.form === 'past' && s.code === 'run') ||
+      sense(next, 'value')?.code === 'hours' ||
+      (isFn(next, 'possessive') && hasTag(scene.items[first + 2], 'part')));
+  if (unknown(scene.items[first]) && runs) return scene.items[first]?.text;
+  const last = scene.items.findLastIndex(
+    (item) => !hasTag(item, 'date') && !isFn(item, 'now', 'too', 'again'),
+  );
+  return isFn(scene.items[last - 1], 'on') &&
+    unknown(scene.items[last]) &&
+    scene.items[last - 1]?.text === 'on' &&
+    sensesOf(scene.items, 'part').length + scene.values.length > 0
+    ? scene.items[last]?.text
+    : undefined;
+}

@@ -1,0 +1,30 @@
+/** What befell a machine: it was moved, the power went. */
+import { hasTag, isFn } from '../../item.ts';
+import { asserted, deedOf, type Draft, draft, hasMachine, type Scene, someFn, textOf } from '../../scene.ts';
+
+/** Where it went to or came from; a job or a task that is moved has none. */
+const PLACE =
+  /\b(?:to|into|over|across|from|upstairs|downstairs|next|by|bench|room|window|corner|shelf|other|away|desk|table|floor|rack|house|workshop|back)\b/u;
+
+export function readHappening(scene: Scene): Draft[] {
+  if (!asserted(scene)) return [];
+  const at = scene.items.findIndex(
+    (item) => item.senses.some((s) => s.tag === 'verb' && s.code === 'move') && !/^shift/u.test(item.text),
+  );
+  const verb = at >= 0 ? deedOf(scene, 'move') : undefined;
+  if (
+    !verb ||
+    scene.items.some((item) => hasTag(item, 'date') && isFn(scene.items[scene.items.indexOf(item) - 1], 'to'))
+  )
+    return [];
+  const object =
+    hasMachine(scene) || (someFn(scene, 'it', 'both', 'they', 'all') && PLACE.test(textOf(scene)));
+  const parts = scene.nouns.some((noun) => noun.part !== undefined && !noun.weak);
+  const jobs =
+    scene.nouns.some((noun) => ['job', 'print', 'spool', 'entry'].includes(noun.code)) ||
+    scene.materials.length > 0;
+  const placed = PLACE.test(textOf(scene)) || scene.items.length <= 4;
+  return object && !parts && !jobs && placed
+    ? [draft(scene, { kind: 'symptom', symptom: 'moved' }, 'happening: moved')]
+    : [];
+}

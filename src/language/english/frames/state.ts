@@ -1,0 +1,216 @@
+/** Down, up, open, closed; and trouble that has gone. */
+import { hasTag, isFn, isThing, sensesOf } from '../../item.ts';
+import { deedOf, type Draft, draft, hasMachine, type Scene, someFn, textOf } from '../../scene.ts';
+import { type Seen, symptomsIn } from './symptom.ts';
+
+/** The machine is the one spoken of: no part stands between. */
+function ofMachine(scene: Scene): boolean {
+  return scene.nouns.every((noun) =>
+    noun.part === undefined ||
+    (noun.weak && /^(?:screw|bolt|nut|sheet|plate|tip)/u.test(scene.items[noun.at]?.text ?? '') === false)
+      ? ![
+          'fan',
+          'bed',
+          'feeder',
+          'settings',
+          'firmware',
+          'hot-end',
+          'temperature',
+          'layer',
+          'first-layer',
+          'dryer',
+          'extraction',
+          'extinguisher',
+          'enclosure',
+          'axis',
+          'gantry',
+        ].includes(noun.code) && noun.part === undefined
+      : false,
+  );
+}
+
+export function readState(scene: Scene): Draft[] {
+  const { mood, items } = scene;
+  const told =
+    !mood.question &&
+    !mood.conditional &&
+    !mood.reported &&
+    !mood.wished &&
+    !(mood.planned && !someFn(scene, 'until'));
+  if (!told || (mood.requested && !forbids(scene))) return [];
+  const states = sensesOf(items, 'state').map((s) => s.code);
+  const spoken = textOf(scene);
+  if (pulledPlug(scene)) return [draft(scene, { kind: 'down' }, 'state: taken out of use')];
+  if (mood.negated && !forbids(scene) && !/no longer|any more/u.test(spoken))
+    return states.includes('up') && ofMachine(scene) && hasMachine(scene)
+      ? [draft(scene, { kind: 'down' }, 'state: not usable')]
+      : [];
+  const hot = scene.nouns.some(
+    (noun) =>
+      noun.code === 'hot-end' ||
+      noun.code === 'feeder' ||
+      noun.code === 'enclosure' ||
+      noun.code === 'gantry' ||
+      noun.code === 'bed' ||
+      noun.part !== undefined,
+  );
+  if (
+    handsIn(scene) ||
+    (states.includes('open') &&
+      !states.includes('close') &&
+      (hot ? /in bits|in pieces|apart|open/u.test(spoken) : true) &&
+      !isShut(scene))
+  )
+    return opened(scene);
+  if (
+    states.includes('close') &&
+    (ofMachine(scene) || /together|buttoned|one piece|reassembled/u.test(spoken)) &&
+    !deedOf(scene, 'swap', 'oil')
+  )
+    return [draft(scene, { kind: 'close' }, 'state: closed')];
+  if (closesUp(scene)) return [draft(scene, { kind: 'close' }, 'state: put together')];
+  if (states.includes('up') && ofMachine(scene) && isUp(scene))
+    return [draft(scene, { kind: 'up' }, 'state: up')];
+  if (states.includes('down') && ofMachine(scene) && isDown(scene))
+    return [draft(scene, { kind: 'down' }, 'state: down')];
+  return deadMachine(scene) ? [draft(scene, { kind: 'down' }, 'state: dead')] : [];
+}
+const forbids = (scene: Scene): boolean =>
+  scene.items.some(
+    (item) =>
+      item.senses.some((s) => s.tag === 'state' && s.code === 'down') &&
+      /^(?:do not|don't|nobody|no one|not|nobody)/u.test(item.text),
+  );
+const isShut = (scene: Scene): boolean =>
+  scene.items.some((item) => isFn(item, 'again')) && /together/u.test(textOf(scene));
+const opened = (scene: Scene): Draft[] =>
+  hasMachine(scene) || someFn(scene, 'it', 'its') || scene.nouns.length > 0
+    ? [draft(scene, { kind: 'open' }, 'state: open')]
+    : [];
+
+/** "I'm inside maple", "my hands are in elm", "have got birch open". */
+function handsIn(scene: Scene): boolean {
+  const { items } = scene;
+  if (scene.mood.negated) return false;
+  return items.some(
+    (item, i) =>
+      (/^(?:inside|in)$/u.test(item.text) || isFn(item, 'in')) &&
+      hasTag(items[i + 1], 'machine') &&
+      (items.some((one) => isThing(one, 'hands')) ||
+        (isFn(items[i - 1], 'be') && isFn(items[i - 2], 'i', 'we') && scene.verbs.length === 0) ||
+        /elbow|wrist|arm|deep/u.test(textOf(scene))),
+  );
+}
+/** Strip down, take apart: the machine, not a part of it. */
+function closesUp(scene: Scene): boolean {
+  const deed = deedOf(scene, 'close');
+  return (
+    deed !== undefined &&
+    (hasMachine(scene) || someFn(scene, 'it')) &&
+    scene.nouns.every((noun) => noun.part === undefined || noun.code === 'door')
+  );
+}
+function pulledPlug(scene: Scene): boolean {
+  const deed = scene.verbs.find((verb) => verb.deed && verb.code === 'plug');
+  const text = textOf(scene);
+  const sign =
+    scene.nouns.some((noun) => noun.code === 'sign') && deedOf(scene, 'put', 'load', 'fit') !== undefined;
+  if (scene.mood.negated || !deed) return sign && !scene.mood.negated;
+  const strong =
+    /unplug|plug|tagged|tag|mains|out of|offline|lock|isolated|quarantined|taken down|took it down|decommission|bench|mothball/u.test(
+      text,
+    );
+  return sign || (strong && scene.nouns.every((noun) => noun.part === undefined || noun.code === 'wiring'));
+}
+function isUp(scene: Scene): boolean {
+  const said = scene.items.filter((item) => item.senses.some((s) => s.tag === 'state' && s.code === 'up'));
+  const firm = said.some(
+    (item) =>
+      item.text.includes(' ') ||
+      /^(?:fixed|online|alive|usable|operational|repaired|released)$/u.test(item.text),
+  );
+  const be = scene.items.some((item) => isFn(item, 'be'));
+  if (
+    said.some((item) => /^(?:up|back|good again|fine again|ok again|happy again|again)$/u.test(item.text)) &&
+    !be &&
+    !(hasMachine(scene) && scene.verbs.length === 0)
+  )
+    return false;
+  return (
+    (firm || be || hasMachine(scene)) &&
+    (hasMachine(scene) || someFn(scene, 'it', 'they', 'both', 'all') || firm)
+  );
+}
+function isDown(scene: Scene): boolean {
+  const said = scene.items.filter((item) => item.senses.some((s) => s.tag === 'state' && s.code === 'down'));
+  if (
+    said.every((item) => item.text === 'down') &&
+    scene.verbs.some((verb) => verb.deed && !['say', 'find', 'read'].includes(verb.code))
+  )
+    return false;
+  return hasMachine(scene) || someFn(scene, 'it', 'they', 'both', 'all', 'until') || scene.items.length <= 3;
+}
+/** "elm is dead", "maple has packed up": the machine itself. */
+function deadMachine(scene: Scene): boolean {
+  if (!hasMachine(scene) || scene.mood.negated || !scene.nouns.every((noun) => noun.code === 'machine'))
+    return false;
+  return scene.items.some(
+    (item) =>
+      item.senses.some((s) => s.tag === 'complaint' && (s.code === 'dead' || s.code === 'broken')) &&
+      !hasTag(item, 'symptom'),
+  );
+}
+
+/** "no clicking any more", "the grinding has stopped", "fine now". */
+export function readGone(scene: Scene, seen: readonly Seen[]): Draft[] {
+  const { mood, items } = scene;
+  if (mood.question || mood.conditional || mood.planned || mood.requested || mood.reported || mood.wished)
+    return [];
+  const stopped = items.some(
+    (item, i) => isFn(item, 'anymore') || (item.text === 'stopped' && i > 0) || /^no longer/u.test(item.text),
+  );
+  const denied =
+    items.some((item) => isFn(item, 'no') || isFn(item, 'not') || isFn(item, 'nothing')) &&
+    (items.some(
+      (item) => isFn(item, 'anymore', 'now', 'since') || /^(?:more|since|further)$/u.test(item.text),
+    ) ||
+      items.some((item) => /^no more$|^no longer$/u.test(item.text)));
+  const trouble = seen.find((one) => !isFn(items[one.at], 'anymore')) ?? seen[0];
+  if (trouble && (stopped || denied) && !(mood.negated && stopped && !denied))
+    return [draft(scene, { kind: 'gone', symptom: trouble.symptom }, 'gone: symptom x stopped')];
+  return [];
+}
+
+/** "fine now", "all good again", "that fixed it", "it runs fine now": after a trouble or its repair. */
+export function saysFine(scene: Scene): boolean {
+  const { mood } = scene;
+  if (
+    mood.question ||
+    mood.negated ||
+    mood.conditional ||
+    mood.planned ||
+    mood.wished ||
+    mood.requested ||
+    symptomsIn(scene).length > 0
+  )
+    return false;
+  const text = textOf(scene);
+  if (
+    /\b(?:that|this|which) (?:fixed|cured|sorted|did|solved|has fixed|seems to have fixed) (?:it|the trick|that)\b|\bdid the trick\b|\bproblem (?:solved|gone)\b/u.test(
+      text,
+    )
+  )
+    return true;
+  const fine =
+    sensesOf(scene.items, 'finding').some((s) => s.code === 'fine') ||
+    sensesOf(scene.items, 'state').some(
+      (s) => s.code === 'up' && /\b(?:fine|ok|good|happy|again)\b/u.test(text),
+    );
+  return (
+    (fine && scene.items.some((item) => isFn(item, 'now', 'again', 'since'))) ||
+    /^(?:all )?(?:good|fine|ok|sorted|happy) (?:now|again)$/u.test(text) ||
+    (fine && /\bsince\b|\bagain\b/u.test(text))
+  );
+}
+/** The item that a state or a symptom is said of is a machine alone. */
+export const machineAlone = (scene: Scene): boolean => scene.nouns.length === 0 && hasMachine(scene);

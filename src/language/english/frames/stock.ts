@@ -1,0 +1,120 @@
+/** Spare parts and consumables: come in, taken, counted. */
+import type { StockItem } from '../../../maintenance/codes.ts';
+import { hasTag, isFn, sense } from '../../item.ts';
+import { deedOf, type Draft, draft, type NounAt, type Scene, someFn } from '../../scene.ts';
+import { fittedIn } from './swap.ts';
+
+type Change = 'in' | 'out' | 'count';
+
+/** How many of a noun: "five", "a", "two packs of ten", "last". */
+function quantity(scene: Scene, noun: NounAt): number | undefined {
+  let total: number | undefined;
+  for (let i = noun.at - 1; i >= Math.max(0, noun.at - 6); i -= 1) {
+    const item = scene.items[i];
+    const value = sense(item, 'value');
+    if (
+      value &&
+      (value.code === 'bare' || value.code === 'other') &&
+      Number.isInteger(value.value) &&
+      /^\D*\d+\D*$|^[a-z ]+$/u.test(item?.text ?? '')
+    )
+      total = (total ?? 1) * value.value;
+    else if (isFn(item, 'not', 'nothing')) return 0;
+    else if (scene.nouns.some((other) => other.at === i && other.code !== 'pack' && other.code !== 'shelf'))
+      break;
+  }
+  if (total !== undefined) return total;
+  const after = scene.items[noun.at + 1];
+  const behind =
+    sense(
+      after?.text === ':' || isFn(after, 'be', 'have', 'left') || after?.text === 'x'
+        ? scene.items[noun.at + 2]
+        : after,
+      'value',
+    ) ??
+    sense(
+      scene.items.slice(noun.at + 1, noun.at + 5).find((item) => sense(item, 'value')?.code === 'bare'),
+      'value',
+    );
+  if (behind && behind.code === 'bare' && Number.isInteger(behind.value)) return behind.value;
+  const before = scene.items.slice(Math.max(0, noun.at - 3), noun.at);
+  return before.some((item) => /^(?:a|an|one|the last|last|another|a new|the)$/u.test(item.text)) &&
+    !/(?:[^s]s)$/u.test(scene.items[noun.at]?.text ?? '')
+    ? 1
+    : undefined;
+}
+
+function direction(scene: Scene): Change | undefined {
+  const { items } = scene;
+  const shelf = scene.nouns.some((noun) => noun.code === 'shelf');
+  const out = items.some(
+    (item, i) =>
+      /^(?:out of|run out of|ran out of|all out of)$/u.test(item.text) ||
+      (isFn(item, 'out') && item.text.startsWith('out') && isFn(items[i + 1], 'of')),
+  );
+  if (deedOf(scene, 'arrive') && !deedOf(scene, 'use')) return 'in';
+  if (deedOf(scene, 'order')) return undefined;
+  if (deedOf(scene, 'bin') && !deedOf(scene, 'put')) return 'out';
+  if (deedOf(scene, 'put') && shelf) return 'in';
+  if (deedOf(scene, 'get', 'buy') && (shelf || someFn(scene, 'new', 'more', 'another'))) return 'in';
+  if (deedOf(scene, 'use', 'take', 'remove') && (shelf || !hasMachineIn(scene))) return 'out';
+  if (
+    someFn(scene, 'left') ||
+    deedOf(scene, 'count') ||
+    items.some((item) =>
+      /^(?:down to|i make it|there are|there is|there 's|we have|we 've|count)$/u.test(item.text),
+    ) ||
+    out ||
+    shelf ||
+    items.some((item) => item.text === 'make it')
+  )
+    return 'count';
+  const count = items.some(
+    (item, i) =>
+      (isFn(item, 'down') && isFn(items[i + 1], 'to')) ||
+      (isFn(item, 'we') && isFn(items[i + 1], 'have')) ||
+      (isFn(item, 'there') && isFn(items[i + 1], 'be')),
+  );
+  return count ? 'count' : undefined;
+}
+const hasMachineIn = (scene: Scene): boolean =>
+  scene.items.some((item) => hasTag(item, 'machine', 'stranger'));
+
+export function readStock(scene: Scene): Draft[] {
+  const { mood } = scene;
+  if (mood.question || mood.planned || mood.conditional || mood.requested || mood.reported || mood.wished)
+    return [];
+  const nouns = scene.nouns.filter((noun): noun is NounAt & { part: StockItem } => noun.part !== undefined);
+  const change = nouns.length > 0 ? direction(scene) : undefined;
+  if (change === undefined || deedOf(scene, 'swap') || (deedOf(scene, 'fit') && hasMachineIn(scene)))
+    return [];
+  if (mood.negated && change !== 'count') return [];
+  const none =
+    someFn(scene, 'nothing', 'no') ||
+    mood.negated ||
+    scene.items.some(
+      (item) =>
+        /out of$/u.test(item.text) || (item.text === 'out' && isFn(item, 'out')) || item.text === 'out',
+    );
+  return nouns.flatMap((noun): Draft[] => {
+    const said = quantity(scene, noun);
+    if (said === undefined && !(change === 'count' && none)) return [];
+    const n = said ?? 0;
+    const fitted = fittedIn(scene);
+    const act = {
+      kind: 'stock' as const,
+      part: noun.part,
+      ...(change === 'count'
+        ? { count: none && said === undefined ? 0 : n }
+        : { change: change === 'in' ? n : -n }),
+      ...(fitted === undefined || (change === 'count' && nouns.length > 1) ? {} : { fitted }),
+    };
+    return [
+      draft(scene, act, `stock: ${change}`, {
+        placeless: true,
+        noun: noun.code,
+        ...(noun.weak ? { weak: true as const } : {}),
+      }),
+    ];
+  });
+}

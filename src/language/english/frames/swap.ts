@@ -1,0 +1,157 @@
+/** A part out, another in. The swap carries its reason and what went in; its task and its spare are the core's to conclude. */
+import type { Part, Reason } from '../../../maintenance/codes.ts';
+import { hasTag, isFn, sense, sensesOf } from '../../item.ts';
+import {
+  asserted,
+  deedOf,
+  type Draft,
+  draft,
+  hasMachine,
+  type NounAt,
+  objects,
+  type Scene,
+  someFn,
+} from '../../scene.ts';
+import { partOf, standsAlone } from './parts-said.ts';
+import { REASON_OF } from './symptom-table.ts';
+
+export function reasonIn(scene: Scene): Reason | undefined {
+  const said = sensesOf(scene.items, 'reason')[0];
+  if (said) return said.code;
+  for (const { code } of sensesOf(scene.items, 'complaint')) {
+    const reason = REASON_OF[code];
+    if (reason !== undefined) return reason;
+  }
+  return undefined;
+}
+
+/** What went in, as it was said: words of make and size after "for" or "to", else all in the clause. */
+export function fittedIn(scene: Scene): string | undefined {
+  const { items } = scene;
+  const turn = items.findLastIndex(
+    (item, i) => isFn(item, 'for', 'to', 'with') && items.slice(i + 1).some((after) => isSpec(after)),
+  );
+  const old = items.findIndex((item) => isFn(item, 'old') && !hasTag(item, 'spec'));
+  const pool =
+    turn >= 0
+      ? items.slice(turn + 1)
+      : old >= 0 && items.slice(0, old).some(isSpec)
+        ? items.slice(0, old)
+        : items;
+  const words = pool.filter(isSpec).map((item) => item.text.replace(/\s*mm$/u, ''));
+  return words.length > 0 ? words.join(' ') : undefined;
+}
+function isSpec(item: Parameters<typeof sense>[0]): boolean {
+  if (!item || hasTag(item, 'machine')) return false;
+  if (hasTag(item, 'spec') && !hasTag(item, 'part')) return true;
+  return /^\d[.,]\d+(?: ?mm)?$/u.test(item.text) && !hasTag(item, 'date');
+}
+
+function countFor(scene: Scene, noun: NounAt): number | undefined {
+  for (let i = noun.at - 1; i >= Math.max(0, noun.at - 3); i -= 1) {
+    const value = sense(scene.items[i], 'value');
+    if (value?.code === 'bare' && Number.isInteger(value.value) && value.value > 1 && value.value < 100)
+      return value.value;
+    if (!hasTag(scene.items[i], 'spec', 'fn')) return undefined;
+  }
+  return undefined;
+}
+
+function toDraft(scene: Scene, noun: NounAt, part: Part, rule: string): Draft {
+  const fitted = fittedIn(scene);
+  const reason = reasonIn(scene);
+  const count = countFor(scene, noun);
+  const act = {
+    kind: 'swap' as const,
+    part,
+    ...(fitted === undefined ? {} : { fitted }),
+    ...(reason === undefined ? {} : { reason }),
+    ...(count === undefined ? {} : { count }),
+  };
+  return draft(scene, act, rule, { noun: noun.code, ...(noun.weak ? { weak: true as const } : {}) });
+}
+
+/** "new x belt on hazel", "fresh nozzle in maple", "nozzle out, 0.6 in". */
+function isNew(scene: Scene): boolean {
+  const at = scene.items.findIndex((item) => isFn(item, 'new'));
+  if (
+    at < 0 ||
+    scene.verbs.some(
+      (verb) =>
+        [
+          'order',
+          'buy',
+          'arrive',
+          'need',
+          'find',
+          'run',
+          'print',
+          'look',
+          'test',
+          'load',
+          'use',
+          'count',
+        ].includes(verb.code) &&
+        verb.form !== 'base' &&
+        !scene.verbs.some(
+          (other) => other.at === verb.at && ['fit', 'get', 'install', 'put'].includes(other.code),
+        ),
+    )
+  )
+    return false;
+  const noun = scene.nouns.find((one) => one.at > at);
+  return (
+    noun !== undefined &&
+    (hasMachine(scene) ||
+      deedOf(scene, 'put', 'get', 'give', 'fit', 'install') !== undefined ||
+      (someFn(scene, 'on', 'in', 'for') && someFn(scene, 'it', 'both', 'all', 'they')))
+  );
+}
+
+export function readSwap(scene: Scene): Draft[] {
+  if (!asserted(scene)) return [];
+  const verb = deedOf(scene, 'swap', 'install') ?? fitsPart(scene);
+  if (!verb && !isNew(scene)) return [];
+  const nouns = objects(scene).filter(
+    (noun) => standsAlone(noun) && noun.code !== 'filament' && noun.code !== 'spool',
+  );
+  const after = verb ? nouns.filter((noun) => noun.at > verb.at) : nouns;
+  const pool = after.length > 0 ? after : nouns;
+  const parts = pool.flatMap((noun) => {
+    const part = partOf(scene, noun);
+    return part === undefined ? [] : [{ noun, part }];
+  });
+  const once = parts.filter((one, i) => parts.findIndex((other) => other.part === one.part) === i);
+  if (once.length > 0)
+    return once.map(({ noun, part }) =>
+      toDraft(scene, noun, part, verb ? `swap: ${verb.code} x part` : 'swap: new x part'),
+    );
+  return fanUnsaid(scene, verb !== undefined);
+}
+
+/** "fitted a hardened nozzle", "put the new sock in"; not "put the belts on the list". */
+function fitsPart(scene: Scene): ReturnType<typeof deedOf> {
+  const fit = deedOf(scene, 'fit');
+  if (fit) return fit;
+  const put = deedOf(scene, 'put', 'get', 'give');
+  if (!put || !(someFn(scene, 'new') || scene.items.some((item) => hasTag(item, 'spec')))) return undefined;
+  const stocked = scene.nouns.some(
+    (noun) => noun.code === 'shelf' || noun.code === 'spool' || noun.code === 'filament',
+  );
+  return stocked || (put.code === 'get' && !hasMachine(scene)) ? undefined : put;
+}
+
+function fanUnsaid(scene: Scene, deed: boolean): Draft[] {
+  const fan = scene.nouns.find((noun) => noun.code === 'fan' || noun.code === 'sensor');
+  if (!fan || !deed) return [];
+  const options =
+    fan.code === 'fan'
+      ? ['hot-end-fan', 'part-fan', 'board-fan']
+      : ['probe', 'thermistor', 'filament-sensor'];
+  const said = scene.items[fan.at]?.text ?? fan.code;
+  return [
+    draft(scene, { kind: 'unclear', why: `Which ${said} was it?` }, 'unclear: which part', {
+      doubt: { field: 'part', said, options },
+    }),
+  ];
+}

@@ -1,0 +1,76 @@
+/** Something seen, heard, felt: said in so many words, or a complaint and the item that it is said of. */
+import { isPart, type Symptom } from '../../../maintenance/codes.ts';
+import { hasTag, type Item, sense, type SenseOf } from '../../item.ts';
+import { type Draft, draft, type NounAt, type Scene } from '../../scene.ts';
+import { SYMPTOMS_OF } from './symptom-table.ts';
+
+export interface Seen {
+  symptom: Symptom;
+  at: number;
+  noun?: NounAt;
+  complaint?: string;
+}
+
+const words = (item: Item): number => item.text.split(' ').length;
+
+/** Nouns of the clause, nearest first. */
+function nearest(scene: Scene, at: number): NounAt[] {
+  return [...scene.nouns]
+    .filter((noun) => noun.at !== at || noun.part === undefined)
+    .sort((a, b) => Math.abs(a.at - at) - Math.abs(b.at - at));
+}
+
+function fromComplaint(scene: Scene, at: number, complaint: SenseOf<'complaint'>): Seen | undefined {
+  const row = SYMPTOMS_OF[complaint.code];
+  const nouns = nearest(scene, at);
+  const noun = nouns.find((one) => row[one.code] !== undefined);
+  const symptom = noun === undefined ? undefined : row[noun.code];
+  if (noun !== undefined && symptom !== undefined) return { symptom, at, noun, complaint: complaint.code };
+  const other = nouns.find((one) => one.part !== undefined || one.code === 'fan');
+  return row['*'] !== undefined && other === undefined
+    ? { symptom: row['*'], at, complaint: complaint.code }
+    : undefined;
+}
+
+/** Every symptom that the clause names, whatever its mood. */
+export function symptomsIn(scene: Scene): Seen[] {
+  const found: Seen[] = [];
+  scene.items.forEach((item, at) => {
+    if (hasTag(item, 'machine', 'date')) return;
+    const direct = sense(item, 'symptom');
+    const complaints = item.senses.filter((s): s is SenseOf<'complaint'> => s.tag === 'complaint');
+    const made = complaints.map((one) => fromComplaint(scene, at, one)).filter((one) => one !== undefined);
+    const withNoun = made.find((one) => one.noun !== undefined);
+    const firm = direct !== undefined && words(item) > 1;
+    const seen = firm
+      ? { symptom: direct.code, at }
+      : (withNoun ?? (direct ? { symptom: direct.code, at } : made[0]));
+    if (seen && !asTool(scene, at, item)) found.push(seen);
+  });
+  return found.filter((one, i) => found.findIndex((other) => other.symptom === one.symptom) === i);
+}
+
+/** "smoke detector", "jam" as the thing that a deed cleared, "string" on a guitar: the word names no trouble. */
+function asTool(scene: Scene, at: number, item: Item): boolean {
+  const thing = sense(item, 'thing');
+  if (thing?.code === 'debris' || thing?.code === 'crack')
+    return scene.verbs.some(
+      (verb) => verb.deed && ['clean', 'clear', 'look', 'remove', 'wipe'].includes(verb.code),
+    );
+  return (
+    thing?.code === 'jam' ||
+    (thing !== undefined && /detector|alarm/u.test(item.text)) ||
+    (at > 0 && hasTag(scene.items[at - 1], 'number') && item.text === 'string')
+  );
+}
+
+export function symptomDrafts(scene: Scene, seen: readonly Seen[]): Draft[] {
+  return seen.map(({ symptom, noun, complaint }) => {
+    const part = noun?.part !== undefined && isPart(noun.part) ? noun.part : undefined;
+    const act = { kind: 'symptom' as const, symptom, ...(part === undefined ? {} : { part }) };
+    return draft(scene, act, `symptom: ${complaint ?? 'said'} x ${noun?.code ?? '-'}`, {
+      ...(complaint === undefined ? {} : { complaint }),
+      ...(noun === undefined ? {} : { noun: noun.code }),
+    });
+  });
+}

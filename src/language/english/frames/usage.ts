@@ -1,0 +1,197 @@
+/** Operating time, filament run, the counter read, a spool mounted. */
+import { hasTag, isFn, isThing, isVerb } from '../../item.ts';
+import {
+  asserted,
+  deedOf,
+  type Draft,
+  draft,
+  hasMachine,
+  hasVerb,
+  type Scene,
+  someFn,
+  valueOf,
+} from '../../scene.ts';
+
+/** Above this many hours in one go a bare figure is more likely a counter's. */
+const ONE_RUN_HOURS = 200;
+
+const RUNNING = ['run', 'print', 'put', 'use', 'give', 'did', 'get', 'log'] as const;
+
+function amounts(scene: Scene): { hours?: number; grams?: number; metres?: number } {
+  const hours = valueOf(scene, 'hours') ?? clockSpan(scene);
+  const grams = valueOf(scene, 'grams');
+  const metres = valueOf(scene, 'metres');
+  return {
+    ...(hours === undefined ? {} : { hours }),
+    ...(grams === undefined ? {} : { grams }),
+    ...(metres === undefined ? {} : { metres }),
+  };
+}
+/** "ran 6:30" is a span; "at 6:30" a time of day. */
+function clockSpan(scene: Scene): number | undefined {
+  const value = scene.values.find((v) => v.code === 'clock');
+  if (!value || isFn(scene.items[value.at - 1], 'at', 'until', 'since', 'from', 'by')) return undefined;
+  return deedOf(scene, 'run', 'print') ? value.value : undefined;
+}
+
+export function readMeter(scene: Scene): Draft[] {
+  const { mood } = scene;
+  if (mood.question || mood.negated || mood.conditional || mood.requested || mood.reported) return [];
+  const named = scene.items.some((item) => isThing(item, 'counter'));
+  const figure = [...scene.values].reverse().find((v) => v.code === 'hours' || v.code === 'bare');
+  if (!figure || someFn(scene, 'until') || hasVerb(scene, 'last', 'put-off')) return [];
+  const hours = figure.value;
+  const stands = scene.items.some(
+    (item, i) => i < figure.at && (isVerb(item, 'read') || isFn(item, 'be') || item.text === 'at'),
+  );
+  const stated =
+    (stands &&
+      figure.code === 'hours' &&
+      !someFn(scene, 'will') &&
+      isFn(scene.items[figure.at - 1], 'at', 'be', 'now', 'over')) ||
+    scene.items.some(
+      (item, i) =>
+        i < figure.at &&
+        item.senses.some(
+          (s) =>
+            s.tag === 'verb' &&
+            s.code === 'read' &&
+            /^(?:read|reads|shows|ticked over|stands at|sits at|says|passed|reached|rolled over|crossed|hit|clocks|clocked|showing|reading)/u.test(
+              item.text,
+            ),
+        ) &&
+        !hasTag(item, 'fn'),
+    );
+  const enough =
+    stated &&
+    hasMachine(scene) &&
+    hours >= ONE_RUN_HOURS / 4 &&
+    (figure.code === 'hours' || hours >= ONE_RUN_HOURS);
+  if (!(named || enough) || (mood.planned && !named)) return [];
+  if (named && deedOf(scene, 'run') && scene.nouns.some((noun) => noun.code === 'print')) return [];
+  const changed =
+    hasVerb(scene, 'reset') &&
+    scene.items.some((item) => /^(?:new|reset|zeroed|replaced|set back)$/u.test(item.text));
+  return [
+    draft(
+      scene,
+      { kind: 'meter', hours, ...(changed ? { newCounter: true as const } : {}) },
+      'meter: counter x figure',
+    ),
+  ];
+}
+
+/** Hours that belong to something else than running: drying, waiting, a life, a time taken. */
+function elsewhere(scene: Scene): boolean {
+  if (hasVerb(scene, 'dry', 'put-off', 'last', 'take') && !deedOf(scene, 'run', 'print')) {
+    if (
+      hasVerb(scene, 'dry') ||
+      hasVerb(scene, 'last') ||
+      scene.items.some(
+        (item) =>
+          isVerb(item, 'put-off') &&
+          !isVerb(item, 'run', 'put', 'give', 'load', 'fit', 'move') &&
+          !hasTag(item, 'fn', 'state'),
+      ) ||
+      scene.items.some((item) => /^(?:took|takes|take|taken)$/u.test(item.text))
+    )
+      return true;
+  }
+  return (
+    someFn(scene, 'every', 'ago', 'until') ||
+    scene.items.some(
+      (item, i) =>
+        isFn(item, 'after', 'in', 'before', 'than') &&
+        scene.values.some((v) => v.at === i + 1 && v.code === 'hours') &&
+        item.text !== 'on',
+    )
+  );
+}
+
+export function readUsage(scene: Scene): Draft[] {
+  if (!asserted(scene) || elsewhere(scene)) return [];
+  const said = amounts(scene);
+  if (Object.keys(said).length === 0) return [];
+  const ran =
+    deedOf(scene, 'run', 'print') !== undefined ||
+    scene.items.some(
+      (item) =>
+        isVerb(item, 'run', 'print') &&
+        item.senses.some((s) => s.tag === 'verb' && (s.form === 'both' || s.form === 'past')),
+    );
+  const putOn =
+    RUNNING.some((code) => deedOf(scene, code) !== undefined) &&
+    (said.hours !== undefined ||
+      scene.materials.length > 0 ||
+      scene.nouns.some((noun) => noun.code === 'print' || noun.code === 'filament'));
+  const terse =
+    hasMachine(scene) &&
+    scene.verbs.every((verb) => !verb.deed || ['run', 'print', 'did', 'put', 'use'].includes(verb.code)) &&
+    scene.nouns.every((noun) => ['print', 'filament', 'job', 'counter', 'machine'].includes(noun.code)) &&
+    !hasBlocking(scene);
+  if (!ran && !putOn && !terse) return [];
+  if (scene.nouns.some((noun) => noun.part !== undefined && noun.part !== 'filament' && !noun.weak))
+    return [];
+  if (said.hours !== undefined && said.hours > ONE_RUN_HOURS && !ran)
+    return [
+      draft(scene, { kind: 'unclear', why: 'Hours run, or the counter?' }, 'unclear: too many hours', {
+        doubt: { field: 'value', said: String(said.hours), options: [] },
+      }),
+    ];
+  const material = scene.materials[0];
+  return [
+    draft(
+      scene,
+      { kind: 'usage', ...said, ...(material === undefined ? {} : { material }) },
+      ran ? 'usage: ran x amount' : 'usage: machine x amount',
+    ),
+  ];
+}
+const hasBlocking = (scene: Scene): boolean =>
+  scene.items.some(
+    (item) =>
+      hasTag(item, 'symptom', 'cue') && !hasTag(item, 'unit', 'value', 'date', 'fn') && words(item.text) > 1,
+  ) || someFn(scene, 'to');
+const words = (text: string): number => text.split(' ').length;
+
+/** "fresh roll of petg on rowan, 750 g", "loaded maple with nylon-cf", "elm has tpu in it now". */
+export function readLoad(scene: Scene): Draft[] {
+  if (!asserted(scene)) return [];
+  const spool = scene.nouns.some((noun) => noun.code === 'spool' || noun.code === 'filament');
+  const material = scene.materials[0];
+  if (!spool && material === undefined) return [];
+  const deed = deedOf(scene, 'load', 'fit', 'put', 'swap', 'install', 'start');
+  const fresh = someFn(scene, 'new', 'another') && spool && (hasMachine(scene) || someFn(scene, 'it'));
+  const ran =
+    deedOf(scene, 'run', 'print', 'use', 'dry', 'arrive', 'order', 'bin', 'clear', 'remove', 'get') !==
+    undefined;
+  const shelf = scene.nouns.some((noun) => noun.code === 'shelf' || noun.code === 'dryer');
+  const holds =
+    !deed &&
+    material !== undefined &&
+    hasMachine(scene) &&
+    scene.items.some((item) => /^(?:has|now has|is on|is loaded with|got)$/u.test(item.text)) &&
+    scene.values.length === 0;
+  const loads =
+    deed !== undefined &&
+    !shelf &&
+    !deed.code.startsWith('start') &&
+    (material !== undefined || spool) &&
+    (deed.code !== 'put' || spool || material !== undefined);
+  if (shelf || (ran && !loads) || !(loads || fresh || holds)) return [];
+  if (scene.nouns.some((noun) => noun.part !== undefined && noun.part !== 'filament' && !noun.weak))
+    return [];
+  if (deedOf(scene, 'dry') || (valueOf(scene, 'hours') !== undefined && deed?.code === 'put')) return [];
+  const grams = valueOf(scene, 'grams');
+  return [
+    draft(
+      scene,
+      {
+        kind: 'load',
+        ...(material === undefined ? {} : { material }),
+        ...(grams === undefined ? {} : { grams }),
+      },
+      'load: spool x machine',
+    ),
+  ];
+}

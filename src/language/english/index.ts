@@ -1,0 +1,78 @@
+/** The ordered lists: frames as they are tried on each clause, each with why it stands where it stands. */
+import type { LocalDate } from '../act.ts';
+import { asserted, type Draft, draft, type Scene } from '../scene.ts';
+import { readAmend, readUndo } from './frames/control.ts';
+import { readAsk } from './frames/ask.ts';
+import { readClaim, readDefer } from './frames/plans.ts';
+import { readDone } from './frames/done.ts';
+import { readGone, readState, saysFine } from './frames/state.ts';
+import { readHappening } from './frames/happening.ts';
+import { readLoad, readMeter, readUsage } from './frames/usage.ts';
+import { readStock } from './frames/stock.ts';
+import { readSwap } from './frames/swap.ts';
+import { type Seen, symptomDrafts, symptomsIn } from './frames/symptom.ts';
+
+export interface Surroundings {
+  readonly today: LocalDate;
+  readonly before: Scene | undefined;
+  readonly after: Scene | undefined;
+}
+export interface Frame {
+  readonly name: string;
+  readonly why: string;
+  read(scene: Scene, seen: readonly Seen[], around: Surroundings): Draft[];
+}
+
+/** The first that makes anything of the clause takes it whole. */
+export const WHOLE_FRAMES: readonly Frame[] = [
+  { name: 'undo', why: 'a clause about an entry is about nothing else', read: (scene) => readUndo(scene) },
+  { name: 'amend', why: 'puts an entry right; its words look like a new one', read: (scene, _, { before, after, today }) => readAmend(scene, before, after, today) },
+  { name: 'ask', why: 'a question writes nothing, whatever deeds it names', read: (scene, _, { today }) => readAsk(scene, today) },
+  { name: 'defer', why: 'names deeds that are put off', read: (scene, _, { today }) => readDefer(scene, today) },
+  { name: 'claim', why: 'names deeds to come', read: (scene) => readClaim(scene) },
+  { name: 'gone', why: 'names a trouble that is over', read: (scene, seen) => readGone(scene, seen) },
+]; // prettier-ignore
+
+/** Each may add to what the clause says, unless one before it barred it. */
+export const PART_FRAMES: readonly (Frame & { readonly bars: readonly string[] })[] = [
+  { name: 'happening', why: 'a power cut or a move is no trouble of a part', bars: ['state', 'usage'], read: (scene) => readHappening(scene) },
+  { name: 'swap', why: 'takes its part, reason and spare with it', bars: ['stock', 'done', 'symptom', 'load', 'state'], read: (scene) => readSwap(scene) },
+  { name: 'stock', why: 'parts on a shelf are not parts of a machine', bars: ['done', 'usage', 'meter', 'symptom', 'load', 'state'], read: (scene) => readStock(scene) },
+  { name: 'meter', why: 'an absolute figure, before it is taken for hours run', bars: ['usage', 'load', 'state'], read: (scene) => readMeter(scene) },
+  { name: 'load', why: 'grams of a spool are not grams run', bars: ['usage', 'done'], read: (scene) => readLoad(scene) },
+  { name: 'done', why: 'a repair absorbs the fault in its own clause', bars: ['symptom', 'usage', 'state'], read: (scene) => readDone(scene) },
+  { name: 'state', why: 'the machine as a whole', bars: ['deadsymptom'], read: (scene) => readState(scene) },
+  { name: 'symptom', why: 'what is wrong with it', bars: [], read: (scene, seen) => (asserted(scene) || onlyNegated(scene) && !scene.mood.hedged ? symptomDrafts(scene, asserted(scene) ? seen : []) : []) },
+  { name: 'usage', why: 'what is left of the figures', bars: [], read: (scene) => readUsage(scene) },
+]; // prettier-ignore
+const onlyNegated = ({ mood }: Scene): boolean =>
+  mood.negated &&
+  !mood.question &&
+  !mood.planned &&
+  !mood.wished &&
+  !mood.conditional &&
+  !mood.requested &&
+  !mood.reported;
+
+/** A look that found trouble keeps both: the check and what it found. */
+const looksAt = (drafts: readonly Draft[]): boolean =>
+  drafts.some(({ act }) => act.kind === 'done' && act.finding !== undefined);
+
+export function interpret(scene: Scene, around: Surroundings): Draft[] {
+  const seen = symptomsIn(scene);
+  for (const frame of WHOLE_FRAMES) {
+    const drafts = frame.read(scene, seen, around);
+    if (drafts.length > 0) return frame.name === 'gone' ? [...drafts] : drafts;
+  }
+  if (scene.mood.question) return [];
+  const out: Draft[] = [];
+  const barred = new Set<string>();
+  for (const frame of PART_FRAMES) {
+    if (barred.has(frame.name)) continue;
+    const drafts = frame.read(scene, seen, around);
+    if (drafts.length === 0) continue;
+    out.push(...drafts);
+    for (const name of frame.bars) if (!(name === 'symptom' && looksAt(drafts))) barred.add(name);
+  }
+  return out.length === 0 && saysFine(scene) ? [draft(scene, { kind: 'gone' }, 'gone: fine now')] : out;
+}

@@ -1,0 +1,141 @@
+/**
+ * Stage 10. What may be written. A writing act needs a machine, or a part in its printer sense; words of another
+ * trade beside it shut the gate. False writes are bought or saved here, and nowhere else.
+ */
+import { hasTag, isFn } from './item.ts';
+import type { Placed } from './refine.ts';
+import type { Scene } from './scene.ts';
+
+export const WRITES: ReadonlySet<string> = new Set([
+  'usage',
+  'meter',
+  'load',
+  'done',
+  'swap',
+  'symptom',
+  'gone',
+  'down',
+  'up',
+  'open',
+  'close',
+  'defer',
+  'claim',
+  'stock',
+  'undo',
+  'amend',
+]);
+
+const foreign = (scene: Scene): boolean =>
+  scene.items.some((item) => hasTag(item, 'foreign') && !hasTag(item, 'machine'));
+const named = (scene: Scene): boolean => scene.items.some((item) => hasTag(item, 'machine'));
+/** A part or thing that is found in no other trade. */
+const firmNoun = (scene: Scene): boolean =>
+  scene.nouns.some((noun) => !noun.weak) ||
+  scene.nouns.some((noun) =>
+    [
+      'hot-end',
+      'first-layer',
+      'mesh',
+      'offset',
+      'esteps',
+      'grub-screw',
+      'eccentric',
+      'ball-screw',
+      'jam',
+      'feeder',
+      'firmware',
+      'level-noun',
+      'print',
+      'filament-path',
+      'machine',
+      'smoke-detector',
+      'extinguisher',
+      'extraction',
+      'solvents',
+      'safety-kit',
+      'dryer',
+      'notices',
+      'gantry',
+      'tension-noun',
+      'protection',
+      'bed',
+    ].includes(noun.code),
+  ) ||
+  scene.materials.length > 0;
+
+/** The same without a machine: does the message speak of the printers at all? */
+function ofPrinters({ act, draft }: Placed, scene: Scene, message: readonly Scene[]): boolean {
+  if (act.kind === 'undo' || act.kind === 'amend') return true;
+  const machine = 'machine' in act ? act.machine : undefined;
+  if (machine === 'room') return true;
+  if (foreign(scene) && !named(scene) && !scene.nouns.some((noun) => !noun.weak)) return false;
+  if (machine !== undefined) return true;
+  if (
+    act.kind === 'down' ||
+    act.kind === 'up' ||
+    act.kind === 'open' ||
+    act.kind === 'close' ||
+    act.kind === 'gone'
+  )
+    return message.some(firmNoun) && act.kind !== 'up';
+  if (act.kind === 'usage')
+    return (
+      act.material !== undefined ||
+      scene.verbs.some(
+        (verb) =>
+          verb.deed &&
+          (verb.code === 'run' || verb.code === 'print') &&
+          /^(?:ran|printed|clocked up|racked up)/u.test(scene.items[verb.at]?.text ?? ''),
+      )
+    );
+  if (act.kind === 'stock' || act.kind === 'load' || act.kind === 'meter')
+    return (
+      draft.weak !== true ||
+      (message.length > 0 && firmNoun(scene)) ||
+      scene.nouns.some((noun) => noun.code === 'shelf') ||
+      (act.kind === 'stock' && scene.items.some((item) => isFn(item, 'left')))
+    );
+  if (act.kind === 'symptom')
+    return (
+      firmNoun(scene) ||
+      SAFE.has(act.symptom) ||
+      scene.items.some((item) => hasTag(item, 'symptom') && item.text.includes(' '))
+    );
+  return draft.weak !== true || firmNoun(scene);
+}
+const SAFE: ReadonlySet<string> = new Set([
+  'burning-smell',
+  'runaway',
+  'shock',
+  'bare-wire',
+  'hot-connector',
+  'power-cut',
+  'smoke',
+]);
+
+export interface Gated {
+  readonly kept: readonly Placed[];
+  /** Deeds that were not let through, though they may report work. */
+  readonly doubtful: readonly Placed[];
+}
+
+export function gate(placed: readonly Placed[], scenes: readonly Scene[]): Gated {
+  const kept: Placed[] = [];
+  const doubtful: Placed[] = [];
+  for (const one of placed) {
+    const scene = scenes[one.draft.clause];
+    if (!scene || !WRITES.has(one.act.kind)) {
+      kept.push(one);
+      continue;
+    }
+    if (
+      scene.mood.hedged &&
+      !['symptom', 'usage', 'defer'].includes(one.act.kind) &&
+      scene.items.some((item) => isFn(item, 'unsure'))
+    )
+      doubtful.push(one);
+    else if (ofPrinters(one, scene, scenes)) kept.push(one);
+    else if (!foreign(scene)) doubtful.push(one);
+  }
+  return { kept, doubtful };
+}

@@ -1,0 +1,81 @@
+/**
+ * What the message is made of once words have been looked up: a row of items, each with every sense
+ * that its words may have. Nothing is decided here; the frames choose a sense by its neighbours.
+ */
+import type { Finding, Material, Reason, StockItem, Symptom } from '../maintenance/codes.ts';
+import type { LocalDate } from './act.ts';
+import type { AskCue, Complaint, Fn, Joint, State, Thing, Unit, VerbClass, VerbForm } from './senses.ts';
+
+export type Sense =
+  | { tag: 'part'; code: StockItem; weak?: true }
+  | { tag: 'thing'; code: Thing }
+  | { tag: 'verb'; code: VerbClass; form: VerbForm }
+  | { tag: 'complaint'; code: Complaint }
+  | { tag: 'symptom'; code: Symptom }
+  | { tag: 'material'; code: Material }
+  | { tag: 'machine'; code: string }
+  | { tag: 'person'; code: string }
+  | { tag: 'finding'; code: Finding }
+  | { tag: 'state'; code: State }
+  | { tag: 'reason'; code: Reason }
+  | { tag: 'unit'; code: Unit }
+  | { tag: 'number'; value: number }
+  | { tag: 'fn'; code: Fn }
+  | { tag: 'cue'; code: AskCue }
+  | { tag: 'spec' }
+  | { tag: 'foreign' }
+  | { tag: 'human' }
+  | { tag: 'value'; code: Unit | 'bare'; value: number; each?: true }
+  /** A day said; which of the two is meant hangs on the tense. `span` is a stretch: "last week". */
+  | { tag: 'date'; past: LocalDate; future: LocalDate; to?: LocalDate; vague?: true }
+  | { tag: 'joint'; code: Joint }
+  | { tag: 'calendar'; code: 'day' | 'weekday' | 'shy-weekday' | 'month' | 'vague'; n: number }
+  /** A name that stands where a machine's would, and belongs to none here. */
+  | { tag: 'stranger' }
+  /** Names that disagree, or a choice between several: which is meant cannot be told. */
+  | { tag: 'choice'; options: readonly string[] }
+  | { tag: 'timber' }
+  | { tag: 'before-person' }
+  | { tag: 'before-stuff' };
+
+export type Tag = Sense['tag'];
+export type SenseOf<T extends Tag> = Extract<Sense, { tag: T }>;
+
+export interface Item {
+  /** The words as folded for look-up, joined by single spaces. */
+  readonly text: string;
+  /** UTF-16 offsets into the message as it was sent. */
+  readonly from: number;
+  readonly to: number;
+  readonly senses: readonly Sense[];
+  /** White space stood before it. */
+  readonly gap: boolean;
+  /** The word as written, when spelling was put right. */
+  readonly said?: string;
+}
+
+/** The first sense with that tag. */
+export function sense<T extends Tag>(item: Item | undefined, tag: T): SenseOf<T> | undefined {
+  if (!item) return undefined;
+  for (const s of item.senses) if (s.tag === tag) return s as SenseOf<T>;
+  return undefined;
+}
+
+/** Every sense with that tag, over all items, in order. */
+export function sensesOf<T extends Tag>(items: readonly Item[], tag: T): SenseOf<T>[] {
+  const found: SenseOf<T>[] = [];
+  for (const item of items) for (const s of item.senses) if (s.tag === tag) found.push(s as SenseOf<T>);
+  return found;
+}
+
+export const isFn = (item: Item | undefined, ...codes: readonly Fn[]): boolean =>
+  item !== undefined && item.senses.some((s) => s.tag === 'fn' && codes.includes(s.code));
+
+export const isVerb = (item: Item | undefined, ...codes: readonly VerbClass[]): boolean =>
+  item !== undefined && item.senses.some((s) => s.tag === 'verb' && codes.includes(s.code));
+
+export const isThing = (item: Item | undefined, ...codes: readonly Thing[]): boolean =>
+  item !== undefined && item.senses.some((s) => s.tag === 'thing' && codes.includes(s.code));
+
+export const hasTag = (item: Item | undefined, ...tags: readonly Tag[]): boolean =>
+  item !== undefined && item.senses.some((s) => tags.includes(s.tag));

@@ -1,0 +1,139 @@
+/** Stage 3. The word tables of every field as one trie, and the overlays that read across it. */
+import { COMPLAINT_WORDS, FINDING_WORDS, REASON_WORDS, STATE_WORDS } from './english/words/complaints.ts';
+import { CUE_WORDS } from './english/words/cues.ts';
+import { MATERIAL_WORDS, SPEC_WORDS } from './english/words/materials.ts';
+import {
+  BEFORE_PERSON,
+  BEFORE_STUFF,
+  FOREIGN_VERBS,
+  FOREIGN_WORDS,
+  HUMAN_WORDS,
+  TIMBER_WORDS,
+} from './english/words/ordinary.ts';
+import { PART_WORDS } from './english/words/parts.ts';
+import {
+  MONTH_WORDS, NUMBER_WORDS, RELATIVE_DAYS, SHY_WEEKDAYS, UNIT_WORDS, VAGUE_TIMES, WEEKDAY_WORDS,
+} from './english/words/quantities.ts'; // prettier-ignore
+import { FN_WORDS, JOINT_WORDS } from './english/words/small-words.ts';
+import { SYMPTOM_WORDS } from './english/words/symptoms.ts';
+import { THING_WORDS } from './english/words/things.ts';
+import { VERB_WORDS } from './english/words/verbs.ts';
+import { plural, verbForms } from './inflect.ts';
+import type { Sense } from './item.ts';
+import { tokenise } from './tokens.ts';
+import { emptyNode, insert, type TrieNode } from './trie.ts';
+
+const plainTokens = (text: string): string[] =>
+  tokenise({ text, origin: Array.from({ length: text.length + 1 }, (_, i) => i) }).map((token) => token.text);
+/** The words of a phrase as a message would hold them; a clitic ("'ll") may stand alone in a table. */
+export const tokensOf = (phrase: string): string[] =>
+  phrase.split(' ').flatMap((word) => (word.startsWith("'") ? [word] : plainTokens(word)));
+
+const list = (row: string): string[] => row.split(',').map((word) => word.trim()).filter((word) => word !== ''); // prettier-ignore
+/** `Object.entries` that keeps the key's type. */
+const rows = <K extends string>(table: Readonly<Record<K, string>>): [K, string][] =>
+  Object.entries(table) as [K, string][];
+
+/** The phrase, its plural, and two words run together. */
+function nounForms(phrase: string): string[] {
+  const words = phrase.split(' ');
+  const last = words.at(-1) ?? '';
+  const forms = [phrase];
+  if (/^\p{L}{3,}$/u.test(last) && !/(?:[^s]s|z)$/u.test(last))
+    forms.push([...words.slice(0, -1), plural(last)].join(' '));
+  return words.length === 2 ? [...forms, ...forms.map((form) => form.replace(' ', ''))] : forms;
+}
+
+const add = (root: TrieNode, phrase: string, meaning: Sense): void => insert(root, tokensOf(phrase), meaning);
+
+function addNouns(root: TrieNode): void {
+  for (const [code, row] of rows(PART_WORDS))
+    for (const word of list(row)) {
+      const weak = word.startsWith('~');
+      const meaning: Sense = weak ? { tag: 'part', code, weak } : { tag: 'part', code };
+      for (const form of nounForms(weak ? word.slice(1) : word)) add(root, form, meaning);
+    }
+  for (const [code, row] of rows(THING_WORDS))
+    for (const word of list(row)) for (const form of nounForms(word)) add(root, form, { tag: 'thing', code });
+  for (const [code, row] of rows(MATERIAL_WORDS))
+    for (const word of list(row)) add(root, word, { tag: 'material', code });
+  for (const word of list(SPEC_WORDS)) add(root, word, { tag: 'spec' });
+}
+
+function addVerbs(root: TrieNode): void {
+  for (const [code, row] of rows(VERB_WORDS))
+    for (const verb of list(row))
+      for (const { words, form } of verbForms(verb)) add(root, words, { tag: 'verb', code, form });
+}
+
+function addStates(root: TrieNode): void {
+  for (const [code, row] of rows(COMPLAINT_WORDS))
+    for (const word of list(row)) add(root, word, { tag: 'complaint', code });
+  for (const [code, row] of rows(SYMPTOM_WORDS))
+    for (const word of list(row)) add(root, word, { tag: 'symptom', code });
+  for (const [code, row] of rows(FINDING_WORDS))
+    for (const word of list(row)) add(root, word, { tag: 'finding', code });
+  for (const [code, row] of rows(STATE_WORDS))
+    for (const word of list(row)) add(root, word, { tag: 'state', code });
+  for (const [code, row] of rows(FN_WORDS))
+    for (const word of list(row)) add(root, word, { tag: 'fn', code });
+  for (const [code, row] of rows(JOINT_WORDS))
+    for (const word of list(row)) add(root, word, { tag: 'joint', code });
+}
+
+function addQuantities(root: TrieNode): void {
+  for (const [word, value] of NUMBER_WORDS) add(root, word, { tag: 'number', value });
+  for (const [code, row] of rows(UNIT_WORDS))
+    for (const word of list(row)) add(root, word, { tag: 'unit', code });
+  WEEKDAY_WORDS.forEach((row, n) =>
+    list(row).forEach((word) => add(root, word, { tag: 'calendar', code: 'weekday', n })),
+  );
+  MONTH_WORDS.forEach((row, n) =>
+    list(row).forEach((word) => add(root, word, { tag: 'calendar', code: 'month', n })),
+  );
+  for (const [word, n] of Object.entries(SHY_WEEKDAYS))
+    add(root, word, { tag: 'calendar', code: 'shy-weekday', n });
+  for (const [row, n] of RELATIVE_DAYS)
+    for (const word of list(row)) add(root, word, { tag: 'calendar', code: 'day', n });
+  for (const word of list(VAGUE_TIMES)) add(root, word, { tag: 'calendar', code: 'vague', n: 0 });
+}
+
+function addOrdinary(root: TrieNode): void {
+  for (const word of [...list(FOREIGN_WORDS), ...list(FOREIGN_VERBS)]) add(root, word, { tag: 'foreign' });
+  for (const word of list(TIMBER_WORDS)) add(root, word, { tag: 'timber' });
+  for (const word of list(HUMAN_WORDS)) add(root, word, { tag: 'human' });
+  for (const word of list(BEFORE_PERSON)) add(root, word, { tag: 'before-person' });
+  for (const word of list(BEFORE_STUFF)) add(root, word, { tag: 'before-stuff' });
+}
+
+function build(...fill: readonly ((root: TrieNode) => void)[]): TrieNode {
+  const root = emptyNode();
+  for (const one of fill) one(root);
+  return root;
+}
+
+/** The main layer: a word read here is used up. */
+export const WORDS: TrieNode = build(addNouns, addVerbs, addStates, addQuantities);
+/** Overlays: read across the main layer and use nothing up. */
+export const ORDINARY: TrieNode = build(addOrdinary);
+export const CUES: TrieNode = build((root) => {
+  for (const [code, row] of rows(CUE_WORDS))
+    for (const word of list(row)) add(root, word, { tag: 'cue', code });
+});
+export const REASONS: TrieNode = build((root) => {
+  for (const [code, row] of rows(REASON_WORDS))
+    for (const word of list(row)) add(root, word, { tag: 'reason', code });
+});
+
+/** Every single word that some table holds: never corrected. */
+export function vocabulary(...roots: readonly TrieNode[]): Set<string> {
+  const found = new Set<string>();
+  const visit = (node: TrieNode): void => {
+    for (const [word, next] of node.next) {
+      found.add(word);
+      visit(next);
+    }
+  };
+  roots.forEach(visit);
+  return found;
+}

@@ -1,0 +1,120 @@
+/** How a clause is meant: done, under way, planned, denied, asked, wished, told by somebody else. */
+import { hasTag, isFn, isVerb, type Item } from './item.ts';
+import type { Clause } from './clauses.ts';
+
+export interface Mood {
+  question: boolean;
+  negated: boolean;
+  /** A time to come, or "will". */
+  planned: boolean;
+  /** "I'll", "let me": the speaker takes it on. */
+  promised: boolean;
+  /** "should", "needs to", "would": no deed and no promise. */
+  wished: boolean;
+  conditional: boolean;
+  requested: boolean;
+  hedged: boolean;
+  reported: boolean;
+  /** "had to", "managed to": the base form after it is a deed. */
+  carriedOut: boolean;
+}
+
+const INVERTED = new Set(['is', 'are', 'was', 'were', 'has', 'have', 'had', 'do', 'does', 'did', 'can', 'could', 'will', 'would', 'should', "isn't", "hasn't", "haven't", "didn't", "doesn't", "wasn't", "aren't", 'shall', 'am', 'may', "can't"]); // prettier-ignore
+const SUBJECTS = new Set<string>([
+  'i',
+  'we',
+  'you',
+  'someone',
+  'it',
+  'they',
+  'any',
+  'article',
+  'this',
+  'my',
+  'there',
+  'nobody',
+  'all',
+  'which',
+  'who',
+  'its',
+  'these',
+  'both',
+  'person',
+  'printer',
+  'old',
+  'another',
+  'last',
+]);
+
+/** Words that open a clause before its verb: greetings, "so", "hey". */
+const OPENER =
+  /^(?:so|hey|hi|hello|ok|okay|and|but|um|uh|well|fettle|please|anyone|right|also|oh|now|then|yo|guys|folks|team|all|morning|good|quick|question)$/u;
+
+export function isInterrogative(items: readonly Item[]): boolean {
+  let at = 0;
+  while (at < Math.min(3, items.length - 1) && OPENER.test(items[at]?.text ?? '')) at += 1;
+  const first = items[at];
+  if (!first) return false;
+  if (isFn(first, 'who', 'what', 'why', 'how', 'which', 'where')) return true;
+  if (isFn(first, 'when'))
+    return (
+      isFn(items[at + 1], 'be', 'do', 'have', 'should', 'will', 'would') ||
+      at + 1 >= items.length ||
+      hasTag(items[at + 1], 'cue')
+    );
+  const head = first.text.split(' ')[0] ?? '';
+  if (!INVERTED.has(head)) return false;
+  const next = items[at + 1];
+  if (head === 'did' || head === 'had' || head === 'do' || head === 'have')
+    return (
+      isFn(next, 'i', 'we', 'you', 'someone', 'it', 'they', 'any', 'nobody') ||
+      hasTag(next, 'machine', 'person') ||
+      (head === 'did' && isFn(next, 'this', 'person'))
+    );
+  return next === undefined
+    ? false
+    : next.senses.some((s) => s.tag === 'fn' && SUBJECTS.has(s.code)) ||
+        hasTag(next, 'machine', 'person', 'part', 'thing', 'value', 'material');
+}
+
+export function readMood(clause: Clause): Mood {
+  const { items } = clause;
+  const some = (...codes: Parameters<typeof isFn>[1][]): boolean =>
+    items.some((item) => isFn(item, ...codes));
+  const future = items.some((item) =>
+    item.senses.some((s) => s.tag === 'date' && s.past === s.future && !s.vague && isTomorrow(item)),
+  );
+  const carriedOut = some('had-to');
+  const promised =
+    !carriedOut &&
+    items.some((item, i) => isFn(item, 'let-me') || (isFn(item, 'will') && isFn(items[i - 1], 'i', 'we')));
+  const verbBefore = (at: number): boolean =>
+    items
+      .slice(0, at)
+      .some((item) => item.senses.some((s) => s.tag === 'verb' && (s.form === 'past' || s.form === 'ing')));
+  const conditional = items.some(
+    (item, i) => isFn(item, 'if') && !(item.text === 'whether' || verbBefore(i)),
+  );
+  return {
+    question: clause.asked || isInterrogative(items),
+    negated: items.some(
+      (item, i) =>
+        isFn(item, 'not') &&
+        !/^(?:not only|not just)/u.test(`${item.text} ${items[i + 1]?.text ?? ''}`) &&
+        !hasTag(items[i + 1], 'machine'),
+    ),
+    planned: !carriedOut && (some('will') || future),
+    promised,
+    wished:
+      !carriedOut &&
+      (some('should', 'would') || items.some((item) => isVerb(item, 'order') && !hasTag(item, 'fn'))),
+    conditional,
+    requested: some('please'),
+    hedged: some('maybe', 'unsure'),
+    reported: some('reported', 'said-quote', 'joke'),
+    carriedOut,
+  };
+}
+
+const isTomorrow = (item: Item): boolean =>
+  /^(?:tomorrow|tmrw|tmr|tmw|tomo|next|the day after|in \d)/u.test(item.text);

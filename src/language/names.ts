@@ -1,0 +1,241 @@
+/**
+ * Machines' names. They come from the workshop alone, and most of them are words of their own: a tree, a month,
+ * a fastener. Here each is settled: the machine, or the ordinary word. Capitals prove nothing in a chat.
+ */
+import { foldName } from '../maintenance/machine.ts';
+import type { KnownNames } from './act.ts';
+import { hasTag, isFn, type Item, sense, type Sense } from './item.ts';
+import { tokensOf, WORDS } from './lexicon.ts';
+import { emptyNode, insert, longest, type TrieNode } from './trie.ts';
+
+export interface NameBook {
+  readonly trie: TrieNode;
+  /** Names that are also ordinary words of the lexicon, or very common English. */
+  readonly shared: ReadonlySet<string>;
+  /** Numbers that stand for a machine: "2" for "#2". */
+  readonly numbers: ReadonlyMap<string, string>;
+  readonly machines: readonly string[];
+  readonly people: ReadonlySet<string>;
+  readonly words: ReadonlySet<string>;
+}
+
+export function nameBook(names: KnownNames, common: (word: string) => boolean): NameBook {
+  const trie = emptyNode();
+  const shared = new Set<string>();
+  const numbers = new Map<string, string>();
+  const words = new Set<string>();
+  const people = new Set(names.people.map(foldName));
+  for (const { name, aliases } of names.machines) {
+    const code = foldName(name);
+    for (const called of [name, ...aliases]) {
+      const tokens = tokensOf(foldName(called));
+      insert(trie, tokens, { tag: 'machine', code });
+      tokens.forEach((token) => words.add(token));
+      const known = longest(WORDS, tokens.map((text) => ({ text })), 0); // prettier-ignore
+      if (known?.length === tokens.length || (tokens.length === 1 && common(tokens[0] ?? '')))
+        shared.add(tokens.join(' '));
+      const number = /^#\s*(\d+)$/u.exec(foldName(called))?.[1];
+      if (number !== undefined) numbers.set(number, code);
+    }
+  }
+  insert(trie, ['room'], { tag: 'machine', code: 'room' });
+  shared.add('room');
+  for (const person of people) insert(trie, tokensOf(person), { tag: 'person', code: person });
+  return { trie, shared, numbers, machines: names.machines.map(({ name }) => foldName(name)), people, words };
+}
+
+const asMachine = (item: Item, code: string): Item => ({ ...item, senses: [{ tag: 'machine', code }] });
+const span = (items: readonly Item[], from: number, to: number, senses: readonly Sense[]): Item => ({
+  text: items.slice(from, to).map((item) => item.text).join(' '),
+  from: items[from]?.from ?? 0,
+  to: items[to - 1]?.to ?? 0,
+  senses,
+  gap: items[from]?.gap ?? true,
+}); // prettier-ignore
+
+const digits = (item: Item | undefined): string | undefined =>
+  item && /^\d{1,3}$/u.test(item.text) ? item.text : NUMERALS[item?.text ?? ''];
+const NUMERALS: Readonly<Record<string, string>> = {
+  one: '1',
+  two: '2',
+  three: '3',
+  four: '4',
+  five: '5',
+  six: '6',
+  seven: '7',
+  eight: '8',
+  nine: '9',
+  ten: '10',
+  eleven: '11',
+  twelve: '12',
+};
+
+/** "#2", "no 2", "printer two", "number 2", "on 2", and lists "3 and 4", "#1 to #4". */
+export function readNumbers(items: readonly Item[], book: NameBook): Item[] {
+  const out: Item[] = [];
+  for (let at = 0; at < items.length;) {
+    const item = items[at];
+    if (!item) break;
+    const lead = leadOf(items, at, book);
+    const number = lead === undefined ? undefined : digits(items[at + lead]);
+    if (lead === undefined || number === undefined || unitFollows(items, at + lead)) {
+      out.push(item);
+      at += 1;
+      continue;
+    }
+    const code = book.numbers.get(String(Number(number)));
+    out.push(
+      span(items, at, at + lead + 1, code === undefined ? [{ tag: 'stranger' }] : [{ tag: 'machine', code }]),
+    );
+    at += lead + 1;
+  }
+  return out;
+}
+
+/** How many items stand before the figure; undefined where no machine's number is meant. */
+function leadOf(items: readonly Item[], at: number, book: NameBook): number | undefined {
+  const item = items[at];
+  if (item?.text === '#')
+    return digits(items[at + 1]) !== undefined && !(items[at + 1]?.gap ?? true) ? 1 : undefined;
+  if (isFn(item, 'number-sign') && digits(items[at + 1]) !== undefined) {
+    if (item?.text === 'no' && !/^\d/u.test(items[at + 1]?.text ?? '')) return undefined;
+    const dotted = items[at + 1]?.text === '.';
+    return dotted ? 2 : 1;
+  }
+  if (
+    item &&
+    isFn(item, 'number-sign') &&
+    items[at + 1]?.text === '.' &&
+    digits(items[at + 2]) !== undefined &&
+    /^(?:no|nr|nos)$/u.test(item.text)
+  )
+    return 2;
+  const number = digits(item);
+  if (number === undefined || !/^\d/u.test(item?.text ?? '') || !book.numbers.has(String(Number(number))))
+    return undefined;
+  if (/^(?:on|in|for|to|and|or|,|&)$/u.test(items[at - 1]?.text ?? '') && nearMachine(items, at, book))
+    return 0;
+  return undefined;
+}
+
+/** A bare figure is a machine only right after "on", or in a list that began with one. */
+function nearMachine(items: readonly Item[], at: number, book: NameBook): boolean {
+  const before = items[at - 1]?.text ?? '';
+  const follows = items[at + 1];
+  const noun = follows !== undefined && (hasTag(follows, 'unit', 'part', 'thing', 'value', 'calendar', 'spec') || /^[a-z]/u.test(follows.text) && !hasTag(follows, 'fn', 'joint', 'verb', 'state', 'complaint', 'symptom')); // prettier-ignore
+  if (noun || /^[.,:/]$/u.test(follows?.text ?? '') && /^\d/u.test(items[at + 2]?.text ?? '')) return false; // prettier-ignore
+  if (before === 'on' || (before === 'in' && hasTag(items[at - 2], 'verb'))) return true;
+  const earlier = items[at - 2];
+  return (hasTag(earlier, 'machine') || /^\d{1,2}$/u.test(earlier?.text ?? '')) && /^(?:and|or|to|,|&)$/u.test(before) && (hasTag(earlier, 'machine') || book.numbers.has(earlier?.text ?? '') && isFn(items[at - 3], 'on')); // prettier-ignore
+}
+
+function unitFollows(items: readonly Item[], at: number): boolean {
+  const next = items[at + 1];
+  if (!next) return false;
+  if (sense(next, 'unit') && !next.gap) return true;
+  return (
+    hasTag(next, 'unit') &&
+    !/^(?:in|off|x|a|s|each|c|pc|m|f|l|n|set|bar)$/u.test(next.text) &&
+    !hasTag(items[at], 'machine') &&
+    /^\d/u.test(items[at]?.text ?? '') &&
+    items[at - 1]?.text !== '#'
+  );
+}
+
+/** Settles every item that may be a machine. */
+export function settleNames(items: readonly Item[], book: NameBook): Item[] {
+  return items.map((item, at) => {
+    const machine = sense(item, 'machine');
+    const person = sense(item, 'person');
+    const others = item.senses.filter((s) => s.tag !== 'machine' && s.tag !== 'person');
+    if (person && !machine)
+      return personStands(items, at, others.length > 0 || !book.people.has(item.text))
+        ? { ...item, senses: [person] }
+        : { ...item, senses: others };
+    if (!machine || item.text.startsWith('#') || hasTag(item, 'choice')) return item;
+    if (machine.code === 'room' || isOrdinary(items, at, book.shared.has(item.text)))
+      return ordinary(item, others);
+    return asMachine(item, machine.code);
+  });
+}
+const ordinary = (item: Item, others: readonly Sense[]): Item => ({
+  ...item,
+  senses: others.length > 0 ? others : [{ tag: 'fn', code: 'article' }],
+});
+
+/** "Odd noticed an odd noise": at the start, or after "by", "ask", "and", with no article before. */
+function personStands(items: readonly Item[], at: number, shared: boolean): boolean {
+  if (!shared) return true;
+  const before = items[at - 1];
+  const next = items[at + 1];
+  const opens =
+    at === 0 ||
+    /^[.,:;!?\n]$/u.test(before?.text ?? '') ||
+    isFn(before, 'by', 'who') ||
+    hasTag(before, 'before-person', 'joint');
+  const verb =
+    next !== undefined &&
+    (next.senses.some(
+      (s) => s.tag === 'verb' && (s.form === 'past' || s.form === 'both' || s.form === 's'),
+    ) ||
+      isFn(next, 'have', 'be', 'will', 'possessive', 'do') ||
+      hasTag(next, 'human'));
+  const didAsk = isFn(before, 'do') || isFn(before, 'have', 'by');
+  return (opens && verb) || didAsk;
+}
+
+function isOrdinary(items: readonly Item[], at: number, shared: boolean): boolean {
+  const next = items[at + 1];
+  const before = items[at - 1];
+  if (hasTag(next, 'timber') && !hasTag(items[at], 'stranger')) return !isFn(next, 'possessive');
+  if (hasTag(next, 'human') || hasTag(before, 'before-person', 'before-stuff')) return true;
+  if (isFn(before, 'article') && before?.text !== 'the' && !hasTag(next, 'part')) return true;
+  if (hasTag(items[at - 2], 'before-stuff') && isFn(before, 'article')) return true;
+  return shared && !namePlace(items, at);
+}
+
+/** Where a name that is also an ordinary word may be read as a machine. */
+function namePlace(items: readonly Item[], at: number): boolean {
+  const item = items[at];
+  const before = items[at - 1];
+  const next = items[at + 1];
+  if (
+    isFn(
+      before,
+      'article',
+      'my',
+      'any',
+      'some',
+      'each',
+      'another',
+      'new',
+      'old',
+      'no',
+      'i',
+      'we',
+      'you',
+      'it',
+      'someone',
+    ) &&
+    !hasTag(next, 'part')
+  )
+    return false;
+  if (hasTag(before, 'number', 'complaint') || /^\d/u.test(before?.text ?? '') || hasTag(before, 'value'))
+    return false;
+  if (isFn(next, 'possessive') || next?.text === ':') return true;
+  const placed = /^(?:on|in|for|at|from|with|off|of|to)$/u.test(before?.text ?? '');
+  if (placed) return !/^(?:\d|19|20)/u.test(next?.text ?? '') || sense(next, 'unit') !== undefined;
+  if (
+    item?.text === 'may' &&
+    (next?.senses.some((s) => s.tag === 'verb' && s.form === 'base') || isFn(next, 'be', 'have', 'not'))
+  )
+    return false;
+  const opens = at === 0 || /^(?:[.,:;!?\n]|-|and|but|then|so|\uFFF9)$/u.test(before?.text ?? '');
+  if (!opens)
+    return (
+      isFn(before, 'be', 'too', 'same', 'except', 'both') ||
+      (hasTag(before, 'verb') &&
+        (at === items.length - 1 || isFn(next, 'for') || /^[.,\d]/u.test(next?.text ?? '')))
+    );
+  return next === undefined || hasTag(next, 'verb', 'state', 'symptom', 'complaint', 'part', 'value', 'number', 'joint') || isFn(next, 'be', 'have', 'will') || /^(?:\d|[.,:])/u.test(next.text); // prettier-ignore
+}

@@ -1,0 +1,65 @@
+/**
+ * Stage 1. The message as plain text with a map back to what was sent: compatibility forms folded (NFKC),
+ * zero-width and direction marks dropped, platform markup read or masked. One pass, bounded look-ahead.
+ */
+import { readMarkup } from './markup.ts';
+
+export interface PlainText {
+  readonly text: string;
+  /** For each UTF-16 unit of `text`, and one past its end: the offset in the message as it was sent. */
+  readonly origin: readonly number[];
+}
+
+/** Stands for masked text: code, quotes, struck-out words. No word of the lexicon holds it. */
+export const MASK = '\uFFFC';
+
+const INVISIBLE =
+  /[\u00AD\u034F\u061C\u115F\u1160\u17B4\u17B5\u180B-\u180F\u200B-\u200F\u202A-\u202E\u2060-\u206F\u3164\uFE00-\uFE0F\uFEFF\uFFA0]/u;
+const APOSTROPHE = /[\u2018\u2019\u201B\u02BC\u00B4\u2032]/u;
+const DASH = /[\u2010-\u2015\u2212]/u;
+const DOUBLE_QUOTE = /[\u201C\u201D\u201E\u00AB\u00BB]/u;
+const COMBINING = /^\p{M}$/u;
+const FRACTION: Readonly<Record<string, string>> = { '½': '.5', '¼': '.25', '¾': '.75' };
+
+function foldCharacter(char: string): string {
+  if (char < '\u0080') return char;
+  if (INVISIBLE.test(char)) return '';
+  if (APOSTROPHE.test(char)) return "'";
+  if (DASH.test(char)) return ' - ';
+  if (DOUBLE_QUOTE.test(char)) return '"';
+  const fraction = FRACTION[char];
+  if (fraction !== undefined) return fraction;
+  if (char === '×') return 'x';
+  return char.normalize('NFKC');
+}
+
+/** Characters from `at` that compose with what stands there: one base and its combining marks. */
+function clusterEnd(sent: string, at: number): number {
+  let end = at + ((sent.codePointAt(at) ?? 0) > 0xffff ? 2 : 1);
+  while (end < sent.length && end - at < 12 && COMBINING.test(sent.charAt(end))) end += 1;
+  return end;
+}
+
+export function normalise(sent: string): PlainText {
+  const chunks: string[] = [];
+  const origin: number[] = [];
+  const put = (piece: string, from: number): void => {
+    chunks.push(piece);
+    for (let i = 0; i < piece.length; i += 1) origin.push(from);
+  };
+  const blind = { fence: false, tick: false, strike: false, bar: false, quote: false };
+  for (let at = 0; at < sent.length;) {
+    const markup = readMarkup(sent, at, blind);
+    if (markup) {
+      put(markup.plain, at);
+      at = markup.end;
+      continue;
+    }
+    const end = clusterEnd(sent, at);
+    const piece = end - at === 1 ? foldCharacter(sent.charAt(at)) : sent.slice(at, end).normalize('NFKC');
+    put(piece, at);
+    at = end;
+  }
+  origin.push(sent.length);
+  return { text: chunks.join(''), origin };
+}

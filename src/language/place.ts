@@ -1,0 +1,264 @@
+/** Puts machine and day to what the frames made, clause by clause, carrying both along the message. */
+import type { Act, LocalDate } from './act.ts';
+import { type Memory, type Place, placeOf, remember, strangerIn } from './discourse.ts';
+import { sense, sensesOf, type SenseOf } from './item.ts';
+import type { NameBook } from './names.ts';
+import type { Placed } from './refine.ts';
+import { type Draft, draft, hasMachine, type Scene, someFn } from './scene.ts';
+
+export type Ruling = Placed;
+type Assumed = NonNullable<Placed['assumed']>;
+
+/** Kinds that bear no machine, or only one that is said. */
+const PLACELESS: ReadonlySet<string> = new Set(['stock', 'undo', 'amend', 'unclear']);
+/** Questions that go on about the machine of the clause before. */
+const FOLLOWS: ReadonlySet<string> = new Set(['diagnose']);
+const DATED: ReadonlySet<string> = new Set([
+  'usage',
+  'meter',
+  'load',
+  'done',
+  'swap',
+  'symptom',
+  'gone',
+  'down',
+  'up',
+  'open',
+  'close',
+  'claim',
+  'stock',
+]);
+
+function carried(
+  scenes: readonly Scene[],
+  places: readonly Place[],
+  at: number,
+  memory: Memory,
+): readonly string[] {
+  if (memory.last.length > 0) return memory.last;
+  for (let i = at + 1; i < Math.min(scenes.length, at + 8); i += 1) {
+    const there = places[i];
+    if (there && there.machines.length > 0 && !there.choice) return there.machines;
+  }
+  return [];
+}
+
+function machinesFor(
+  act: Act,
+  scenes: readonly Scene[],
+  places: readonly Place[],
+  at: number,
+  memory: Memory,
+): { machines: readonly string[]; how: Place['how'] } {
+  const here = places[at];
+  if (act.kind === 'amend' || act.kind === 'undo') return { machines: [], how: 'none' };
+  if (here && here.machines.length > 0) return { machines: here.machines, how: here.how };
+  if (act.kind === 'ask') {
+    const pronoun = scenes[at] !== undefined && someFn(scenes[at], 'it', 'its');
+    const follows = FOLLOWS.has(act.topic) || pronoun;
+    return follows && memory.last.length > 0
+      ? { machines: memory.last, how: 'carried' }
+      : { machines: [], how: 'none' };
+  }
+  const machines = carried(scenes, places, at, memory);
+  return { machines, how: machines.length > 0 ? 'carried' : 'none' };
+}
+
+/** The day of a clause: its own, or one that opens its sentence or stands at the end of a row of "and"s. */
+function dayOf(scenes: readonly Scene[], at: number): SenseOf<'date'> | undefined {
+  const own = dateIn(scenes[at]);
+  if (own) return own;
+  const sentence = scenes[at]?.clause.sentence;
+  for (let i = at - 1; i >= Math.max(0, at - 6) && scenes[i]?.clause.sentence === sentence; i -= 1) {
+    const date = dateIn(scenes[i]);
+    const scene = scenes[i];
+    if (date)
+      return scene &&
+        (sense(scene.items[0], 'date') ||
+          scenes[at]?.clause.joint === 'and' ||
+          sense(scene.items[1], 'date')) &&
+        scene.mood.planned === scenes[at]?.mood.planned
+        ? date
+        : undefined;
+  }
+  for (let i = at + 1; i < Math.min(scenes.length, at + 4); i += 1) {
+    const scene = scenes[i];
+    if (
+      !scene ||
+      scene.clause.sentence !== sentence ||
+      !['and', 'comma', 'then'].includes(scene.clause.joint) ||
+      scene.mood.planned ||
+      scene.mood.question
+    )
+      return undefined;
+    const date = dateIn(scene);
+    if (date) return scene.clause.joint === 'and' || scene.items.length <= 3 ? date : undefined;
+  }
+  return leading(scenes, at);
+}
+/** "yesterday: …", "Monday - …" holds for the whole message. */
+function leading(scenes: readonly Scene[], at: number): SenseOf<'date'> | undefined {
+  const first = scenes[0];
+  if (at === 0 || !first) return undefined;
+  const alone = first.items.length <= 2 && dateIn(first) !== undefined;
+  return alone ? dateIn(first) : undefined;
+}
+const dateIn = (scene: Scene | undefined): SenseOf<'date'> | undefined =>
+  scene ? sensesOf(scene.items, 'date').find((one) => !one.vague || one.to !== undefined) : undefined;
+
+function withDay(act: Act, scene: Scene, day: SenseOf<'date'> | undefined, today: LocalDate): Act {
+  if (!day || day.vague || !DATED.has(act.kind) || 'on' in act) return act;
+  const on = act.kind === 'claim' || scene.mood.planned ? day.future : day.past;
+  return on === today ? act : ({ ...act, on } as Act);
+}
+
+function expand(
+  one: Draft,
+  scene: Scene,
+  scenes: readonly Scene[],
+  places: readonly Place[],
+  memory: Memory,
+  today: LocalDate,
+): Placed[] {
+  const at = scene.index;
+  const dated = withDay(one.act, scene, dayOf(scenes, at), today);
+  const step = { rule: one.rule, span: one.span };
+  if (PLACELESS.has(dated.kind) || one.placeless)
+    return [{ draft: one, act: withMachine(dated, one, places[at]), trail: [step] }];
+  const { machines, how } = one.on
+    ? { machines: one.on, how: 'said' as const }
+    : machinesFor(dated, scenes, places, at, memory);
+  const assumed = assumption(how, places[at]);
+  if (machines.length === 0) return [{ draft: one, act: dated, trail: [step] }];
+  return machines.map((machine) => ({
+    draft: one,
+    act: { ...dated, machine } as Act,
+    trail: [step],
+    ...(assumed === undefined ? {} : { assumed }),
+  }));
+}
+function withMachine(act: Act, one: Draft, at: Place | undefined): Act {
+  const machine = at?.machines[0];
+  return act.kind === 'undo' && machine !== undefined && at?.how === 'said' && !one.placeless
+    ? { ...act, machine }
+    : act;
+}
+function assumption(how: Place['how'], at: Place | undefined): Assumed | undefined {
+  if (how === 'carried') return { machine: { from: 'neighbour' } };
+  return at?.said !== undefined && how === 'said'
+    ? { machine: { from: 'spelling', said: at.said } }
+    : undefined;
+}
+
+const unclear = (scene: Scene, why: string, rule: string, doubt: NonNullable<Draft['doubt']>): Draft =>
+  draft(scene, { kind: 'unclear', why }, rule, { doubt });
+
+/** A deed on a machine that cannot be told: one question instead of the acts. */
+function inDoubt(scene: Scene, at: Place, drafts: readonly Draft[], memory: Memory): Draft | undefined {
+  const bound = drafts.some(
+    (one) => !PLACELESS.has(one.act.kind) && !one.placeless && one.act.kind !== 'ask',
+  );
+  if (at.choice && (bound || scene.verbs.some((verb) => verb.deed)))
+    return unclear(scene, `Which machine: ${at.choice.options.join(' or ')}?`, 'unclear: names disagree', {
+      field: 'machine',
+      said: at.choice.said,
+      options: at.choice.options,
+    });
+  if (!bound || (hasMachine(scene) && !strangerMarked(scene))) return undefined;
+  const stranger = strangerIn(scene);
+  if (stranger === undefined || (memory.last.length > 0 && !strangerMarked(scene))) return undefined;
+  return unclear(scene, `No machine here is called "${stranger}".`, 'unclear: unknown machine', {
+    field: 'machine',
+    said: stranger,
+    options: [],
+  });
+}
+const strangerMarked = (scene: Scene): boolean =>
+  scene.items.some((item) => item.senses.some((s) => s.tag === 'stranger'));
+
+export function place(
+  scenes: readonly Scene[],
+  drafted: readonly (readonly Draft[])[],
+  today: LocalDate,
+  book: NameBook,
+): { rulings: Placed[]; machineOf: (scene: Scene) => string | undefined } {
+  const memory: Memory = { last: [], mentioned: [] };
+  const places: Place[] = [];
+  // Names are looked up front to back once, so that a clause may look ahead for its machine.
+  const scout: Memory = { last: [], mentioned: [] };
+  for (const scene of scenes) {
+    const at = placeOf(scene, scout, book);
+    places.push(at);
+    remember(scout, at.machines);
+  }
+  const rulings: Placed[] = [];
+  let previous: readonly Draft[] = [];
+  scenes.forEach((scene, i) => {
+    const at = places[i];
+    if (!at) return;
+    const own = drafted[i] ?? [];
+    const ditto =
+      own.length === 0 &&
+      at.ditto &&
+      at.machines.length > 0 &&
+      previous.length > 0 &&
+      !scene.mood.negated &&
+      !scene.mood.question;
+    const drafts = ditto
+      ? previous.map((one) => ({ ...one, clause: i, span: scene.span, rule: `same again: ${one.rule}` }))
+      : own;
+    const doubt = inDoubt(scene, at, drafts, memory);
+    const settled = doubt
+      ? [doubt, ...drafts.filter((one) => one.placeless || one.act.kind === 'ask')]
+      : drafts;
+    for (const one of settled) rulings.push(...expand(one, scene, scenes, places, memory, today));
+    if (drafts.length > 0)
+      previous = drafts.filter((one) => one.act.kind !== 'ask' && one.act.kind !== 'unclear');
+    remember(memory, at.machines);
+  });
+  return {
+    rulings: mergeAmends(rulings),
+    machineOf: (scene) => places[scene.index]?.machines[0] ?? scoutBack(places, scene.index),
+  };
+}
+function scoutBack(places: readonly Place[], at: number): string | undefined {
+  for (let i = at - 1; i >= Math.max(0, at - 4); i -= 1)
+    if ((places[i]?.machines.length ?? 0) > 0) return places[i]?.machines[0];
+  return undefined;
+}
+
+/** A correction in the same message puts right what stands before it: "2 hours... no, make that three". */
+function mergeAmends(rulings: readonly Placed[]): Placed[] {
+  const out: Placed[] = [];
+  for (const one of rulings) {
+    const last = out.at(-1);
+    const { act } = one;
+    if (
+      act.kind !== 'amend' ||
+      !last ||
+      last.act.kind === 'ask' ||
+      last.act.kind === 'unclear' ||
+      last.act.kind === 'amend' ||
+      last.act.kind === 'undo'
+    ) {
+      if (act.kind === 'amend' && last?.act.kind === 'amend' && last.draft.clause === one.draft.clause - 1)
+        out[out.length - 1] = { ...last, act: { ...last.act, ...act } };
+      else out.push(one);
+      continue;
+    }
+    out[out.length - 1] = { ...last, act: repaired(last.act, act), trail: [...last.trail, ...one.trail] };
+  }
+  return out;
+}
+function repaired(act: Act, set: Extract<Act, { kind: 'amend' }>): Act {
+  const { kind: _, value, ...named } = set;
+  const known = Object.fromEntries(Object.entries(named));
+  const figure = (['hours', 'grams', 'metres', 'count', 'change', 'days'] as const).find(
+    (field) => field in act,
+  );
+  return {
+    ...act,
+    ...known,
+    ...(value !== undefined && figure !== undefined ? { [figure]: value } : {}),
+  } as Act;
+}

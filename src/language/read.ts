@@ -1,0 +1,78 @@
+/** The language layer's one door: a message as typed acts. Pure; the lexicon is built once for a workshop. */
+import type { Act, ActReading, Doubt, KnownNames, Reading, SaidAt, TrailStep } from './act.ts';
+import { readBare } from './bare.ts';
+import { interpret } from './english/index.ts';
+import { gate } from './gate.ts';
+import { readClauses } from './clauses.ts';
+import { readMood } from './mood.ts';
+import { place } from './place.ts';
+import { refine } from './refine.ts';
+import { readInjury, readSafety, isJoke } from './safety.ts';
+import { createScanner, type Scanner } from './scan.ts';
+import { makeScene, type Scene } from './scene.ts';
+import { doubtFor, leftovers } from './unclear.ts';
+
+/** UTF-16 units; a longer message is not read. */
+const LONGEST_MESSAGE = 40_000;
+
+export function createReader(names: KnownNames): (text: string, said: SaidAt) => Reading {
+  const scanner = createScanner(names);
+  return (text, said) => (text.length > LONGEST_MESSAGE ? tooLong(text) : read(text, said, scanner));
+}
+
+function tooLong(text: string): Reading {
+  const step: TrailStep = { rule: 'too long', span: [0, text.length] };
+  return {
+    acts: [{ act: { kind: 'unclear', why: 'too long' }, trail: [step] }],
+    safety: [], injury: false, nearMisses: [], trail: [step],
+    doubts: [{ field: 'value', said: '', options: [] }],
+  }; // prettier-ignore
+}
+
+function read(text: string, said: SaidAt, scanner: Scanner): Reading {
+  const { items, corrections, trail } = scanner.scan(text, said.date);
+  const scenes = readClauses(items).map((clause, index) => makeScene(clause, readMood(clause), index));
+  spreadConditions(scenes);
+  const drafted = scenes.map((scene, i) =>
+    isJoke(scene) ? [] : interpret(scene, { today: said.date, before: scenes[i - 1], after: scenes[i + 1] }),
+  );
+  const { rulings, machineOf } = place(scenes, drafted, said.date, scanner.book);
+  const refined = refine(rulings, scenes);
+  const { kept, doubtful } = gate(refined, scenes);
+  const doubts: Doubt[] = [];
+  const readings = kept.map((one): ActReading => {
+    if (one.act.kind === 'unclear') doubts.push(doubtFor(one));
+    return { act: one.act, trail: one.trail, ...(one.assumed === undefined ? {} : { assumed: one.assumed }) };
+  });
+  const left = leftovers(scenes, kept, doubtful, scanner.book);
+  for (const one of left) {
+    readings.push({ act: one.act, trail: one.trail });
+    doubts.push(one.doubt);
+  }
+  const bare = readBare(text.trim(), items, said.date);
+  return {
+    acts: readings,
+    safety: readSafety(scenes, machineOf),
+    injury: readInjury(scenes),
+    doubts,
+    ...(bare === undefined ? {} : { bare }),
+    nearMisses: readings.some(({ act }) => writes(act)) ? [] : corrections,
+    trail: [...trail, ...drafted.flat().map(({ rule, span }): TrailStep => ({ rule, span }))],
+  };
+}
+const writes = (act: Act): boolean => act.kind !== 'ask' && act.kind !== 'unclear';
+
+/** What stands under an "if", or is told of as somebody's words, takes the rest of its sentence with it. */
+function spreadConditions(scenes: Scene[]): void {
+  let sentence = -1;
+  let conditional = false;
+  let reported = false;
+  scenes.forEach((scene, i) => {
+    if (scene.clause.sentence !== sentence) conditional = reported = false;
+    sentence = scene.clause.sentence;
+    conditional ||= scene.mood.conditional;
+    reported ||= scene.mood.reported;
+    const mood = { ...scene.mood, conditional, reported };
+    scenes[i] = { ...scene, mood };
+  });
+}

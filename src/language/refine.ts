@@ -1,0 +1,168 @@
+/** Stage 9. Ordered rules over what the clauses gave, each with its reason. */
+import type { Act } from './act.ts';
+import { REASON_OF } from './english/frames/symptom-table.ts';
+import { sensesOf } from './item.ts';
+import type { Draft, Scene } from './scene.ts';
+import type { Complaint } from './senses.ts';
+
+export interface Placed {
+  readonly draft: Draft;
+  readonly act: Act;
+  readonly trail: readonly { rule: string; span: readonly [number, number] }[];
+  readonly assumed?: {
+    readonly machine?: { from: 'spelling'; said: string } | { from: 'neighbour' } | { from: 'conversation' };
+  };
+}
+interface Rule {
+  name: string;
+  why: string;
+  apply: (placed: readonly Placed[], scenes: readonly Scene[]) => readonly Placed[];
+}
+
+const machineOf = (act: Act): string | undefined => ('machine' in act ? act.machine : undefined);
+const sameMachine = (a: Act, b: Act): boolean => machineOf(a) === machineOf(b);
+const near = (a: Placed, b: Placed): boolean => Math.abs(a.draft.clause - b.draft.clause) <= 1;
+
+/** Only neighbours are looked at: the list is in order of clauses, so a short window is enough. */
+const WINDOW = 12;
+const around = (placed: readonly Placed[], at: number): readonly Placed[] =>
+  placed.slice(Math.max(0, at - WINDOW), at + WINDOW);
+
+const WORN_SYMPTOM: ReadonlySet<string> = new Set([
+  'worn-nozzle',
+  'worn-belt',
+  'worn-gear',
+  'worn-tube',
+  'scratched-plate',
+  'flat-spot',
+]);
+
+function reasonFrom(one: Placed, swap: Act): 'worn' | 'broken' | undefined {
+  if (one.act.kind !== 'symptom' || swap.kind !== 'swap') return undefined;
+  const noun = one.draft.noun;
+  const fits =
+    noun === undefined ||
+    noun === swap.part ||
+    (noun === 'fan' && swap.part.endsWith('fan')) ||
+    (noun === 'belt' && swap.part.endsWith('belt'));
+  if (!fits) return undefined;
+  const complaint = one.draft.complaint as Complaint | undefined;
+  if (complaint !== undefined) return REASON_OF[complaint];
+  return WORN_SYMPTOM.has(one.act.symptom) ? 'worn' : undefined;
+}
+
+/** The reason said in the clause beside a swap: "old one was worn out", "worn", "it was on the plan". */
+function reasonBeside(
+  scenes: readonly Scene[],
+  at: number,
+  drafted: ReadonlySet<number>,
+): 'worn' | 'broken' | 'planned' | undefined {
+  for (const i of [at + 1, at - 1]) {
+    const scene = scenes[i];
+    if (!scene || drafted.has(i) || scene.mood.question) continue;
+    const planned = sensesOf(scene.items, 'reason')[0]?.code;
+    if (planned) return planned;
+    if (scene.mood.negated) continue;
+    for (const { code } of sensesOf(scene.items, 'complaint')) {
+      const reason = REASON_OF[code];
+      if (reason) return reason;
+    }
+  }
+  return undefined;
+}
+
+const RULES: readonly Rule[] = [
+  {
+    name: 'swap takes its reason',
+    why: 'the fault of the part that came out is why it came out, not a second entry',
+    apply: (placed, scenes) => {
+      const drafted = new Set(placed.map((one) => one.draft.clause));
+      const taken = new Set<Placed>();
+      const out = placed.map((one, at): Placed => {
+        const { act } = one;
+        if (act.kind !== 'swap' || act.reason !== undefined) return one;
+        for (const other of around(placed, at)) {
+          const reason = near(one, other) && !taken.has(other) ? reasonFrom(other, act) : undefined;
+          if (reason === undefined) continue;
+          taken.add(other);
+          return { ...one, act: { ...act, reason } };
+        }
+        const reason = reasonBeside(scenes, one.draft.clause, drafted);
+        return reason === undefined ? one : { ...one, act: { ...act, reason } };
+      });
+      return out.filter((one) => !taken.has(one));
+    },
+  },
+  {
+    name: 'swap absorbs its spare and its task',
+    why: 'the core concludes both; the same part taken from the shelf, or taken out, is the same deed',
+    apply: (placed) =>
+      placed.filter((one, at) => {
+        const { act } = one;
+        const swaps = around(placed, at).filter(
+          (other) => other.act.kind === 'swap' && Math.abs(other.draft.clause - one.draft.clause) <= 2,
+        );
+        if (act.kind === 'stock' && act.change !== undefined && act.change < 0)
+          return !swaps.some((other) => other.act.kind === 'swap' && other.act.part === act.part);
+        return true;
+      }),
+  },
+  {
+    name: 'one swap for one part',
+    why: '"took the old nozzle out, put a 0.6 in" is one deed',
+    apply: (placed) =>
+      placed.filter((one, at) => {
+        const { act } = one;
+        if (act.kind !== 'swap') return true;
+        const earlier = placed
+          .slice(Math.max(0, at - WINDOW), at)
+          .find(
+            (other) =>
+              other.act.kind === 'swap' &&
+              other.act.part === act.part &&
+              sameMachine(other.act, act) &&
+              near(one, other),
+          );
+        return earlier === undefined;
+      }),
+  },
+  {
+    name: 'equal acts once',
+    why: 'the same deed, state or trouble told twice in one message happened once; hours and stock are counted as often as said',
+    apply: (placed) =>
+      placed.filter((one, at) => {
+        if (['usage', 'stock', 'load'].includes(one.act.kind)) return true;
+        return !placed.slice(Math.max(0, at - WINDOW * 3), at).some((other) => alike(one.act, other.act));
+      }),
+  },
+  {
+    name: 'fine now says what is gone',
+    why: 'after a trouble or its repair, "fine now" ends that trouble; with neither it says nothing',
+    apply: (placed) =>
+      placed.flatMap((one, at): readonly Placed[] => {
+        const { act } = one;
+        if (act.kind !== 'gone' || act.symptom !== undefined) return [one];
+        const before = placed
+          .slice(Math.max(0, at - WINDOW), at)
+          .filter((other) => sameMachine(other.act, act));
+        const trouble = before.findLast((other) => other.act.kind === 'symptom')?.act;
+        if (trouble?.kind === 'symptom') return [{ ...one, act: { ...act, symptom: trouble.symptom } }];
+        return [];
+      }),
+  },
+];
+
+function alike(a: Act, b: Act): boolean {
+  if (a.kind !== b.kind) return false;
+  const strip = (act: Act): string =>
+    JSON.stringify(
+      Object.entries(act)
+        .filter(([key]) => (key !== 'finding' && key !== 'part') || act.kind === 'swap' || act.kind === 'ask')
+        .sort(),
+    );
+  return strip(a) === strip(b);
+}
+
+export function refine(placed: readonly Placed[], scenes: readonly Scene[]): readonly Placed[] {
+  return RULES.reduce((acc, rule) => rule.apply(acc, scenes), placed);
+}

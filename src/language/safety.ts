@@ -1,0 +1,46 @@
+/** Safety symptoms in every mood, and people who were hurt: they go before everything else. */
+import { isSafetySymptom } from '../maintenance/codes.ts';
+import type { SafetyMention } from './act.ts';
+import { symptomsIn } from './english/frames/symptom.ts';
+import { hasTag, isFn, sense } from './item.ts';
+import { asserted, type Scene, textOf } from './scene.ts';
+
+const HURT =
+  /\b(?:burn(?:t|ed)|cut|scalded|scorched|pinched|crushed|trapped|caught|stabbed|sliced|hurt|injured|singed|nicked|blistered) (?:my|his|her|their|a|the|our|me|him|myself|himself|herself|[a-z]+ 's)? ?(?:left |right |poor |whole )?(?:thumb|finger|fingers|hand|hands|arm|palm|eye|eyes|face|wrist|fingertip|fingertips|skin|knuckle|knuckles|leg|foot|hair|myself|himself|herself|himself)\b|\b(?:bleeding|first degree|in my eye|in his eye|in her eye|got hurt|is hurt|was hurt|injur\w+|burned myself|burnt myself|cut myself|cut himself|cut herself|burned himself|burnt himself|burnt herself|passed out|needs stitches|ambulance)\b/u;
+/** "on fire today, 14 parts without a miss": a good run. */
+const JOKE =
+  /\bon fire (?:today|tonight|this week|lately|these days|at the moment)\b|\b(?:smoking|smoke) (?:break|area|ban|hot)\b|\bsmoke ?(?:machine|detector|alarm|effect|test|bomb|sensor)\b|\bno smok\w+\b|\bsmoked (?:salmon|ham|cheese|paprika)\b|\bfire (?:alarm|extinguisher|exit|door|drill|brigade|escape|officer|blanket|safety|station|up)\b/u;
+
+export const readInjury = (scenes: readonly Scene[]): boolean =>
+  scenes.some((scene) => HURT.test(textOf(scene)));
+
+export function isJoke(scene: Scene): boolean {
+  return JOKE.test(textOf(scene)) || scene.items.some((item) => isFn(item, 'joke'));
+}
+
+export function readSafety(
+  scenes: readonly Scene[],
+  machineOf: (scene: Scene) => string | undefined,
+): SafetyMention[] {
+  const found: SafetyMention[] = [];
+  for (const scene of scenes) {
+    if (
+      isJoke(scene) ||
+      (scene.items.some((item) => hasTag(item, 'foreign')) &&
+        !scene.items.some((item) => hasTag(item, 'machine')))
+    )
+      continue;
+    for (const { symptom, at } of symptomsIn(scene)) {
+      if (
+        !isSafetySymptom(symptom) ||
+        (sense(scene.items[at], 'thing') && /detector|alarm/u.test(scene.items[at]?.text ?? ''))
+      )
+        continue;
+      if ((scene.mood.negated && !scene.mood.question) || found.some((one) => one.symptom === symptom))
+        continue;
+      const machine = machineOf(scene);
+      found.push({ symptom, asserted: asserted(scene), ...(machine === undefined ? {} : { machine }) });
+    }
+  }
+  return found;
+}

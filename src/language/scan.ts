@@ -1,0 +1,112 @@
+/** Stages 1 to 5 in a row: from what was sent to a row of items. */
+import type { TrailStep } from './act.ts';
+import { isCommonWord } from './english/words/common.ts';
+import { type Item, type Sense } from './item.ts';
+import { CUES, ORDINARY, REASONS, vocabulary, WORDS } from './lexicon.ts';
+import { nameBook, readNumbers, settleNames, type NameBook } from './names.ts';
+import { normalise } from './normalise.ts';
+import { correct, createSpeller, type Corrected, type Speller } from './spelling.ts';
+import { tokenise } from './tokens.ts';
+import { longest, type TrieNode } from './trie.ts';
+import { readDates } from './dates.ts';
+import { readValues } from './values.ts';
+import type { KnownNames, LocalDate } from './act.ts';
+
+export interface Scanner {
+  readonly book: NameBook;
+  scan(text: string, today: LocalDate): Scan;
+}
+export interface Scan {
+  readonly items: readonly Item[];
+  readonly corrections: readonly { said: string; meant: string }[];
+  readonly trail: readonly TrailStep[];
+}
+
+const CONTENT: ReadonlySet<string> = vocabulary(WORDS);
+const KNOWN: ReadonlySet<string> = vocabulary(WORDS, CUES, REASONS, ORDINARY);
+
+/** Small words and words of three letters are never what a misspelling meant. */
+function targets(book: NameBook): Set<string> {
+  const found = new Set<string>();
+  for (const word of CONTENT) if (word.length >= 4 && !isCommonWord(word)) found.add(word);
+  for (const word of book.words) found.add(word);
+  return found;
+}
+
+export function createScanner(names: KnownNames): Scanner {
+  const book = nameBook(names, isCommonWord);
+  const plain = (word: string): boolean =>
+    KNOWN.has(word) || book.words.has(word) || book.people.has(word) || isCommonWord(word);
+  const speller = createSpeller(targets(book), plain);
+  return { book, scan: (text, today) => scan(text, today, book, speller) };
+}
+
+function scan(text: string, today: LocalDate, book: NameBook, speller: Speller): Scan {
+  const tokens = correct(tokenise(normalise(text)), speller);
+  const items = readDates(readValues(settleNames(readNumbers(lookUp(tokens, book), book), book)), today);
+  const corrections = tokens.flatMap((token) =>
+    token.said === undefined ? [] : [{ said: token.said, meant: token.text }],
+  );
+  const trail = tokens.flatMap((token): TrailStep[] =>
+    token.said === undefined
+      ? []
+      : [{ rule: `spelling: ${token.said} -> ${token.text}`, span: [token.from, token.to] }],
+  );
+  return { items, corrections, trail };
+}
+
+function lookUp(tokens: readonly Corrected[], book: NameBook): Item[] {
+  const items: Item[] = [];
+  const starts: number[] = [];
+  for (let at = 0; at < tokens.length;) {
+    const name = longest(book.trie, tokens, at);
+    const word = longest(WORDS, tokens, at);
+    const length = Math.max(1, name?.length ?? 0, word?.length ?? 0);
+    const senses: Sense[] = [
+      ...(name?.length === length ? name.senses : []),
+      ...(word?.length === length ? word.senses : []),
+    ];
+    starts.push(at);
+    items.push(itemOf(tokens, at, length, senses));
+    at += length;
+  }
+  overlay(items, starts, tokens, ORDINARY, (s) => s.tag === 'before-person' || s.tag === 'before-stuff');
+  overlay(items, starts, tokens, CUES, () => false);
+  overlay(items, starts, tokens, REASONS, () => false);
+  return items;
+}
+
+function itemOf(tokens: readonly Corrected[], at: number, length: number, senses: Sense[]): Item {
+  const first = tokens[at];
+  const span = tokens.slice(at, at + length);
+  const said = span.find((token) => token.said !== undefined)?.said;
+  return {
+    text: length === 1 ? (first?.text ?? '') : span.map((token) => token.text).join(' '),
+    from: first?.from ?? 0,
+    to: span.at(-1)?.to ?? 0,
+    senses,
+    gap: first?.gap ?? true,
+    ...(said === undefined ? {} : { said }),
+  };
+}
+
+/** Adds the overlay's senses to the item where the phrase begins, or ends. */
+function overlay(
+  items: Item[],
+  starts: readonly number[],
+  tokens: readonly Corrected[],
+  root: TrieNode,
+  atEnd: (s: Sense) => boolean,
+): void {
+  const itemAt = new Int32Array(tokens.length);
+  starts.forEach((start, i) => itemAt.fill(i, start, starts[i + 1] ?? tokens.length));
+  for (let at = 0; at < tokens.length; at += 1) {
+    const hit = longest(root, tokens, at);
+    if (!hit) continue;
+    for (const meaning of hit.senses) {
+      const i = itemAt[atEnd(meaning) ? at + hit.length - 1 : at] ?? 0;
+      const item = items[i];
+      if (item) items[i] = { ...item, senses: [...item.senses, meaning] };
+    }
+  }
+}

@@ -1,0 +1,159 @@
+/** One clause laid open for the frames: its verbs, nouns, figures and mood, found once. */
+import type { Material, StockItem } from '../maintenance/codes.ts';
+import type { Act } from './act.ts';
+import type { Clause } from './clauses.ts';
+import { hasTag, isFn, type Item, sense, type SenseOf, sensesOf } from './item.ts';
+import type { Mood } from './mood.ts';
+import type { Thing, Unit, VerbClass, VerbForm } from './senses.ts';
+
+export interface VerbAt {
+  readonly code: VerbClass;
+  readonly form: VerbForm;
+  readonly at: number;
+  /** Told as carried out. */
+  readonly deed: boolean;
+}
+export interface NounAt {
+  readonly code: StockItem | Thing;
+  readonly part?: StockItem;
+  readonly weak: boolean;
+  readonly at: number;
+}
+export interface Scene {
+  readonly index: number;
+  readonly clause: Clause;
+  readonly items: readonly Item[];
+  readonly mood: Mood;
+  readonly verbs: readonly VerbAt[];
+  readonly nouns: readonly NounAt[];
+  readonly materials: readonly Material[];
+  readonly values: readonly { code: Unit | 'bare'; value: number; at: number }[];
+  readonly span: readonly [number, number];
+}
+
+/** What a frame makes of a clause, before machine and day are put to it. */
+export interface Draft {
+  readonly act: Act;
+  readonly rule: string;
+  readonly clause: number;
+  readonly span: readonly [number, number];
+  /** The act belongs to no machine (stock, undo), or to the room. */
+  readonly placeless?: true;
+  /** The complaint that a symptom was made of; a swap nearby may take it as its reason. */
+  readonly complaint?: string;
+  /** The noun that a symptom or a deed was said of. */
+  readonly noun?: string;
+  readonly weak?: true;
+  /** Machines that this draft alone is on, where the clause has several. */
+  readonly on?: readonly string[];
+  readonly doubt?: {
+    field: 'machine' | 'task' | 'part' | 'value' | 'date' | 'name';
+    said: string;
+    options: readonly string[];
+  };
+}
+
+/** What a task may be done to: an instrument or a source is not it. */
+const ROLE_BEFORE = new Set(['with', 'from', 'off', 'out', 'by', 'than', 'through']);
+
+export function makeScene(clause: Clause, mood: Mood, index: number): Scene {
+  const { items } = clause;
+  const values = items.flatMap((item, at) => {
+    const value = sense(item, 'value');
+    return value ? [{ code: value.code, value: value.value, at }] : [];
+  });
+  return {
+    index, clause, items, mood, values,
+    verbs: items.flatMap((item, at) => verbsOf(item, at, items, mood)),
+    nouns: items.flatMap((item, at) => nounOf(item, at)),
+    materials: sensesOf(items, 'material').map((s) => s.code),
+    span: [items[0]?.from ?? 0, items.at(-1)?.to ?? 0],
+  }; // prettier-ignore
+}
+
+function verbsOf(item: Item, at: number, items: readonly Item[], mood: Mood): VerbAt[] {
+  return item.senses
+    .filter((s): s is SenseOf<'verb'> => s.tag === 'verb')
+    .map(({ code, form }) => ({ code, form, at, deed: isDeed(form, at, items, mood) }));
+}
+
+/** Past forms; a base form after "had to" or "did"; "finished greasing". */
+function isDeed(form: VerbForm, at: number, items: readonly Item[], mood: Mood): boolean {
+  const before = items[at - 1];
+  const toBe = before?.text === 'be' || (isFn(before, 'be') && isFn(items[at - 2], 'should', 'will', 'to'));
+  if (toBe) return false;
+  if (form === 'past') return !isFn(before, 'should', 'to') || before?.text === 'had';
+  if (form === 'both') return !isFn(before, 'to', 'will', 'should', 'let-me', 'please', 'would');
+  if (form === 'ing')
+    return items
+      .slice(Math.max(0, at - 3), at)
+      .some((one) => /^(?:finished|done|after|completed|got round to|by)$/u.test(one.text));
+  if (form === 'base')
+    return (
+      mood.carriedOut ||
+      before?.text === 'did' ||
+      (isFn(before, 'article', 'all', 'just') &&
+        items
+          .slice(0, at)
+          .some((one) =>
+            one.senses.some(
+              (s) => s.tag === 'verb' && s.form === 'past' && ['give', 'did', 'take', 'get'].includes(s.code),
+            ),
+          ))
+    );
+  return false;
+}
+
+function nounOf(item: Item, at: number): NounAt[] {
+  const part = sense(item, 'part');
+  const thing = sense(item, 'thing');
+  if (hasTag(item, 'machine', 'symptom') && !part) return [];
+  const out: NounAt[] = [];
+  if (part) out.push({ code: part.code, part: part.code, weak: part.weak ?? false, at });
+  else if (thing) out.push({ code: thing.code, weak: true, at });
+  return out;
+}
+
+/** Nouns that stand as what something is done to, in order; "with the brush" and "from the shelf" are not. */
+export function objects(scene: Scene): readonly NounAt[] {
+  return scene.nouns.filter(({ at }) => {
+    let i = at - 1;
+    while (
+      i >= 0 &&
+      (isFn(scene.items[i], 'article', 'my', 'its', 'old', 'new', 'possessive', 'this') ||
+        hasTag(scene.items[i], 'machine', 'spec', 'number'))
+    )
+      i -= 1;
+    return !scene.items[i]?.senses.some(
+      (s) => s.tag === 'fn' && ROLE_BEFORE.has(s.code) && !s.code.startsWith('by'),
+    );
+  });
+}
+
+export const valueOf = (scene: Scene, ...codes: readonly (Unit | 'bare')[]): number | undefined =>
+  scene.values.find((v) => codes.includes(v.code))?.value;
+export const someFn = (scene: Scene, ...codes: Parameters<typeof isFn>[1][]): boolean =>
+  scene.items.some((item) => isFn(item, ...codes));
+export const hasVerb = (scene: Scene, ...codes: readonly VerbClass[]): boolean =>
+  scene.verbs.some((v) => codes.includes(v.code));
+export const deedOf = (scene: Scene, ...codes: readonly VerbClass[]): VerbAt | undefined =>
+  scene.verbs.find((v) => v.deed && codes.includes(v.code));
+export const hasMachine = (scene: Scene): boolean =>
+  scene.items.some((item) => hasTag(item, 'machine', 'stranger'));
+export const textOf = (scene: Scene): string => scene.items.map((item) => item.text).join(' ');
+/** Neither asked, denied, wished nor told by another: what was said to be so. */
+export const asserted = ({ mood }: Scene): boolean =>
+  !mood.question &&
+  !mood.negated &&
+  !mood.planned &&
+  !mood.wished &&
+  !mood.conditional &&
+  !mood.requested &&
+  !mood.reported;
+export const draft = (scene: Scene, act: Act, rule: string, more: Partial<Draft> = {}): Draft => ({
+  act,
+  rule,
+  clause: scene.index,
+  span: scene.span,
+  ...more,
+});

@@ -1,0 +1,71 @@
+/** The word classes that the frames are written in. Each has a table of words under `english/words/`. */
+
+/** What is done, read or said: some forty classes; the task table crosses them with what they are done to. */
+export const VERB_CLASSES = [
+  'clean', 'wipe', 'dust', 'oil', 'tighten', 'tension', 'level', 'square', 'swap', 'fit', 'remove', 'look', 'test', 'adjust',
+  'calibrate', 'trim', 'clear', 'pull', 'dry', 'update', 'save', 'run', 'did', 'read', 'count', 'arrive', 'use', 'load', 'order',
+  'put-off', 'bump', 'move', 'start', 'stop', 'undo', 'amend', 'fix', 'take', 'put', 'get', 'give', 'bin', 'work', 'open', 'close',
+  'plug', 'log', 'leave', 'find', 'try', 'forget', 'last', 'buy', 'say', 'hand', 'reset', 'runin', 'print', 'need', 'keep', 'install',
+] as const; // prettier-ignore
+export type VerbClass = (typeof VERB_CLASSES)[number];
+export type VerbForm = 'base' | 'past' | 'both' | 'ing' | 's';
+
+/** What is wrong with a thing; the symptom table crosses these with the thing. */
+export const COMPLAINTS = [
+  'click', 'jam', 'loose', 'slack', 'worn', 'frayed', 'broken', 'bent', 'cracked', 'melted', 'dead', 'stuck', 'stiff', 'noisy', 'squeak',
+  'grind', 'rattle', 'leak', 'slip', 'came-out', 'dirty', 'wet', 'flat', 'scratched', 'hot', 'brown', 'bare', 'cold', 'swing', 'frozen',
+  'no-stick', 'uneven', 'wobble', 'dark', 'misses', 'blocked', 'weak', 'smells', 'shock', 'crashed', 'torn', 'kinked', 'weird',
+] as const; // prettier-ignore
+export type Complaint = (typeof COMPLAINTS)[number];
+
+/** Things that are neither parts nor consumables of the vocabulary but can be worked on. */
+export const THINGS = [
+  'bed', 'fan', 'feeder', 'hot-end', 'dust', 'debris', 'glue', 'jam', 'firmware', 'settings', 'spool', 'print', 'dryer', 'enclosure',
+  'frame', 'gantry', 'mains-lead', 'guard', 'protection', 'first-layer', 'offset', 'mesh', 'esteps', 'temperature', 'pressure',
+  'eccentric', 'grub-screw', 'ball-screw', 'smoke-detector', 'extinguisher', 'extraction', 'solvents', 'safety-kit', 'notices', 'filament-path',
+  'x-axis', 'y-axis', 'z-axis', 'counter', 'shelf', 'job', 'sensor', 'machine', 'axis', 'belts-all', 'play', 'tension-noun', 'service', 'floor',
+  'entry', 'layer', 'hands', 'fault', 'paper', 'gunk', 'plastic', 'leftover', 'interval', 'smell', 'noise', 'sign', 'error', 'power', 'plug', 'gauge',
+  'tube-end', 'pack', 'grille', 'underbed', 'level-noun', 'blade', 'carriage', 'crack', 'corner', 'side',
+] as const; // prettier-ignore
+export type Thing = (typeof THINGS)[number];
+
+export const STATES = ['down', 'up', 'open', 'close'] as const;
+export type State = (typeof STATES)[number];
+
+export const UNITS = [
+  'hours', 'minutes', 'seconds', 'days', 'weeks', 'months', 'years', 'grams', 'kilograms', 'metres', 'other', 'count', 'range', 'clock',
+] as const; // prettier-ignore
+export type Unit = (typeof UNITS)[number];
+
+export const ASK_CUES = [
+  'overdue', 'due', 'next', 'history', 'age', 'stock', 'diagnose', 'usage', 'status', 'ready', 'life', 'trend', 'handover', 'help', 'how',
+  'figure', 'total', 'spare', 'bot', 'idea',
+] as const; // prettier-ignore
+export type AskCue = (typeof ASK_CUES)[number];
+
+/** Small words that carry mood, reference and role. */
+export const FNS = [
+  'not', 'cant', 'will', 'should', 'had-to', 'if', 'would', 'please', 'i', 'we', 'you', 'someone', 'it', 'they', 'person', 'too', 'same', 'both',
+  'all', 'other', 'except', 'latter', 'former', 'each', 'new', 'old', 'again', 'still', 'anymore', 'now', 'just', 'be', 'have', 'do', 'for', 'to',
+  'with', 'on', 'in', 'of', 'from', 'off', 'out', 'at', 'by', 'until', 'since', 'every', 'than', 'under', 'who', 'what', 'when', 'why', 'how', 'which',
+  'where', 'any', 'article', 'this', 'my', 'its', 'or', 'more', 'less', 'much', 'many', 'long', 'often', 'last', 'left', 'maybe', 'unsure', 'as',
+  'no', 'yes', 'nothing', 'nobody', 'some', 'another', 'over', 'instead', 'ago', 'later', 'number-sign', 'did-it', 'sorry', 'wrong', 'only', 'up',
+  'down', 'rest', 'these', 'after', 'before', 'while', 'here', 'thanks', 'possessive', 'back', 'through', 'like', 'able', 'really', 'first-one',
+  'printer', 'joke', 'reported', 'during', 'almost', 'let-me', 'range', 'mention', 'said-quote', 'there', 'ready', 'far', 'meant',
+] as const; // prettier-ignore
+export type Fn = (typeof FNS)[number];
+
+/** How a stretch hangs on the one before it. */
+export type Joint =
+  | 'start'
+  | 'sentence'
+  | 'question'
+  | 'comma'
+  | 'colon'
+  | 'and'
+  | 'but'
+  | 'so'
+  | 'because'
+  | 'then'
+  | 'dash'
+  | 'bracket';

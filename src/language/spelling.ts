@@ -1,0 +1,84 @@
+/**
+ * Stage 2b. Misspelt workshop words: optimal string alignment (Damerau) distance 1 from four letters, 2 from
+ * eight. Never a word of a table or of common English, never from one machine's name to another. Candidates
+ * are found by deleting letters on both sides, so a look-up costs the word's length, not the lexicon's.
+ */
+import type { Token } from './tokens.ts';
+
+const LONGEST = 24;
+
+export function distance(a: string, b: string): number {
+  let beforeLast: number[] = [];
+  let last = Array.from({ length: b.length + 1 }, (_, j) => j);
+  for (let i = 1; i <= a.length; i += 1) {
+    const row = [i];
+    for (let j = 1; j <= b.length; j += 1) {
+      const same = a[i - 1] === b[j - 1];
+      let best = Math.min((last[j] ?? 0) + 1, (row[j - 1] ?? 0) + 1, (last[j - 1] ?? 0) + (same ? 0 : 1));
+      const swapped = i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1];
+      if (swapped) best = Math.min(best, (beforeLast[j - 2] ?? 0) + 1);
+      row.push(best);
+    }
+    beforeLast = last;
+    last = row;
+  }
+  return last[b.length] ?? 0;
+}
+
+const reach = (word: string): number => (word.length < 4 ? 0 : word.length < 8 ? 1 : 2);
+
+function deletions(word: string, depth: number, into: Set<string> = new Set()): Set<string> {
+  into.add(word);
+  if (depth > 0)
+    for (let i = 0; i < word.length; i += 1) deletions(word.slice(0, i) + word.slice(i + 1), depth - 1, into);
+  return into;
+}
+
+export interface Speller {
+  /** The word meant; undefined when the word stands as it is. `rivals`: others that are as near. */
+  (word: string): { meant: string; rivals: readonly string[] } | undefined;
+}
+
+export function createSpeller(targets: ReadonlySet<string>, plain: (word: string) => boolean): Speller {
+  const index = new Map<string, string[]>();
+  for (const target of targets) {
+    if (target.length < 4 || target.length > LONGEST || !/^\p{L}+$/u.test(target)) continue;
+    for (const cut of deletions(target, reach(target))) {
+      const known = index.get(cut);
+      if (known) known.push(target);
+      else index.set(cut, [target]);
+    }
+  }
+  return (word) => {
+    if (word.length < 4 || word.length > LONGEST || plain(word) || !/^\p{L}+$/u.test(word)) return undefined;
+    const found = new Map<string, number>();
+    for (const cut of deletions(word, reach(word)))
+      for (const target of index.get(cut) ?? []) {
+        if (found.has(target)) continue;
+        const far = distance(word, target);
+        if (far <= Math.min(reach(word), reach(target))) found.set(target, far);
+      }
+    // The first letter is the one that people get right; a nearer first letter wins among equals.
+    const rank = (target: string): number => (found.get(target) ?? 9) + (target[0] === word[0] ? 0 : 0.5);
+    const [meant, ...rest] = [...found.keys()].sort((a, b) => rank(a) - rank(b) || a.localeCompare(b));
+    if (meant === undefined || (meant[0] !== word[0] && word.length < 6 && !swappedStart(word, meant)))
+      return undefined;
+    return { meant, rivals: rest.filter((other) => rank(other) === rank(meant)) };
+  };
+}
+
+const swappedStart = (word: string, meant: string): boolean => word[0] === meant[1] && word[1] === meant[0];
+
+export interface Corrected extends Token {
+  readonly said?: string;
+}
+
+export function correct(tokens: readonly Token[], speller: Speller): Corrected[] {
+  const memo = new Map<string, string | undefined>();
+  return tokens.map((token) => {
+    if (token.kind !== 'word') return token;
+    if (!memo.has(token.text)) memo.set(token.text, speller(token.text)?.meant);
+    const meant = memo.get(token.text);
+    return meant === undefined ? token : { ...token, text: meant, said: token.text };
+  });
+}

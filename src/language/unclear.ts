@@ -1,0 +1,94 @@
+/** What may report work but cannot be told: one question, never a guess. */
+import type { Act, Doubt, TrailStep } from './act.ts';
+import { hasTag } from './item.ts';
+import type { NameBook } from './names.ts';
+import type { Placed } from './refine.ts';
+import { asserted, type Scene, someFn } from './scene.ts';
+
+export interface Left {
+  act: Extract<Act, { kind: 'unclear' }>;
+  trail: readonly TrailStep[];
+  doubt: Doubt;
+}
+
+export const doubtFor = ({ draft }: Placed): Doubt => draft.doubt ?? { field: 'task', said: '', options: [] };
+
+/** Deed verbs that report work on a machine. */
+const WORK: ReadonlySet<string> = new Set([
+  'clean',
+  'wipe',
+  'oil',
+  'tighten',
+  'swap',
+  'fit',
+  'look',
+  'adjust',
+  'did',
+  'fix',
+  'install',
+  'calibrate',
+  'clear',
+  'remove',
+  'test',
+  'square',
+  'trim',
+  'update',
+  'read',
+]);
+
+function leftOver(scene: Scene): { why: string; doubt: Doubt } | undefined {
+  if (!asserted(scene)) return undefined;
+  const machine = scene.items.some((item) => hasTag(item, 'machine'));
+  const foreign = scene.items.some((item) => hasTag(item, 'foreign'));
+  if (foreign && !machine) return undefined;
+  const deed = scene.verbs.find((verb) => verb.deed && WORK.has(verb.code));
+  const figure = scene.values.find(
+    (v) => v.code === 'bare' || v.code === 'hours' || v.code === 'range' || v.code === 'grams',
+  );
+  const said = scene.items.map((item) => item.text).join(' ');
+  if (machine && figure && scene.items.length <= 4)
+    return {
+      why: `What is ${scene.items[figure.at]?.text ?? 'that figure'}?`,
+      doubt: { field: 'value', said, options: [] },
+    };
+  if (deed && machine && (scene.nouns.length > 0 || scene.items.length <= 4))
+    return { why: 'Which task was it?', doubt: { field: 'task', said, options: [] } };
+  if (deed && scene.nouns.some((noun) => !noun.weak) && someFn(scene, 'i', 'we', 'just'))
+    return { why: 'Which task was it?', doubt: { field: 'task', said, options: [] } };
+  if (figure?.code === 'range' && machine)
+    return { why: 'How many hours exactly?', doubt: { field: 'value', said, options: [] } };
+  return undefined;
+}
+
+export function leftovers(
+  scenes: readonly Scene[],
+  kept: readonly Placed[],
+  doubtful: readonly Placed[],
+  book: NameBook,
+): Left[] {
+  const first = doubtful[0];
+  if (first) {
+    const scene = scenes[first.draft.clause];
+    const said = scene?.items.map((item) => item.text).join(' ') ?? '';
+    return [
+      {
+        act: { kind: 'unclear', why: 'Which machine was it on?' },
+        trail: first.trail,
+        doubt: { field: 'machine', said, options: book.machines.length <= 5 ? book.machines : [] },
+      },
+    ];
+  }
+  if (kept.length > 0) return [];
+  for (const scene of scenes.slice(0, 20)) {
+    const left = leftOver(scene);
+    if (left)
+      return [
+        {
+          act: { kind: 'unclear', why: left.why },
+          trail: [{ rule: 'unclear: a deed with no task', span: scene.span }],
+          doubt: left.doubt,
+        },
+      ];
+  }
+  return [];
+}

@@ -1,0 +1,309 @@
+/**
+ * Stage 4. Numbers with their units become single items. Figures that are not running time (bore, speed,
+ * temperature, layers, screw sizes) are read first as `other`, so that they can never become hours.
+ */
+import { hasTag, isFn, type Item, sense, type Sense } from './item.ts';
+import type { Unit } from './senses.ts';
+
+/** As short words these are also something else ("in", "a", "x"): a unit only right behind the figure. */
+const GLUED = new Set([
+  'a',
+  'in',
+  'x',
+  'f',
+  'l',
+  's',
+  'w',
+  'n',
+  'v',
+  'c',
+  'k',
+  'bar',
+  'off',
+  'pc',
+  'set',
+  'sets',
+  'pm',
+  'am',
+]);
+
+function parseNumber(text: string): number | undefined {
+  if (/^\d{1,3}(?:[.,]\d{3})+$/u.test(text) && !/^0/u.test(text)) return Number(text.replace(/[.,]/gu, ''));
+  if (/^\d*[.,]?\d+$/u.test(text)) return Number(text.replace(',', '.'));
+  return undefined;
+}
+
+/** The figure that an item is by itself. */
+export function figure(item: Item | undefined): number | undefined {
+  if (!item) return undefined;
+  const word = sense(item, 'number');
+  if (word) return word.value;
+  return /^[\d.]/u.test(item.text) ? parseNumber(item.text) : undefined;
+}
+
+const merged = (items: readonly Item[], from: number, to: number, senses: readonly Sense[]): Item => ({
+  text: items.slice(from, to).map((item) => item.text).join(' '),
+  from: items[from]?.from ?? 0,
+  to: items[to - 1]?.to ?? 0,
+  senses,
+  gap: items[from]?.gap ?? true,
+}); // prettier-ignore
+
+interface Read {
+  end: number;
+  unit: Unit | 'bare';
+  value: number;
+  each?: true;
+}
+
+function unitAt(items: readonly Item[], at: number): Unit | undefined {
+  const item = items[at];
+  if (!item) return undefined;
+  const unit = sense(item, 'unit');
+  if (!unit || unit.code === 'count') return undefined;
+  const digits = /\d$/u.test(items[at - 1]?.text ?? '');
+  if (GLUED.has(item.text) && (item.gap || !digits)) return undefined;
+  if (unit.code === 'days' && item.text === 'd' && !item.gap && /^print/u.test(items[at + 1]?.text ?? ''))
+    return undefined;
+  return unit.code;
+}
+
+const HOURS: Readonly<Partial<Record<Unit, number>>> = {
+  hours: 1,
+  minutes: 1 / 60,
+  seconds: 1 / 3600,
+  days: 24,
+  weeks: 168,
+};
+
+/** "6 h 30", "127 d 6 h", "2 hours and 15 minutes", "6 h 30 m". */
+function duration(items: readonly Item[], at: number): Read | undefined {
+  let total = 0;
+  let end = at;
+  let finest = Infinity;
+  let first: Unit | undefined;
+  for (let i = at; i < items.length;) {
+    const value = figure(items[i]);
+    if (value === undefined) break;
+    let unit = unitAt(items, i + 1);
+    if (first !== undefined && unit === 'metres') unit = 'minutes';
+    if (unit === undefined && first === 'hours' && !(items[i]?.gap ?? true) && value < 60) {
+      total += value / 60;
+      end = i + 1;
+      break;
+    }
+    const scale = unit === undefined ? undefined : HOURS[unit];
+    if (unit === undefined || scale === undefined || scale >= finest) break;
+    if (first === undefined) first = unit;
+    total += value * scale;
+    finest = scale;
+    end = i + 2;
+    i = end;
+    if (isFn(items[i], 'with') || hasTag(items[i], 'joint') || items[i]?.text === ',')
+      i += figure(items[i + 1]) !== undefined && unitAt(items, i + 2) ? 1 : 0;
+  }
+  if (first === undefined || end === at) return undefined;
+  if (end === at + 2 && (first === 'days' || first === 'weeks')) return undefined;
+  return { end, unit: 'hours', value: total };
+}
+
+/** "6:30" as a span or a time of day: the frames decide, the figure is kept as hours. */
+function clock(items: readonly Item[], at: number): Read | undefined {
+  const hours = figure(items[at]);
+  const minutes = figure(items[at + 2]);
+  if (items[at + 1]?.text !== ':' || hours === undefined || minutes === undefined) return undefined;
+  if (
+    (items[at + 1]?.gap ?? true) ||
+    (items[at + 2]?.gap ?? true) ||
+    !/^\d\d$/u.test(items[at + 2]?.text ?? '')
+  )
+    return undefined;
+  if (minutes >= 60) return undefined;
+  const hourWord = unitAt(items, at + 3) === 'hours';
+  return { end: at + (hourWord ? 4 : 3), unit: hourWord ? 'hours' : 'clock', value: hours + minutes / 60 };
+}
+
+/** "2 x 3 h", "three 2-hour prints". */
+function times(items: readonly Item[], at: number): Read | undefined {
+  const count = figure(items[at]);
+  if (count === undefined || !Number.isInteger(count) || count > 50) return undefined;
+  const next = items[at + 1];
+  const skip = next?.text === 'x' || next?.text === '*' ? 2 : 1;
+  const inner = figure(items[at + skip]) === undefined ? undefined : duration(items, at + skip);
+  if (!inner || (skip === 1 && !(items[at + skip]?.gap ?? false))) return undefined;
+  const follows = items[inner.end];
+  if (skip === 1 && !hasTag(follows, 'thing') && !/^(?:print|run|job)/u.test(follows?.text ?? ''))
+    return undefined;
+  return { ...inner, value: inner.value * count };
+}
+
+/** "2-3 h", "2 to 3 hours", "5 or 6 h": no figure can be taken. */
+function range(items: readonly Item[], at: number): Read | undefined {
+  const middle = items[at + 1];
+  const dash =
+    middle?.text === '-' ||
+    isFn(middle, 'or') ||
+    (middle?.text === 'to' && figure(items[at - 1]) === undefined);
+  if (!dash || figure(items[at]) === undefined || figure(items[at + 2]) === undefined) return undefined;
+  const unit = unitAt(items, at + 3);
+  return unit === undefined ? undefined : { end: at + 4, unit: 'range', value: figure(items[at]) ?? 0 };
+}
+
+/** "from 8 to 2:30", "from 9 till 5": hours between two times of day. */
+function fromTo(items: readonly Item[], at: number): Read | undefined {
+  if (!isFn(items[at - 1], 'from') || items[at - 1]?.text !== 'from') return undefined;
+  const end = (i: number): Read | undefined => clock(items, i) ?? timeOfDay(items, i);
+  const start = end(at);
+  if (!start || !/^(?:to|till|til|until|-)$/u.test(items[start.end]?.text ?? '')) return undefined;
+  const stop = end(start.end + 1);
+  if (!stop || start.value >= 24 || stop.value >= 25) return undefined;
+  const gap = stop.value - start.value;
+  const value = gap > 0 ? gap : gap + 12 > 0 ? gap + 12 : gap + 24;
+  return { end: stop.end, unit: 'hours', value };
+}
+function timeOfDay(items: readonly Item[], at: number): Read | undefined {
+  const value = figure(items[at]);
+  if (value === undefined || !Number.isInteger(value) || value > 24) return undefined;
+  const half = items[at + 1]?.text;
+  if (unitAt(items, at + 1) !== undefined && half !== 'am' && half !== 'pm') return undefined;
+  if (half !== 'am' && half !== 'pm') return { end: at + 1, unit: 'clock', value };
+  return { end: at + 2, unit: 'clock', value: half === 'pm' && value < 12 ? value + 12 : value };
+}
+
+const WEIGHT: Readonly<Partial<Record<Unit, readonly [Unit, number]>>> = {
+  kilograms: ['grams', 1000],
+  minutes: ['hours', 1 / 60],
+  weeks: ['days', 7],
+  seconds: ['other', 1],
+  years: ['days', 365],
+};
+
+function withUnit(items: readonly Item[], at: number): Read | undefined {
+  const value = figure(items[at]);
+  if (value === undefined) return undefined;
+  if (items[at + 1]?.text === 'k' && !(items[at + 1]?.gap ?? true)) {
+    const unit = unitAt(items, at + 2);
+    return { end: at + (unit ? 3 : 2), unit: unit ?? 'bare', value: value * 1000 };
+  }
+  const unit = unitAt(items, at + 1);
+  if (unit === undefined) return undefined;
+  const [plainUnit, scale] = WEIGHT[unit] ?? [unit, 1];
+  return { end: at + 2, unit: plainUnit, value: value * scale };
+}
+
+/** "2 350": thousands set off by a space, in front of a unit or after a counter's name. */
+function spaced(items: readonly Item[], at: number): Read | undefined {
+  const [head, tail] = [items[at]?.text ?? '', items[at + 1]?.text ?? ''];
+  if (!/^[1-9]\d?$/u.test(head) || !/^\d{3}$/u.test(tail) || !(items[at + 1]?.gap ?? false)) return undefined;
+  const unit = unitAt(items, at + 2);
+  return unit === 'hours' || unit === 'grams' ? { end: at + 3, unit, value: Number(head + tail) } : undefined;
+}
+
+/** "half an hour", "an hour and a half", "quarter of an hour", "2 and a half hours", "1 1/2 h". */
+function halves(items: readonly Item[], at: number): Read | undefined {
+  const text = items.slice(at, at + 6).map((item) => item.text).join(' '); // prettier-ignore
+  for (const [pattern, words, value] of FRACTIONS)
+    if (pattern.test(text)) return { end: at + wordsIn(items, at, words), unit: 'hours', value };
+  const whole = figure(items[at]);
+  if (whole === undefined) return undefined;
+  const rest = items.slice(at + 1, at + 7).map((item) => item.text).join(' '); // prettier-ignore
+  const tail =
+    /^(?:hours?|hrs?|h) and a half|^and a half (?:hours?|hrs?|h)\b|^1 \/ 2 (?:hours?|hrs?|h)\b|^\.5 (?:hours?|hrs?|h)\b/u.exec(
+      rest,
+    )?.[0];
+  return tail === undefined
+    ? undefined
+    : { end: at + 1 + wordsIn(items, at + 1, tail), unit: 'hours', value: whole + 0.5 };
+}
+const FRACTIONS: readonly (readonly [RegExp, string, number])[] = [
+  [/^an? hour and a half/u, 'an hour and a half', 1.5],
+  [/^an? hour and a quarter/u, 'an hour and a quarter', 1.25],
+  [/^half an? hour/u, 'half an hour', 0.5],
+  [/^a half hour/u, 'a half hour', 0.5],
+  [/^(?:three quarters of an hour|3 \/ 4 of an hour)/u, 'three quarters of an hour', 0.75],
+  [/^a quarter of an hour/u, 'a quarter of an hour', 0.25],
+  [/^quarter of an hour/u, 'quarter of an hour', 0.25],
+  [/^half a day/u, 'half a day', 12],
+  [/^a? ?full hour\b/u, 'full hour', 1],
+  [/^an hour\b/u, 'an hour', 1],
+];
+
+/** How many items hold the words of `phrase`, from `at`. */
+function wordsIn(items: readonly Item[], at: number, phrase: string): number {
+  const wanted = phrase.split(' ').length;
+  let seen = 0;
+  let i = at;
+  while (seen < wanted && i < items.length) {
+    seen += (items[i]?.text ?? '').split(' ').length;
+    i += 1;
+  }
+  return i - at;
+}
+
+/** "a kilo of petg", "a week", "another fortnight". */
+function article(items: readonly Item[], at: number): Read | undefined {
+  if (items[at]?.text === 'fortnight') return { end: at + 1, unit: 'days', value: 14 };
+  if (items[at]?.text === 'a' && items[at + 1]?.text === 'fortnight')
+    return { end: at + 2, unit: 'days', value: 14 };
+  if (!/^(?:a|an|another|one more|1)$/u.test(items[at]?.text ?? '')) return undefined;
+  const unit = sense(items[at + 1], 'unit')?.code;
+  const [code, scale] = unit === undefined ? [undefined, 1] : (WEIGHT[unit] ?? [unit, 1]);
+  if (code === 'days' || code === 'months' || (code === 'grams' && unit === 'kilograms')) {
+    return (items[at + 1]?.text.length ?? 0) < 2 ? undefined : { end: at + 2, unit: code, value: scale };
+  }
+  return undefined;
+}
+
+/** Figures that name a thing: "layer 40", "m3", "0.4 nozzle", "act two". */
+function ordinal(items: readonly Item[], at: number): Read | undefined {
+  const before = items[at - 1]?.text ?? '';
+  const value = figure(items[at]);
+  if (
+    value === undefined ||
+    !/^(?:layer|layers|act|scene|room|page|version|v|step|chapter|floor|level)$/u.test(before)
+  )
+    return undefined;
+  return { end: at + 1, unit: 'other', value };
+}
+
+/** In order: what is more particular comes first. */
+const READERS: readonly ((items: readonly Item[], at: number) => Read | undefined)[] = [
+  ordinal, halves, fromTo, range, times, spaced, clock, duration, withUnit, article,
+]; // prettier-ignore
+
+export function readValues(items: readonly Item[]): Item[] {
+  const out: Item[] = [];
+  for (let at = 0; at < items.length;) {
+    const item = items[at];
+    if (!item) break;
+    const read = hasTag(item, 'machine') ? undefined : firstRead(items, at);
+    if (read) {
+      out.push(merged(items, at, read.end, [{ tag: 'value', code: read.unit, value: read.value }]));
+      at = read.end;
+      continue;
+    }
+    const value = hasTag(item, 'machine') ? undefined : figure(item);
+    out.push(
+      value === undefined
+        ? item
+        : { ...item, senses: [...item.senses, { tag: 'value', code: 'bare', value }] },
+    );
+    at += 1;
+  }
+  return out;
+}
+
+function firstRead(items: readonly Item[], at: number): Read | undefined {
+  const text = items[at]?.text ?? '';
+  if (
+    !/^[\d.]/u.test(text) &&
+    !hasTag(items[at], 'number') &&
+    !/^(?:a|an|half|three|another|one more|full|quarter|fortnight)\b/u.test(text)
+  )
+    return undefined;
+  for (const reader of READERS) {
+    const read = reader(items, at);
+    if (read) return read;
+  }
+  return undefined;
+}
