@@ -141,6 +141,12 @@ export const classOf = (of: Rule, build: Build): ConsequenceClass =>
   typeof of.class === 'function' ? of.class(build) : of.class;
 export const minutesOf = (of: Rule, build: Build): number =>
   typeof of.minutes === 'function' ? of.minutes(build) : of.minutes;
-export const rankOf = (of: ConsequenceClass): number => CLASSES.indexOf(of);
+const RANK: Readonly<Record<ConsequenceClass, number>> = {
+  safety: 0,
+  'print failure': 1,
+  'print quality': 2,
+  housekeeping: 3,
+};
+export const rankOf = (of: ConsequenceClass): number => RANK[of];
 export const graver = (a: ConsequenceClass, b: ConsequenceClass): ConsequenceClass =>
   rankOf(a) <= rankOf(b) ? a : b;

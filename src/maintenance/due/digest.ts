@@ -9,10 +9,11 @@ import { todayOf } from './context.ts';
 import type { DueContext } from './context.ts';
 import { cautionsFor, fetchFor, onShelf, shortages, wantedSpare } from './fetch.ts';
 import type { CautionAt, FetchItem, Shortage } from './fetch.ts';
-import { cutToMinutes, roundOf } from './round.ts';
+import { cutToMinutes, mayComeForward, roundOf } from './round.ts';
+import { inListOrder } from './order.ts';
 import type { RoundStop } from './round.ts';
 import type { DueRow } from './row.ts';
-import { dueRows } from './rows.ts';
+import { rowsByMachine } from './rows.ts';
 
 export interface DigestContext extends DueContext {
   minutesADay?: number;
@@ -69,6 +70,9 @@ export interface Digest {
 
 const runInParts: ReadonlySet<string> = new Set(RUN_IN_PARTS);
 const isOwed = ({ state }: DueRow): boolean => state === 'overdue' || state === 'due';
+/** What is fine and stays so, and what waits, is in none of the lists. */
+const isOfInterest = (row: DueRow): boolean =>
+  isOwed(row) || row.state === 'no-record' || mayComeForward(row);
 const rank = ({ state }: DueRow): number => ['overdue', 'due', 'coming-up'].indexOf(state);
 
 /** Several machines, one line: under the room's name where there is more than one. */
@@ -84,17 +88,21 @@ function condensed(rows: readonly DueRow[]): DueRow[] {
     rows.filter((row) => row.task === 'run-in' && isOwed(row)).map((row) => row.machine),
   );
   const shown = rows.filter((row) => !(inRunIn.has(row.machine) && runInParts.has(row.task) && !row.raised));
-  const lines = new Map<DueRow, readonly DueRow[]>();
-  for (const row of shown.filter(({ rule, state }) => rule.oneLine && state !== 'no-record')) {
-    const first = [...lines.keys()].find((known) => known.task === row.task && isOwed(known) === isOwed(row));
-    lines.set(first ?? row, [...(lines.get(first ?? row) ?? []), row]);
+  const lines = new Map<string, DueRow[]>();
+  for (const row of shown.filter(isOneLine)) {
+    const together = lines.get(lineOf(row));
+    if (together) together.push(row);
+    else lines.set(lineOf(row), [row]);
   }
   return shown.flatMap((row) => {
-    if (!row.rule.oneLine || row.state === 'no-record') return [row];
-    const together = lines.get(row);
-    return together ? asOneLine(together) : [];
+    if (!isOneLine(row)) return [row];
+    const together = lines.get(lineOf(row)) ?? [];
+    return together[0] === row ? asOneLine(together) : [];
   });
 }
+const isOneLine = ({ rule, state }: DueRow): boolean => rule.oneLine === true && state !== 'no-record';
+/** What is owed and what is coming up stand in different lists. */
+const lineOf = (row: DueRow): string => `${row.task} ${isOwed(row) ? 'owed' : row.state}`;
 
 function noRecordOf(rows: readonly DueRow[]): NoRecord {
   const unknown = rows.filter(({ state }) => state === 'no-record');
@@ -153,7 +161,7 @@ function statesOf(machines: readonly MachineRecord[], rows: readonly DueRow[]) {
 
 /** Machines that stand still have a line of their own; their tasks are in none of the lists. */
 export function digestOf(shop: ShopRecord, context: DigestContext): Digest {
-  const all = dueRows(shop, context);
+  const all = rowsByMachine(shop, context).filter(isOfInterest).sort(inListOrder);
   const active = condensed(all.filter(({ idle }) => !idle));
   const owed = active.filter(isOwed);
   const { kept, left } = cutToMinutes(owed, context.minutesADay);
@@ -163,9 +171,7 @@ export function digestOf(shop: ShopRecord, context: DigestContext): Digest {
     ...(context.hourlyRate !== undefined && { hourlyRate: context.hourlyRate }),
     priceOf: (row: DueRow) => priceOf(shop, row),
   };
-  const soon = active.filter(
-    ({ rule, state }) => !rule.oneLine && (state === 'coming-up' || state === 'fine'),
-  );
+  const soon = active.filter((row) => !row.rule.oneLine && mayComeForward(row));
   const round = roundOf(kept, soon, costs, context.minutesADay);
   const rows = round.flatMap((stop) => stop.rows);
   const fetch = fetchFor(rows, shop);

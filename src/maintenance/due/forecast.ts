@@ -3,7 +3,7 @@ import type { Term } from '../care/rule.ts';
 import type { Day } from '../calendar.ts';
 import type { MachineRecord, TaskDone } from '../record/record.ts';
 import type { ForecastDays, TriggerUse } from './row.ts';
-import { HORIZON_DAYS, PATHS, hoursOn } from './weeks.ts';
+import { HORIZON_DAYS, hoursOn } from './weeks.ts';
 import type { Paths } from './weeks.ts';
 
 /** What a forecast of one machine is made from; the paths are drawn once and shared by its tasks. */
@@ -17,18 +17,12 @@ export interface ForecastScene {
 
 const surely = (day: Day): ForecastDays => ({ p10: day, p50: day, p90: day });
 
-const quantile = (days: Float64Array, chance: number): number =>
-  days[Math.ceil(chance * PATHS) - 1] ?? Infinity;
-
 function reached(needed: number, what: 'hours' | 'runDays', scene: ForecastScene): ForecastDays | undefined {
   const paths = scene.idle || !Number.isFinite(needed) ? undefined : scene.paths();
   if (!paths) return undefined;
-  const days = paths.reach(needed, what);
-  const at = (chance: number): Day | null => {
-    const ahead = quantile(days, chance);
-    return ahead > HORIZON_DAYS ? null : paths.first + ahead;
-  };
-  return { p10: at(0.1), p50: at(0.5), p90: at(0.9) };
+  const { p10, p50, p90 } = paths.reach(needed, what);
+  const day = (ahead: number): Day | null => (ahead > HORIZON_DAYS ? null : paths.first + ahead);
+  return { p10: day(p10), p50: day(p50), p90: day(p90) };
 }
 
 /** Hours of the machine in which one unit of the trigger was used so far: what is left is taken to go on so. */

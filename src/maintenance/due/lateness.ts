@@ -1,5 +1,4 @@
 /** How late: beyond its grace or not, and by how much of its own interval. */
-import type { Rule } from '../care/rule.ts';
 import { HAIR } from './standing.ts';
 import type { Standing } from './standing.ts';
 import { graceOf } from './measure.ts';
@@ -25,9 +24,7 @@ export function isOverdue(standing: Standing): boolean {
 /** In units of the task's own interval: 0 is due now, 0.1 a tenth of it late, -1 just done. */
 export function latenessOf(standing: Standing): number {
   const { uses, raised } = standing;
-  const byShare = uses.map(({ share }) => share - 1);
-  const byWaiting = raised ? [raised.daysAgo / (ownDays(standing) ?? USUAL_DAYS)] : [];
-  return Math.max(-1, ...byShare, ...byWaiting);
+  let late = -1;
+  for (const { share } of uses) late = Math.max(late, share - 1);
+  return raised ? Math.max(late, raised.daysAgo / (ownDays(standing) ?? USUAL_DAYS)) : late;
 }
-
-export const hasInterval = (rule: Rule): boolean => typeof rule.every === 'function' || rule.every.length > 0;

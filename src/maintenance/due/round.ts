@@ -14,7 +14,7 @@ export const SET_UP_MINUTES: Readonly<Record<Opening, number>> = {
   'powered-hands-clear': 3,
   hot: 8,
 };
-/** What is not due for long yet stays where it is, however short: this share of its interval must be used. */
+/** The share of its interval that must be used before a task is pulled forward. */
 const RIPE = 0.75;
 
 export interface RoundStop {
@@ -37,6 +37,10 @@ export interface Costs {
   priceOf: (row: DueRow) => number | undefined;
 }
 
+/** Not owed yet, but soon: what is not ripe stays where it is, however short it may be. */
+export const mayComeForward = ({ state, share }: DueRow): boolean =>
+  state === 'coming-up' || (state === 'fine' && (share ?? 0) >= RIPE);
+
 /** Minutes that doing it costs: effort, and what the part's price would buy of work. */
 function effort(row: DueRow, costs: Costs): number | undefined {
   if (row.rule.spare === undefined) return row.minutes;
@@ -52,9 +56,8 @@ function effort(row: DueRow, costs: Costs): number | undefined {
  * Worked: a 5 min look of a 90-day task, 2 days early: 5 x 2/90 = 0.11 min < 5 min.
  */
 export function paysToPullForward(row: DueRow, costs: Costs): boolean {
-  const { forecast, since, state } = row;
-  if (!forecast || forecast.p50 === null || !since) return false;
-  if (state !== 'coming-up' && (state !== 'fine' || (row.share ?? 0) < RIPE)) return false;
+  const { forecast, since } = row;
+  if (!forecast || forecast.p50 === null || !since || !mayComeForward(row)) return false;
   const daysEarly = forecast.p50 - costs.today;
   const intervalDays = forecast.p50 - costs.calendarDayOf(since.at);
   const minutes = effort(row, costs);

@@ -2,6 +2,7 @@
 import { minutesOf } from '../care/rule.ts';
 import { roomRules, rulesFor } from '../care/index.ts';
 import type { PlannedRule } from '../care/index.ts';
+import type { Rule } from '../care/rule.ts';
 import { ROOM, isRoomTask } from '../codes.ts';
 import type { Task } from '../codes.ts';
 import type { MachineRecord, PutOff, ShopRecord, TaskDone } from '../record/record.ts';
@@ -43,38 +44,53 @@ function putOffNow(task: Task, standing: Standing, { record, today }: MachineSce
 const sourceOf = (task: Task, record: MachineRecord): DueRow['source'] =>
   record.intervals[task]?.source ?? 'common practice';
 
-const sinceShown = (since: TaskDone): Since => ({
-  at: since.at,
-  ...(!since.hoursUnknown && { hours: since.totals.hours }),
-  why: since.why,
-});
-
-type Figures = Pick<
-  DueRow,
-  'share' | 'trigger' | 'used' | 'interval' | 'unit' | 'grace' | 'since' | 'all' | 'forecast'
->;
+const sinceShown = ({ at, hoursUnknown, totals, why }: TaskDone): Since =>
+  hoursUnknown ? { at, why } : { at, hours: totals.hours, why };
 
 /** Without a record there is an interval, but nothing used of it. */
-function unknownFigures({ terms }: Standing): Figures {
+function unknownFigures({ terms }: Standing): Partial<DueRow> {
   const [term] = terms;
-  const unit = term && (term.trigger === 'hours' ? 'h' : 'gramsOf' in term ? 'g' : term.trigger);
+  if (!term) return {};
+  const unit = term.trigger === 'hours' ? 'h' : 'gramsOf' in term ? 'g' : term.trigger;
+  const { trigger, interval } = term;
+  return { trigger, interval, unit, grace: graceOf(interval, unit), share: null, used: null, all: [] };
+}
+
+function lookPays({ lookFromHours }: Rule, since: TaskDone | undefined, record: MachineRecord): boolean {
+  if (lookFromHours === undefined || !since || since.hoursUnknown) return false;
+  return record.totals.hours - since.totals.hours >= lookFromHours;
+}
+
+/** What most rows have nothing of; undefined then, because thousands of rows are made. */
+function extrasOf({ rule, assumed }: PlannedRule, standing: Standing, { record }: MachineScene) {
+  const { since, raised, faster } = standing;
+  const watched = since?.finding === 'watch';
+  const pays = lookPays(rule, since, record);
+  if (!raised && assumed === undefined && !watched && !pays && !faster) return undefined;
   return {
-    share: null,
-    trigger: term?.trigger ?? null,
-    used: null,
-    interval: term?.interval ?? null,
-    unit: unit ?? null,
-    grace: term && unit ? graceOf(term.interval, unit) : null,
-    since: null,
-    all: [],
-    forecast: null,
+    ...(raised && { raised }),
+    ...(assumed !== undefined && { assumed }),
+    ...(watched && { watched: true as const }),
+    ...(pays && { lookPays: true as const }),
+    ...(faster && { faster: true as const }),
   };
 }
 
-function figuresOf(standing: Standing, dates: Dates): Figures {
-  if (isUnknown(standing)) return unknownFigures(standing);
+function rowOf(planned: PlannedRule, scene: MachineScene): DueRow | undefined {
+  const { rule } = planned;
+  const { record } = scene;
+  const standing = standingOf(rule, scene);
+  if (!standing) return undefined;
+  const unknown = isUnknown(standing);
   const top = topUse(standing.uses);
-  return {
+  const dates = unknown ? NO_DATES : datesOf(standing, top, scene);
+  const putOff = putOffNow(rule.task, standing, scene);
+  const row: DueRow = {
+    machine: record.name,
+    task: rule.task,
+    state: stateOf(standing, dates, putOff, scene),
+    idle: scene.idle,
+    class: standing.class,
     share: top?.share ?? null,
     trigger: top?.trigger ?? null,
     used: top?.used ?? null,
@@ -83,38 +99,16 @@ function figuresOf(standing: Standing, dates: Dates): Figures {
     grace: top?.grace ?? null,
     since: standing.since ? sinceShown(standing.since) : null,
     all: standing.uses,
-    forecast: dates.shown,
-  };
-}
-
-function rowOf({ rule, assumed }: PlannedRule, scene: MachineScene): DueRow | undefined {
-  const { record } = scene;
-  const standing = standingOf(rule, scene);
-  if (!standing) return undefined;
-  const { since, raised } = standing;
-  const dates = isUnknown(standing) ? NO_DATES : datesOf(standing, topUse(standing.uses), scene);
-  const putOff = putOffNow(rule.task, standing, scene);
-  const looked = rule.lookFromHours !== undefined && since && !since.hoursUnknown;
-  const lookPays = looked && record.totals.hours - since.totals.hours >= (rule.lookFromHours ?? Infinity);
-  return {
-    machine: record.name,
-    task: rule.task,
-    state: stateOf(standing, dates, putOff, scene),
-    idle: scene.idle,
-    class: standing.class,
-    ...figuresOf(standing, dates),
     source: sourceOf(rule.task, record),
-    raisedBy: raised?.mark.entry ?? null,
+    raisedBy: standing.raised?.mark.entry ?? null,
     putOff: putOff ? putOffShown(putOff) : null,
     minutes: minutesOf(rule, record.build),
+    forecast: dates.shown,
     rule,
     lateness: latenessOf(standing),
-    ...(raised && { raised }),
-    ...(assumed !== undefined && { assumed }),
-    ...(since?.finding === 'watch' && { watched: true }),
-    ...(lookPays && { lookPays: true }),
-    ...(standing.faster && { faster: true }),
   };
+  const extras = extrasOf(planned, standing, scene);
+  return extras || unknown ? { ...row, ...(unknown && unknownFigures(standing)), ...extras } : row;
 }
 
 /** A retired machine needs nothing any more. */
@@ -132,12 +126,15 @@ function unordered(record: MachineRecord, context: DueContext, room?: MachineRec
 export const machineDue = (record: MachineRecord, context: DueContext, room?: MachineRecord): DueRow[] =>
   unordered(record, context, room).sort(inListOrder);
 
+/** The tasks of all machines and of the room, machine by machine. */
+export const rowsByMachine = (shop: ShopRecord, context: DueContext): DueRow[] => [
+  ...[...shop.machines.values()].flatMap((record) => unordered(record, context, shop.room)),
+  ...unordered(shop.room, context),
+];
+
 /** The tasks of all machines and of the room in list order. */
 export const dueRows = (shop: ShopRecord, context: DueContext): DueRow[] =>
-  [
-    ...[...shop.machines.values()].flatMap((record) => unordered(record, context, shop.room)),
-    ...unordered(shop.room, context),
-  ].sort(inListOrder);
+  rowsByMachine(shop, context).sort(inListOrder);
 
 /** One task of one machine; undefined where the machine does not have it, or nothing asks for it. */
 export function dueRow(

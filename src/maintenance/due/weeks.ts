@@ -14,6 +14,8 @@ export const PATHS = 50;
 export const HORIZON_DAYS = 730;
 const WEEKS = Math.ceil(HORIZON_DAYS / 7);
 const LOOK_BACK_WEEKS = 8;
+/** Sums of hours are not exact. */
+const HAIR = 1e-9;
 /** A week half so likely to be drawn as one four weeks younger. */
 const HALF_LIFE_WEEKS = 4;
 /** Fewer days of usage than this carry no forecast. */
@@ -31,14 +33,14 @@ function randomFrom(seed: number): () => number {
 }
 
 const drawnWeeks = new Map<number, Uint8Array>();
-/** Which past week (0 is the youngest) each future week of each path repeats. */
+/** Which past week (0 is the youngest) each path repeats in each future week; week by week. */
 function drawsOf(weeksBack: number): Uint8Array {
   const known = drawnWeeks.get(weeksBack);
   if (known) return known;
   const random = randomFrom(20_260_311 + weeksBack);
   const weights = Array.from({ length: weeksBack }, (_, week) => 0.5 ** (week / HALF_LIFE_WEEKS));
   const total = weights.reduce((sum, weight) => sum + weight, 0);
-  const draws = Uint8Array.from({ length: PATHS * WEEKS }, () => {
+  const draws = Uint8Array.from({ length: WEEKS * PATHS }, () => {
     let left = random() * total;
     const week = weights.findIndex((weight) => (left -= weight) < 0);
     return week < 0 ? 0 : week;
@@ -94,13 +96,18 @@ function pastWeeks(
   return hours;
 }
 
+/** Days ahead by which 10, 50 and 90 % of the paths got there; Infinity beyond the horizon. */
+export interface Reach {
+  p10: number;
+  p50: number;
+  p90: number;
+}
+
 /** Cumulated hours (or run-days) of each path, week by week, to look up when a figure is reached. */
 export interface Paths {
   first: Day;
-  /** Days from `first` on which each path reaches so many, ascending; Infinity beyond the horizon. */
-  reach(needed: number, what: 'hours' | 'runDays'): Float64Array;
-  /** Mean hours a local day over the paths' source weeks. */
-  hoursADay: number;
+  /** Days from `first` on which so many are reached. */
+  reach(needed: number, what: 'hours' | 'runDays'): Reach;
 }
 
 function downOn(record: MachineRecord, context: DueContext): (day: Day) => boolean {
@@ -124,23 +131,26 @@ export function pathsOf(record: MachineRecord, context: DueContext): Paths | und
   return drawPaths(first, hours, weeksBack, closed);
 }
 
+const chanceOf = (ascending: Float64Array, chance: number): number =>
+  ascending[Math.ceil(chance * PATHS) - 1] ?? Infinity;
+
 function drawPaths(first: Day, hours: Float64Array, weeksBack: number, closed: Uint8Array): Paths {
   const draws = drawsOf(weeksBack);
-  const amounts = { hours, runDays: hours.map((h) => (h > 0 ? 1 : 0)) };
-  const sums: Partial<Record<'hours' | 'runDays', Float64Array>> = {};
+  const source = { weeksBack, draws, closed };
+  const drawn: Partial<Record<'hours' | 'runDays', Cumulated>> = {};
+  const days = new Float64Array(PATHS);
   return {
     first,
-    hoursADay: hours.reduce((sum, h) => sum + h, 0) / hours.length,
     reach(needed, what) {
-      const amount = amounts[what];
-      const cumulated = (sums[what] ??= cumulate(amount, weeksBack, draws, closed));
-      const days = new Float64Array(PATHS);
-      for (let path = 0; path < PATHS; path += 1)
-        days[path] = reachOne(path, needed - 1e-9, amount, cumulated, draws, closed);
-      return days.sort();
+      const from = (drawn[what] ??= openCumulated(what === 'hours' ? hours : hours.map(asRunDay), source));
+      const weeks = weeksFor(needed, from);
+      for (let path = 0; path < PATHS; path += 1) days[path] = reachOne(path, needed - HAIR, from, weeks);
+      days.sort();
+      return { p10: chanceOf(days, 0.1), p50: chanceOf(days, 0.5), p90: chanceOf(days, 0.9) };
     },
   };
 }
+const asRunDay = (hours: number): number => (hours > 0 ? 1 : 0);
 
 /** What each past week comes to in one future week, whose closed days run nothing. */
 function weekTotals(amount: Float64Array, weeksBack: number, closed: Uint8Array, week: number): Float64Array {
@@ -159,41 +169,60 @@ function closeAlike(closed: Uint8Array, a: number, b: number): boolean {
   return true;
 }
 
-/** Total of each path at the start of each week. */
-function cumulate(
-  amount: Float64Array,
-  weeksBack: number,
-  draws: Uint8Array,
-  closed: Uint8Array,
-): Float64Array {
-  const cumulated = new Float64Array(PATHS * (WEEKS + 1));
-  let totals = weekTotals(amount, weeksBack, closed, 0);
-  for (let week = 0; week < WEEKS; week += 1) {
-    if (week > 0 && !closeAlike(closed, week, week - 1)) totals = weekTotals(amount, weeksBack, closed, week);
-    for (let path = 0, at = week; path < PATHS; path += 1, at += WEEKS + 1)
-      cumulated[at + 1] = (cumulated[at] ?? 0) + (totals[draws[path * WEEKS + week] ?? 0] ?? 0);
-  }
-  return cumulated;
+interface Source {
+  weeksBack: number;
+  draws: Uint8Array;
+  closed: Uint8Array;
+}
+/** Total of each path at the start of each week, week by week; reckoned only as far as somebody asked. */
+interface Cumulated extends Source {
+  amount: Float64Array;
+  sums: Float64Array;
+  weeks: number;
+  totals: Float64Array;
 }
 
-function reachOne(
-  path: number,
-  needed: number,
-  amount: Float64Array,
-  cumulated: Float64Array,
-  draws: Uint8Array,
-  closed: Uint8Array,
-): number {
-  const from = path * (WEEKS + 1);
-  if ((cumulated[from + WEEKS] ?? 0) < needed) return Infinity;
-  let [low, high] = [0, WEEKS];
+const openCumulated = (amount: Float64Array, source: Source): Cumulated => ({
+  ...source,
+  amount,
+  sums: new Float64Array((WEEKS + 1) * PATHS),
+  weeks: 0,
+  totals: weekTotals(amount, source.weeksBack, source.closed, 0),
+});
+
+/** Goes on week by week until every path has come so far, or the horizon is there; the weeks that took. */
+function weeksFor(needed: number, from: Cumulated): number {
+  const { amount, weeksBack, closed, sums, draws } = from;
+  const most = Math.max(...weekTotals(amount, weeksBack, closed, 0));
+  if (most * WEEKS < needed) return 0;
+  while (from.weeks < WEEKS && slowest(from) < needed) {
+    const week = from.weeks;
+    if (week > 0 && !closeAlike(closed, week, week - 1))
+      from.totals = weekTotals(amount, weeksBack, closed, week);
+    for (let at = week * PATHS, next = at + PATHS; at < (week + 1) * PATHS; at += 1, next += 1)
+      sums[next] = (sums[at] ?? 0) + (from.totals[draws[at] ?? 0] ?? 0);
+    from.weeks += 1;
+  }
+  return from.weeks;
+}
+
+function slowest({ sums, weeks }: Cumulated): number {
+  let least = Infinity;
+  for (let at = weeks * PATHS; at < (weeks + 1) * PATHS; at += 1) least = Math.min(least, sums[at] ?? 0);
+  return least;
+}
+
+function reachOne(path: number, needed: number, from: Cumulated, weeks: number): number {
+  const { sums, draws, closed, amount } = from;
+  if ((sums[weeks * PATHS + path] ?? 0) < needed) return Infinity;
+  let [low, high] = [0, weeks];
   while (high - low > 1) {
     const middle = (low + high) >> 1;
-    if ((cumulated[from + middle] ?? 0) >= needed) high = middle;
+    if ((sums[middle * PATHS + path] ?? 0) >= needed) high = middle;
     else low = middle;
   }
-  let sum = cumulated[from + low] ?? 0;
-  const past = draws[path * WEEKS + low] ?? 0;
+  let sum = sums[low * PATHS + path] ?? 0;
+  const past = draws[low * PATHS + path] ?? 0;
   for (let day = 0; day < 7; day += 1) {
     if (closed[low * 7 + day] === 0) sum += amount[past * 7 + day] ?? 0;
     if (sum >= needed) return low * 7 + day;
