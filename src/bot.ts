@@ -2,6 +2,7 @@
 import { createHash } from 'node:crypto';
 import { createReader } from './language/read.ts';
 import type { Reading, SaidAt } from './language/act.ts';
+import { checkpointsOf, knownFromCheckpoints, WORTH_SAVING } from './commands/checkpoints.ts';
 import { catchUp, nothingKnown, type Known } from './commands/current.ts';
 import { enrolment } from './commands/enrol.ts';
 import { RequestFault } from './commands/fault.ts';
@@ -20,6 +21,7 @@ import { VERSIONS } from './maintenance/entry/upcast.ts';
 import type { Entry, Instant } from './maintenance/entry/entry.ts';
 import { foldName } from './maintenance/machine.ts';
 import type { ShopRecord } from './maintenance/record/record.ts';
+import { StoreFault } from './store/fault.ts';
 import type { ReadView, Store, Transaction } from './store/store.ts';
 import { parseWorkshop, type Workshop } from './workshop.ts';
 import { digestReply } from './replies/wording/digest.ts';
@@ -67,6 +69,8 @@ interface Setting {
 export function openBot(store: Store): Bot {
   let setting: Setting | undefined;
   let known: Known | undefined;
+  /** What a start finds kept; time going back starts from it or from nothing. */
+  let saved: Known | undefined;
   let reader: { names: string; read: (text: string, said: SaidAt) => Reading } | undefined;
 
   const settingIn = async ({ post }: Pick<ReadView, 'post'>): Promise<Setting> => {
@@ -74,15 +78,23 @@ export function openBot(store: Store): Bot {
     if (json === undefined) throw new RequestFault('no-workshop', NO_WORKSHOP);
     if (setting?.json === json) return setting;
     const workshop: Workshop = JSON.parse(json);
-    if (setting?.workshop.workshop.zone !== workshop.workshop.zone) known = undefined;
+    if (setting?.workshop.workshop.zone !== workshop.workshop.zone) known = saved = undefined;
     setting = { json, workshop, calendar: openCalendar(workshop.workshop.zone) };
     return setting;
   };
 
-  const recordIn = async ({ journal }: Pick<ReadView, 'journal'>, { calendar }: Setting, now: Instant) => {
-    const base = nothingKnown(calendar);
-    known = await catchUp(known ?? base, base, journal, now, calendar);
+  const recordIn = async (view: ReadView, { calendar }: Setting, now: Instant): Promise<ShopRecord> => {
+    saved ??= (await knownFromCheckpoints(view, calendar)) ?? nothingKnown(calendar);
+    known = await catchUp(known ? [known, saved] : [saved], view.journal, now, calendar);
     return known.record;
+  };
+  const saveIfWorthIt = async (): Promise<void> => {
+    if (!known || !saved || !setting || known.position - saved.position < WORTH_SAVING) return;
+    const rows = checkpointsOf(known, setting.calendar);
+    await store.transact(async ({ post }) => {
+      await post.dropCheckpoints();
+      await post.saveCheckpoints(rows);
+    });
   };
 
   const readerFor = async ({ workshop }: Setting, record: ShopRecord, { post }: Pick<ReadView, 'post'>) => {
@@ -157,7 +169,13 @@ export function openBot(store: Store): Bot {
       store.read(async (view) =>
         (await view.post.workshop()) === undefined ? undefined : (await settingIn(view)).calendar,
       ),
-    close: () => store.close(),
+    async close() {
+      // a cache that cannot be saved just now costs the next start a little time, and nothing else
+      await saveIfWorthIt().catch((fault: unknown) => {
+        if (!(fault instanceof StoreFault)) throw fault;
+      });
+      await store.close();
+    },
   };
 
   async function applyWorkshop(
@@ -168,8 +186,7 @@ export function openBot(store: Store): Bot {
     const json = await transaction.post.workshop();
     const before = json === undefined ? undefined : (await settingIn(transaction)).workshop;
     const calendar = openCalendar(workshop.workshop.zone);
-    const base = nothingKnown(calendar);
-    const { record } = await catchUp(base, base, transaction.journal, now, calendar);
+    const { record } = await catchUp([nothingKnown(calendar)], transaction.journal, now, calendar);
     const { drafts, ...report } = enrolment(workshop, record, {
       now,
       calendar,

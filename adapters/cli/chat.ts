@@ -17,12 +17,12 @@ import { failed } from './fault.ts';
 import { readMoment } from './moment.ts';
 import { readTextFile, withBot, type World } from './session.ts';
 import type { Arguments } from './options.ts';
-import { demoWorkshop } from '../../demo-data/workshop.ts';
+import { demoTemplate } from '../../demo-data/build.ts';
 
 function demoNow(args: Arguments, world: World): Instant {
   const said = args.text('now');
   if (said === undefined) return world.clock();
-  const parsed = parseWorkshop(demoWorkshop());
+  const parsed = parseWorkshop(demoTemplate());
   return readMoment(said, '--now', openCalendar(parsed.ok ? parsed.workshop.workshop.zone : 'UTC'));
 }
 
@@ -33,7 +33,7 @@ async function onDemo(args: Arguments, world: World): Promise<number> {
   const bot = openBot(store);
   try {
     const now = demoNow(args, world);
-    await fillWithDemo(bot, store, now);
+    await fillWithDemo(store, now);
     return await talk(
       bot,
       args,

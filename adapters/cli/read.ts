@@ -1,6 +1,6 @@
 /** `fettle read`: what messages are read as, one line in, one line out; nothing is written. */
 import { createReader, openCalendar, parseWorkshop, type Reading, type Workshop } from '../../src/index.ts';
-import { demoWorkshop } from '../../demo-data/workshop.ts';
+import { demoTemplate } from '../../demo-data/build.ts';
 import type { Command } from './command.ts';
 import { failed } from './fault.ts';
 import { momentOf, readTextFile } from './session.ts';
@@ -28,7 +28,7 @@ function lineOf(raw: string): Line | string {
 }
 
 function workshopIn(path: string | undefined): Workshop {
-  const parsed = parseWorkshop(path === undefined ? demoWorkshop() : readTextFile(path));
+  const parsed = parseWorkshop(path === undefined ? demoTemplate() : readTextFile(path));
   if (parsed.ok) return parsed.workshop;
   throw failed('bad-workshop', parsed.faults.map((f) => `Line ${f.line}: ${f.text}`).join('\n'));
 }

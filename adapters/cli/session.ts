@@ -85,7 +85,8 @@ const isCoded = (cause: unknown): cause is { code: string } =>
 /** Any fault as exit code, code word and sentence. */
 export function asCommandFault(cause: unknown): CommandFault {
   if (cause instanceof CommandFault) return cause;
-  if (cause instanceof RequestFault) return failed(cause.code, cause.message, cause);
+  if (cause instanceof RequestFault)
+    return new CommandFault(cause.code === 'unknown-machine' ? 2 : 1, cause.code, cause.message, cause);
   if (cause instanceof StoreFault) return failed(cause.code, cause.message, cause);
   const text = cause instanceof Error ? cause.message : String(cause);
   return failed('fault', `That could not be done: ${text}`, cause);

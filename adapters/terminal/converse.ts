@@ -59,7 +59,9 @@ async function tryThese({ bot, clock }: Talk): Promise<string> {
   const rows = await bot.due({ now: clock() });
   const machines = [...new Set(rows.map((row) => row.machine))].filter((name) => name !== 'room');
   const late =
-    rows.find((row) => row.state === 'overdue' && row.machine !== 'room')?.machine ?? machines[0] ?? 'it';
+    rows.find((row) => row.state === 'overdue' && row.machine !== 'room' && !row.idle)?.machine ??
+    machines[0] ??
+    'it';
   const other = machines.find((name) => name !== late) ?? late;
   return [
     'Try, in your own words:',

@@ -1,5 +1,6 @@
 /** What came of a message, as one reply: caution first, then what was noted, what not, what is asked. */
 import type { ActReading } from '../language/act.ts';
+import { isSafetySymptom } from '../maintenance/codes.ts';
 import { dueRows } from '../maintenance/due/rows.ts';
 import type { Entry } from '../maintenance/entry/entry.ts';
 import type { Reply, Button, Item, Section } from '../replies/reply.ts';
@@ -74,10 +75,12 @@ function spelling({ steps }: Played): Item[] {
 
 /** Machines under a safety hold that this message speaks of: on top of every answer about them. */
 function heldLines(scene: Scene, { steps, caution }: Played): string[] {
+  const refused = steps.some((s) => s.decision?.outcome === 'refused' && s.decision.code === 'safety-hold');
   const names = new Set(
     steps.flatMap(({ act }) => ('machine' in act && act.machine !== undefined ? [act.machine] : [])),
   );
-  if (caution.length > 0) return [];
+  // the stop answer and the refusal say it themselves
+  if (caution.length > 0 || refused) return [];
   return [...names].flatMap((name) => {
     const hold = scene.record.machines.get(name)?.hold;
     if (!hold) return [];
@@ -87,6 +90,8 @@ function heldLines(scene: Scene, { steps, caution }: Played): string[] {
     ];
   });
 }
+
+const isSafety = (entry: Entry): boolean => entry.kind === 'seen' && isSafetySymptom(entry.symptom);
 
 const undoButtons = (played: Played, scene: Scene): Button[] => {
   const wrote = played.steps.some((s) => s.entries.some((e) => e.kind !== 'takenBack'));
@@ -146,7 +151,7 @@ export function compose(scene: Scene, played: Played, targets: Targets): Reply {
   const aside = played.aside === undefined ? [] : [item(played.aside)];
   const question = played.asking ? [item(played.asking.question.text)] : [];
   const sections: Section[] = [
-    ...writtenSections(written, scene),
+    ...writtenSections(played.grave ? written.filter((w) => !isSafety(w.entry)) : written, scene),
     { items: more },
     { items: refusals },
     { items: aside },

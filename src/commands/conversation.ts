@@ -25,6 +25,8 @@ export interface OpenQuestion {
 export interface Conversation {
   lastMachine?: string;
   question?: OpenQuestion;
+  /** The last reply took the machine for granted: a bare name puts it right. */
+  tookMachine?: true;
   /** What the last reply's buttons stand for, in their order. */
   presses?: readonly { label: string; press: Press }[];
 }
@@ -32,6 +34,7 @@ export interface Conversation {
 // The store keeps this as text; a shape from an older version is dropped, not mended.
 const shape = z.object({
   lastMachine: z.string().optional(),
+  tookMachine: z.literal(true).optional(),
   question: z
     .looseObject({ id: z.string(), pending: z.array(z.looseObject({ kind: z.string() })) })
     .optional(),

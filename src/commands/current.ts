@@ -30,28 +30,57 @@ export const nothingKnown = (calendar: LocalCalendar): Known => ({
   waiting: [],
 });
 
-/** Brings what is known up to `now`; when time went back, starts again from `base`. */
+/**
+ * Brings what is known up to `now`. `starts`: where to begin, the best first; one that already knows of a later
+ * time than `now` is passed over. The last should be `nothingKnown`.
+ */
 export async function catchUp(
-  known: Known,
-  base: Known,
+  starts: readonly Known[],
   journal: JournalReader,
   now: Instant,
   calendar: LocalCalendar,
 ): Promise<Known> {
-  const start = now >= known.now ? known : base;
-  const holds = holdsAt(now);
-  let record = start.record;
-  let position = start.position;
-  const fold = async (entries: readonly Entry[]): Promise<void> => {
-    if (entries.length > 0) record = await extendShop(record, entries, sourceAt(journal, now), calendar);
-  };
-  await fold(start.waiting.filter(holds));
-  const waiting = start.waiting.filter((entry) => !holds(entry));
-  for await (const batch of journal.since(position)) {
-    await fold(batch.entries.filter(holds));
-    waiting.push(...batch.entries.filter((entry) => !holds(entry)));
-    position = batch.upTo;
+  const start = starts.find((known) => known.now <= now) ?? nothingKnown(calendar);
+  return start.position === 0
+    ? fromTheBeginning(journal, now, calendar)
+    : onTop(start, journal, now, calendar);
+}
+
+/** The whole journal at once: one fold is far cheaper than many extensions. */
+async function fromTheBeginning(
+  journal: JournalReader,
+  now: Instant,
+  calendar: LocalCalendar,
+): Promise<Known> {
+  const all: Entry[] = [];
+  let position = 0;
+  for await (const { entries, upTo } of journal.since(0)) {
+    for (const entry of entries) all.push(entry);
+    position = upTo;
   }
+  const holds = holdsAt(now);
+  const record = foldShop(all.filter(holds), calendar);
+  return { record, position, now, waiting: all.filter((entry) => !holds(entry)) };
+}
+
+async function onTop(
+  start: Known,
+  journal: JournalReader,
+  now: Instant,
+  calendar: LocalCalendar,
+): Promise<Known> {
+  const holds = holdsAt(now);
+  const waiting = start.waiting.filter((entry) => !holds(entry));
+  const added = start.waiting.filter(holds);
+  let { position } = start;
+  for await (const { entries, upTo } of journal.since(position)) {
+    for (const entry of entries) (holds(entry) ? added : waiting).push(entry);
+    position = upTo;
+  }
+  const record =
+    added.length === 0
+      ? start.record
+      : await extendShop(start.record, added, sourceAt(journal, now), calendar);
   return { record, position, now, waiting };
 }
 

@@ -110,8 +110,21 @@ async function play(scene: Scene): Promise<Played> {
   const { question } = conversation;
   const value = question && answerIn(message.text, reading, question);
   if (question && value !== undefined) return playAnswer(scene, question, value);
+  const { bare } = reading;
+  if (conversation.tookMachine && bare?.machine !== undefined && !says(reading))
+    return {
+      ...(await playDeeds(scene, [{ kind: 'amend', machine: bare.machine }], {})),
+      ...stillOpen(conversation),
+    };
   return playActs(scene);
 }
+
+/** A question about what was written stays open when only its machine was put right. */
+const stillOpen = ({ question }: Conversation): Pick<Played, 'asking'> =>
+  question?.field === 'reason' ? { asking: { about: 0, question } } : {};
+
+/** More than a name alone. */
+const says = (reading: Reading): boolean => reading.acts.some(({ act }) => act.kind !== 'unclear');
 
 async function playPress(scene: Scene, press: Press): Promise<Played> {
   switch (press.does) {
@@ -195,10 +208,14 @@ function nextConversation(scene: Scene, played: Played, answer: Answer): Convers
   const lastMachine = lastNamed(played.steps) ?? scene.conversation.lastMachine;
   return {
     ...(lastMachine === undefined ? {} : { lastMachine }),
+    ...(tookMachine(played.steps) ? { tookMachine: true } : {}),
     ...(played.asking ? { question: played.asking.question } : {}),
     presses: answer.buttons.map(({ label, press }) => ({ label, press })),
   };
 }
+
+const tookMachine = (steps: readonly Step[]): boolean =>
+  steps.some((s) => s.outcome === 'written' && s.assumed?.['machine']?.from === 'conversation');
 
 const lastNamed = (steps: readonly Step[]): string | undefined =>
   steps.flatMap(({ act }) => ('machine' in act && act.machine !== undefined ? [act.machine] : [])).at(-1);

@@ -1,4 +1,5 @@
 /** Decides one act against the record with the message's earlier acts applied, and appends what came of it. */
+import type { DecideContext } from '../maintenance/decide/context.ts';
 import { decide } from '../maintenance/decide/decide.ts';
 import { momentOf } from '../maintenance/decide/moment.ts';
 import type { Decision } from '../maintenance/decide/decision.ts';
@@ -36,7 +37,9 @@ export async function write(scene: Scene, deed: Deed, options: WriteOptions): Pr
       by: person.id,
       role: person.role,
       calendar,
-      lastBatch: options.batch ?? (await lastBatch(scene.transaction.journal, person.id, message.now)),
+      ...(await batchFor(scene, deed, options)),
+      message: message.key,
+      recent: await justSaid(scene, deed),
       confirmed: options.confirmed === true,
       latestPutOff: (task, machine) => latestPutOff(machine, task, dueContext(scene)),
       planned: (task, machine) => planned(task, machine),
@@ -86,4 +89,28 @@ async function recordAsOf(scene: Scene, deed: Deed, at: Instant): Promise<ShopRe
   const machine = 'machine' in deed ? deed.machine : undefined;
   if (machine === undefined) return record;
   return shopAt(record, machine, at, sourceAt(transaction.journal, message.now), calendar);
+}
+
+type Batch = Pick<DecideContext, 'lastBatch' | 'corrected'>;
+
+/** Only a correction speaks of what was written before. */
+async function batchFor(scene: Scene, deed: Deed, { batch }: WriteOptions): Promise<Batch> {
+  if (deed.kind !== 'undo' && deed.kind !== 'amend') return { lastBatch: [] };
+  const { journal } = scene.transaction;
+  const last = batch ?? (await lastBatch(journal, scene.person.id, scene.message.now));
+  return { lastBatch: last, corrected: await journal.familyOf(last.map((entry) => entry.id)) };
+}
+
+const LATELY_MS = 2 * 60_000;
+const LATELY_MOST = 20;
+
+/** What anybody said of this machine within the last two minutes. */
+async function justSaid({ transaction, message, saidAt }: Scene, deed: Deed): Promise<readonly Entry[]> {
+  const machine = 'machine' in deed ? deed.machine : undefined;
+  const entries = await transaction.journal.recent({
+    ...(machine === undefined ? {} : { machine }),
+    asOf: message.now,
+    limit: LATELY_MOST,
+  });
+  return entries.filter((entry) => Math.abs(saidAt - entry.saidAt) <= LATELY_MS);
 }

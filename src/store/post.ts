@@ -109,6 +109,8 @@ export interface Checkpoint {
 }
 export interface CheckpointReader {
   checkpoint(machine: string): Promise<Checkpoint | undefined>;
+  /** All of them, by machine. */
+  checkpoints(): Promise<readonly Checkpoint[]>;
 }
 export interface CheckpointWriter {
   saveCheckpoints(checkpoints: readonly Checkpoint[]): Promise<void>;

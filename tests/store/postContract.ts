@@ -126,6 +126,7 @@ export function keeping(get: () => Store): void {
       await post.saveCheckpoints([birch, { ...birch, machine: 'alder' }, { ...birch, machine: 'room' }]);
       await post.saveCheckpoints([{ ...birch, position: 9 }]);
       expect(await post.checkpoint('birch')).toEqual({ ...birch, position: 9 });
+      expect((await post.checkpoints()).map((row) => row.machine)).toEqual(['alder', 'birch', 'room']);
       await post.dropCheckpoints('birch');
       expect(await post.checkpoint('birch')).toBeUndefined();
       expect((await post.checkpoint('alder'))?.position).toBe(7);

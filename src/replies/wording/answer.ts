@@ -34,6 +34,7 @@ export const noteLine = (written: WrittenEntry, view: View): string =>
 
 /** The machine that an entry is about; for a correction that of its target. */
 export function machineOf({ entry, target }: WrittenEntry): string | undefined {
+  if (entry.kind === 'amended' && entry.set.machine !== undefined) return entry.set.machine;
   if ('machine' in entry && entry.machine !== undefined) return entry.machine;
   return target && 'machine' in target ? target.machine : undefined;
 }
@@ -85,18 +86,34 @@ const HINTS: Readonly<Partial<Record<string, string>>> = {
   'no-extrusion check-liner': 'After a second jam in so short a time the liner is often the cause',
 };
 
-/** What the entries just written have raised: the two most pressing. */
+/** What the entries just written have raised, by cause: a jam's follow-up says more than a new part's. */
 export function followUps(rows: readonly DueRow[], written: readonly WrittenEntry[]): Item[] {
   const ids = new Set(written.map(({ entry }) => entry.id));
-  const raised = rows.filter(
-    (row) => row.raisedBy !== null && ids.has(row.raisedBy) && row.state !== 'put-off',
-  );
-  const [first, second] = raised;
-  if (!first?.raised) return [];
-  const cause = 'symptom' in first.raised.event ? first.raised.event.symptom : '';
-  const hint = HINTS[`${cause} ${first.task}`] ?? `Because of ${happening(first.raised.event)}`;
-  const tasks = [first, ...(second ? [second] : [])].map(
-    (row) => `${todo(row.task)}, about ${minutes(row.minutes)}`,
-  );
-  return [item(`${hint}: ${list(tasks)}.`)];
+  const causes = new Map<string, DueRow[]>();
+  for (const row of rows) {
+    if (row.raisedBy === null || !row.raised || !ids.has(row.raisedBy) || row.state === 'put-off') continue;
+    const cause = causeOf(row);
+    causes.set(cause, [...(causes.get(cause) ?? []), row]);
+  }
+  return [...causes]
+    .toSorted(([a], [b]) => Number(b in AFTER) - Number(a in AFTER))
+    .slice(0, MOST_CAUSES)
+    .map(([cause, of]) =>
+      item(
+        `${cause}: ${list(of.slice(0, 2).map((row) => `${todo(row.task)} (about ${minutes(row.minutes)})`))}.`,
+      ),
+    );
 }
+
+const MOST_CAUSES = 2;
+
+const causeOf = (row: DueRow): string => {
+  const event = row.raised?.event;
+  if (!event) return '';
+  const symptom = 'symptom' in event ? event.symptom : '';
+  return HINTS[`${symptom} ${row.task}`] ?? `Because of ${happening(event)}`;
+};
+
+const AFTER: Readonly<Record<string, true>> = Object.fromEntries(
+  Object.values(HINTS).flatMap((hint) => (hint === undefined ? [] : [[hint, true] as const])),
+);

@@ -9,7 +9,7 @@ import { list, shortened } from '../format/list.ts';
 import { count, figure, minutes } from '../format/number.ts';
 import { bold, item, type Item, type Reply, type Section } from '../reply.ts';
 import { comingLine, dueLine } from './due.ts';
-import { machineName, partName, symptomName, todo } from './names.ts';
+import { machineInList, machineName, partName, symptomName, todo } from './names.ts';
 import { since, type View } from './view.ts';
 
 /** Lines of one list before "and 6 more": what a phone shows without another stroke of the thumb. */
@@ -144,7 +144,7 @@ function safetyWords(rows: readonly DueRow[]): string {
 
 function care({ cautions, round }: Digest): Section[] {
   const shown = cautions.slice(0, MOST_CAUTIONS).map(({ key, for: tasks }) => {
-    const machines = [...new Set(tasks.map((t) => machineName(t.machine)))];
+    const machines = [...new Set(tasks.map((t) => machineInList(t.machine)))];
     return item(`${CAUTION_LINES[key]} (${list(machines)})`);
   });
   if (round.length === 0 || shown.length === 0) return [];

@@ -59,14 +59,18 @@ export function happening(event: Event): string {
 const symptomWords = (symptom: Symptom, times = 1): string =>
   times > 1 ? `${symptomName(symptom)}, ${times} times` : `“${symptomName(symptom)}”`;
 
+/** It is the event that makes it due, not what was used up. */
+const byEvent = (row: DueRow, lead: TriggerUse | undefined): boolean =>
+  (row.share ?? 0) < 1 || lead === undefined || lead.unit === 'times';
+
 const leading = (row: DueRow): TriggerUse | undefined =>
   row.all.find((t) => t.trigger === row.trigger) ?? row.all[0];
 
 /** How it stands, for a bracket: "332 of 300 h", "because of “jam”". */
 export function standing(row: DueRow): string {
   if (row.state === 'no-record') return 'no record';
-  if (row.raised && (row.share ?? 0) < 1) return `because of ${happening(row.raised.event)}`;
   const lead = leading(row);
+  if (row.raised && byEvent(row, lead)) return `because of ${happening(row.raised.event)}`;
   return lead ? used(lead, row.task) : '';
 }
 
@@ -79,8 +83,7 @@ export function dueLine(row: DueRow): string {
 /** "oil the rods: 32 h over its 300 h". */
 export function overdueLine(row: DueRow): string {
   const lead = leading(row);
-  if (row.raised && (row.share ?? 0) < 1)
-    return `${todo(row.task)}: because of ${happening(row.raised.event)}`;
+  if (row.raised && byEvent(row, lead)) return `${todo(row.task)}: because of ${happening(row.raised.event)}`;
   if (!lead || lead.unit === 'dose' || lead.unit === 'times') return dueLine(row);
   return `${todo(row.task)}: ${amount(lead.used - lead.interval, lead.unit === 'runDays' ? 'days' : lead.unit)} over its ${amount(lead.interval, lead.unit)}`;
 }

@@ -218,3 +218,6 @@ export const nozzleName = (nozzle: Build['nozzle']): string =>
   [nozzle?.material, nozzle?.boreMm === undefined ? undefined : String(nozzle.boreMm)]
     .filter(Boolean)
     .join(' ');
+
+/** In the middle of a sentence: "Birch, Maple and the room". */
+export const machineInList = (name: string): string => (name === 'room' ? 'the room' : machineName(name));

@@ -20,10 +20,12 @@ export interface NoteFacts {
 type Note<K extends EntryKind> = (entry: EntryOf<K>, facts: NoteFacts) => string;
 type Notes = { [K in EntryKind]: Note<K> };
 
-const lifeOf = (life: PartLife): string =>
-  life.ageKnown
-    ? `lasted ${hours(life.hours)} over ${count(life.days, 'day')}`
-    : `was in for at least ${hours(life.hours)} over ${count(life.days, 'day')}`;
+/** Nothing to say of a part that nobody knows and that was hardly used since. */
+function lifeOf(life: PartLife): string {
+  const used = `${hours(life.hours)} over ${count(life.days, 'day')}`;
+  if (life.ageKnown) return `: lasted ${used}`;
+  return life.hours >= 1 || life.days > 0 ? `: was in for at least ${used}` : '';
+}
 
 const swapped: Note<'swapped'> = (entry, { after }) => {
   const what =
@@ -34,7 +36,7 @@ const swapped: Note<'swapped'> = (entry, { after }) => {
   const reason =
     entry.reason === undefined ? '' : entry.reason === 'planned' ? ', as planned' : `, ${entry.reason}`;
   const fitted = entry.fitted === undefined ? '' : ` with ${entry.fitted}`;
-  return `${what} replaced${fitted}${reason}${life ? `: ${lifeOf(life)}` : ''}`;
+  return `${what} replaced${fitted}${reason}${life ? lifeOf(life) : ''}`;
 };
 
 const usage: Note<'usage'> = (entry, { after }) => {
@@ -119,32 +121,29 @@ const NOTES: Notes = {
   released: (e) =>
     e.falseAlarm ? 'no longer held: false alarm' : `no longer held${e.found ? `: ${e.found}` : ''}`,
   amended: (e, facts) => `put right: ${amendment(e, facts)}`,
-  takenBack: (_, facts) => (facts.target ? `taken back: ${note(facts.target, facts)}` : 'taken back'),
+  takenBack: (_, facts) => (facts.target ? `taken back: ${plainNote(facts.target, facts)}` : 'taken back'),
 };
 
-function amendment(entry: EntryOf<'amended'>, facts: NoteFacts): string {
+/** What the entry says now, and what it said before: "12 h run (was: 6.5 h run)". */
+function amendment(entry: EntryOf<'amended'>, { target, ...facts }: NoteFacts): string {
   const { set } = entry;
-  const today = facts.calendar.dateOf(facts.calendar.noon(facts.today));
-  const changes = [
-    set.machine === undefined ? [] : [`on ${machineName(set.machine)}`],
-    set.hours === undefined ? [] : [hours(set.hours)],
-    set.grams === undefined ? [] : [`${figure(set.grams)} g`],
-    set.metres === undefined ? [] : [`${figure(set.metres)} m`],
-    set.material === undefined ? [] : [materialName(set.material)],
-    set.part === undefined ? [] : [partName(set.part)],
-    set.task === undefined ? [] : [didIt(set.task)],
-    set.symptom === undefined ? [] : [symptomName(set.symptom)],
-    set.finding === undefined ? [] : [FINDING[set.finding]],
-    set.reason === undefined ? [] : [set.reason],
-    set.fitted === undefined ? [] : [set.fitted],
-    set.change === undefined ? [] : [`${set.change > 0 ? '+' : ''}${set.change}`],
-    set.count === undefined ? [] : [`${set.count} on the shelf`],
-    set.until === undefined ? [] : [`until ${dateFromToday(set.until, today)}`],
-    set.at === undefined ? [] : [dateFromToday(facts.calendar.dateOf(set.at), today)],
-  ].flat();
-  const of = facts.target && 'kind' in facts.target ? ` (was: ${plainNote(facts.target, facts)})` : '';
-  return `${changes.join(', ')}${of}`;
+  if (!target) return 'an entry';
+  const now = correctedBy(target, set);
+  const [before, after] = [plainNote(target, facts), plainNote(now, facts)];
+  const moved =
+    'machine' in target && set.machine !== undefined ? [`was on ${machineName(target.machine ?? '')}`] : [];
+  const dated = set.at === undefined ? [] : [`was ${dayWord(target, facts)}, now ${dayWord(now, facts)}`];
+  const changed = before === after ? [] : [`was: ${before}`];
+  const was = [...moved, ...dated, ...changed];
+  return `${after}${was.length > 0 ? ` (${was.join('; ')})` : ''}`;
 }
+
+/** As far as this kind of entry has the fields; the fold is strict about it, a sentence need not be. */
+const correctedBy = (target: Entry, set: EntryOf<'amended'>['set']): Entry =>
+  ({ ...target, ...set }) as Entry;
+
+const dayWord = (entry: Entry, { calendar, today }: NoteFacts): string =>
+  dateFromToday(calendar.dateOf(entry.at), calendar.dateOf(calendar.noon(today)));
 
 /** The note without what only makes sense at the moment of writing: no counter, no life. */
 function plainNote(entry: Entry, { after: _, ...facts }: NoteFacts): string {

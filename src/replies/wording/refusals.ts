@@ -33,7 +33,7 @@ const REFUSALS: Readonly<Record<RefusalCode, Sentence>> = {
   'safety-cannot-wait': (f, view) =>
     `${machine(f)}: ${f.task === undefined ? 'that' : todo(f.task)} is a safety check and cannot wait${f.date === undefined ? '' : ` past ${dateWord(f.date, view).replace(/^on /u, '')}`}. The other way is to take ${machine(f)} out of use until it is done: say “${f.machine ?? 'it'} is out of use”.`,
   'safety-hold': (f, view) =>
-    `${machine(f)} is held: ${f.symptom === undefined ? 'a safety matter' : symptomName(f.symptom)}${f.by === undefined ? '' : `, told by ${view.personName(f.by)}`}${f.at === undefined ? '' : ` ${since(f.at, view)}`}. To lift it a keeper says what was found and mended (“found: loose plug replaced, release ${f.machine ?? 'it'}”), or somebody says it was a false alarm.`,
+    `${machine(f)} is held: ${f.symptom === undefined ? 'a safety matter' : symptomName(f.symptom)}${f.by === undefined ? '' : `, told by ${view.personName(f.by)}`}${f.at === undefined ? '' : ` ${since(f.at, view)}`}. To lift it a keeper says what was found and mended, or somebody says that it was a false alarm.`,
   'invalid-number': (f) => `${given(f)} cannot be right here. Not noted.`,
   'not-planned-here': (f) =>
     `${machine(f)} has nothing to ${f.task === undefined ? 'plan there' : todo(f.task)}, by its sheet. Nothing planned.`,

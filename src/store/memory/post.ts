@@ -105,6 +105,10 @@ export function memoryPost(tables: PostTables, undo: UndoLog, scope: Scope): Pos
     dropExpiredConversations: async (now) => drop(open().talks, (row) => row.expiresAt <= now),
 
     checkpoint: async (machine) => copy(open().checkpoints.get(machine)),
+    checkpoints: async () =>
+      [...open().checkpoints.values()]
+        .map((row) => ({ ...row }))
+        .sort((a, b) => (a.machine < b.machine ? -1 : 1)),
     saveCheckpoints: async (checkpoints) => {
       for (const row of checkpoints) undo.put(open().checkpoints, row.machine, { ...row });
     },

@@ -13,6 +13,9 @@ const SAVE_WORKSHOP = new Query('INSERT OR REPLACE INTO workshop (one, json, at)
 const CHECKPOINT = new Query<Checkpoint>(
   'SELECT machine, fold_version AS foldVersion, position, json FROM checkpoints WHERE machine = ?',
 );
+const CHECKPOINTS = new Query<Checkpoint>(
+  'SELECT machine, fold_version AS foldVersion, position, json FROM checkpoints ORDER BY machine',
+);
 const SAVE_CHECKPOINT = new Query(
   'INSERT OR REPLACE INTO checkpoints (machine, fold_version, position, json) VALUES (?, ?, ?, ?)',
 );
@@ -27,6 +30,7 @@ export const sqliteSettings = (session: Session): Settings => ({
     session.run(SAVE_WORKSHOP, json, at);
   },
   checkpoint: async (machine) => session.get(CHECKPOINT, machine),
+  checkpoints: async () => session.all(CHECKPOINTS),
   saveCheckpoints: async (checkpoints) => {
     for (const { machine, foldVersion, position, json } of checkpoints)
       session.run(SAVE_CHECKPOINT, machine, foldVersion, position, json);
