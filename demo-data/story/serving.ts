@@ -33,9 +33,12 @@ function factsOf(machine: WorkshopMachine, { task, used }: CareDay, chance: Chan
   ];
 }
 
+/** Share of its interval from which a part was said to be worn. */
+const WORN_FROM = 0.9;
+
 /** A part that went to its limit was worn; one that went before was planned; some nobody gives a reason for. */
 function swapFacts(machine: WorkshopMachine, part: Part, used: number, chance: Chance): EntryFields[] {
-  const reason = used >= 0.97 ? ('worn' as const) : ('planned' as const);
+  const reason = used >= WORN_FROM ? ('worn' as const) : ('planned' as const);
   const fitted = machine.parts[part]?.fitted;
   const swapped: EntryFields = {
     kind: 'swapped',

@@ -56,6 +56,14 @@ describe('the demo as of its reference day agrees with the examples', () => {
     expect(birch?.symptoms['no-extrusion']?.count).toBeGreaterThanOrEqual(4);
   });
 
+  it('Birch: its tube falls due on Friday', () => {
+    expect(rowOf(wednesday.rows, 'birch', 'check-tube')).toMatchObject({
+      state: 'coming-up',
+      used: 88,
+      interval: 90,
+    });
+  });
+
   it('Maple: a brass nozzle of 201 of 180 run days', () => {
     expect(rowOf(wednesday.rows, 'maple', 'replace-nozzle')).toMatchObject({
       state: 'overdue', trigger: 'runDays', used: 201, interval: 180,

@@ -79,6 +79,12 @@ describe('a workshop file that fits', () => {
     });
   });
 
+  it('reads what another editor wrote: a byte-order mark, and lines that end in CR LF', () => {
+    const text = `\uFEFF${HEAD}machines:\n  - {name: Elm, build: {feed: direct}}\n`.replaceAll('\n', '\r\n');
+    expect(workshopOf(text).machines[0]?.build).toEqual({ feed: 'direct' });
+    expect(faultsOf(text.replace('direct', 'tube'))).toMatchObject([{ line: 5 }]);
+  });
+
   it('is plain JSON afterwards', () => {
     const workshop = workshopOf(`${HEAD}machines:\n  - {name: Elm, build: {probe: yes}, new: true}\n`);
     expect(JSON.parse(JSON.stringify(workshop))).toEqual(workshop);
