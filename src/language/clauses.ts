@@ -160,6 +160,19 @@ function join(pieces: readonly Piece[]): Piece[] {
       waiting = { ...piece, items: [...piece.items] };
       return;
     }
+    if (
+      !own.predicate &&
+      own.part &&
+      own.value &&
+      !own.machine &&
+      joinable(next?.joint ?? 'sentence') &&
+      next?.sentence === piece.sentence &&
+      STOCKED(next.items) &&
+      !near
+    ) {
+      waiting = { ...piece, items: [...piece.items] };
+      return;
+    }
     if (!own.predicate && own.value && !own.machine && !own.part && near && takesFigure(last, piece)) {
       last.items.push(...piece.items);
       return;
@@ -174,6 +187,17 @@ function join(pieces: readonly Piece[]): Piece[] {
   return out;
 }
 
+/** "two cans of air and 5 cloths arrived": the list waits for its verb. */
+const STOCKED = (items: readonly Item[]): boolean =>
+  items.some((item) =>
+    item.senses.some(
+      (s) =>
+        s.tag === 'verb' &&
+        ['arrive', 'put', 'use', 'take', 'get', 'bin', 'buy'].includes(s.code) &&
+        s.form !== 'base',
+    ),
+  ) ||
+  (shape(items).part && shape(items).value);
 const isDitto = (items: readonly Item[]): boolean => items.some((item) => isFn(item, 'too', 'same'));
 /** A list of parts goes on after "and" or a comma, where the clause before has a deed. */
 function lendsParts(last: Piece, joint: Joint): boolean {

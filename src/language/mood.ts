@@ -62,6 +62,7 @@ export function isInterrogative(items: readonly Item[]): boolean {
       at + 1 >= items.length ||
       hasTag(items[at + 1], 'cue')
     );
+  if (isFn(first, 'sorry')) return false;
   const head = first.text.split(' ')[0] ?? '';
   if (!INVERTED.has(head)) return false;
   const next = items[at + 1];

@@ -65,7 +65,11 @@ function machinesFor(
 }
 
 /** The day of a clause: its own, or one that opens its sentence or stands at the end of a row of "and"s. */
-function dayOf(scenes: readonly Scene[], at: number): SenseOf<'date'> | undefined {
+function dayOf(
+  scenes: readonly Scene[],
+  drafted: readonly (readonly Draft[])[],
+  at: number,
+): SenseOf<'date'> | undefined {
   const own = dateIn(scenes[at]);
   if (own) return own;
   const sentence = scenes[at]?.clause.sentence;
@@ -88,7 +92,8 @@ function dayOf(scenes: readonly Scene[], at: number): SenseOf<'date'> | undefine
       scene.clause.sentence !== sentence ||
       !['and', 'comma', 'then'].includes(scene.clause.joint) ||
       scene.mood.planned ||
-      scene.mood.question
+      scene.mood.question ||
+      drafted[i]?.some((one) => one.act.kind === 'defer' || one.act.kind === 'claim')
     )
       return undefined;
     const date = dateIn(scene);
@@ -116,12 +121,13 @@ function expand(
   one: Draft,
   scene: Scene,
   scenes: readonly Scene[],
+  drafted: readonly (readonly Draft[])[],
   places: readonly Place[],
   memory: Memory,
   today: LocalDate,
 ): Placed[] {
   const at = scene.index;
-  const dated = withDay(one.act, scene, dayOf(scenes, at), today);
+  const dated = withDay(one.act, scene, dayOf(scenes, drafted, at), today);
   const step = { rule: one.rule, span: one.span };
   if (PLACELESS.has(dated.kind) || one.placeless)
     return [{ draft: one, act: withMachine(dated, one, places[at]), trail: [step] }];
@@ -211,7 +217,7 @@ export function place(
     const settled = doubt
       ? [doubt, ...drafts.filter((one) => one.placeless || one.act.kind === 'ask')]
       : drafts;
-    for (const one of settled) rulings.push(...expand(one, scene, scenes, places, memory, today));
+    for (const one of settled) rulings.push(...expand(one, scene, scenes, drafted, places, memory, today));
     if (drafts.length > 0)
       previous = drafts.filter((one) => one.act.kind !== 'ask' && one.act.kind !== 'unclear');
     remember(memory, at.machines);

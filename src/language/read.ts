@@ -9,7 +9,8 @@ import { place } from './place.ts';
 import { refine } from './refine.ts';
 import { readInjury, readSafety, isJoke } from './safety.ts';
 import { createScanner, type Scanner } from './scan.ts';
-import { makeScene, type Scene } from './scene.ts';
+import { makeScene } from './scene.ts';
+import { inContext } from './context.ts';
 import { doubtFor, leftovers } from './unclear.ts';
 
 /** UTF-16 units; a longer message is not read. */
@@ -31,8 +32,9 @@ function tooLong(text: string): Reading {
 
 function read(text: string, said: SaidAt, scanner: Scanner): Reading {
   const { items, corrections, trail } = scanner.scan(text, said.date);
-  const scenes = readClauses(items).map((clause, index) => makeScene(clause, readMood(clause), index));
-  spreadConditions(scenes);
+  const scenes = inContext(
+    readClauses(items).map((clause, index) => makeScene(clause, readMood(clause), index)),
+  );
   const drafted = scenes.map((scene, i) =>
     isJoke(scene) ? [] : interpret(scene, { today: said.date, before: scenes[i - 1], after: scenes[i + 1] }),
   );
@@ -61,18 +63,3 @@ function read(text: string, said: SaidAt, scanner: Scanner): Reading {
   };
 }
 const writes = (act: Act): boolean => act.kind !== 'ask' && act.kind !== 'unclear';
-
-/** What stands under an "if", or is told of as somebody's words, takes the rest of its sentence with it. */
-function spreadConditions(scenes: Scene[]): void {
-  let sentence = -1;
-  let conditional = false;
-  let reported = false;
-  scenes.forEach((scene, i) => {
-    if (scene.clause.sentence !== sentence) conditional = reported = false;
-    sentence = scene.clause.sentence;
-    conditional ||= scene.mood.conditional;
-    reported ||= scene.mood.reported;
-    const mood = { ...scene.mood, conditional, reported };
-    scenes[i] = { ...scene, mood };
-  });
-}

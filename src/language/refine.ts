@@ -150,6 +150,27 @@ const RULES: readonly Rule[] = [
         return [];
       }),
   },
+  {
+    name: 'one question for one wish',
+    why: '"what tension, in newtons?" asks once; the fuller question stands',
+    apply: (placed) =>
+      placed.filter((one, at) => {
+        const { act } = one;
+        if (act.kind !== 'ask') return true;
+        const rivals = around(placed, at).filter(
+          (other) =>
+            other !== one && other.act.kind === 'ask' && other.act.topic === act.topic && near(one, other),
+        );
+        return !rivals.some(
+          (other) =>
+            Object.keys(other.act).length > Object.keys(act).length ||
+            (Object.keys(other.act).length === Object.keys(act).length &&
+              placed.indexOf(other) < at &&
+              sameMachine(other.act, act) &&
+              !('part' in act)),
+        );
+      }),
+  },
 ];
 
 function alike(a: Act, b: Act): boolean {

@@ -14,9 +14,14 @@ const JOKE =
 export const readInjury = (scenes: readonly Scene[]): boolean =>
   scenes.some((scene) => HURT.test(textOf(scene)));
 
+/** Not meant as it was said. */
 export function isJoke(scene: Scene): boolean {
-  return JOKE.test(textOf(scene)) || scene.items.some((item) => isFn(item, 'joke'));
+  return (
+    /\bon fire (?:today|tonight|this week|lately|these days|at the moment)\b/u.test(textOf(scene)) ||
+    scene.items.some((item) => isFn(item, 'joke'))
+  );
 }
+const isOtherSense = (scene: Scene): boolean => isJoke(scene) || JOKE.test(textOf(scene));
 
 export function readSafety(
   scenes: readonly Scene[],
@@ -25,7 +30,7 @@ export function readSafety(
   const found: SafetyMention[] = [];
   for (const scene of scenes) {
     if (
-      isJoke(scene) ||
+      isOtherSense(scene) ||
       (scene.items.some((item) => hasTag(item, 'foreign')) &&
         !scene.items.some((item) => hasTag(item, 'machine')))
     )

@@ -181,9 +181,28 @@ function terse(scene: Scene, q: Question): boolean {
 const TELLS =
   /^(?:please )?(?:show|list|tell|give|remind|print|display|name|find|check|explain|walk|talk|teach|say|get|bring|fill|catch|brief|any|anything|anyone|got any|diagnose|help|need to know|i need to know|i want to know|wondering|wonder|looking for|does anyone|do you)\b/u;
 
-export function readAsk(scene: Scene, today: LocalDate): Draft[] {
+/** "alder's extruding too little, what might it be": the trouble, or the part, of the clause before. */
+function follow(q: Question, before: Scene | undefined): Question {
+  if (!before) return q;
+  const wants =
+    (cue(q, 'diagnose', 'idea') || someFn(q.scene, 'why')) &&
+    q.symptom === undefined &&
+    q.part === undefined &&
+    !q.machine;
+  const symptom = wants ? symptomsIn(before)[0]?.symptom : q.symptom;
+  const asksPart =
+    q.part === undefined &&
+    q.task === undefined &&
+    (cue(q, 'stock', 'age', 'spare', 'life') || someFn(q.scene, 'it', 'they')) &&
+    !q.machine;
+  const noun = asksPart ? before.nouns.find((one) => one.part !== undefined) : undefined;
+  const part = noun === undefined ? q.part : (partOf(before, noun) ?? noun.part);
+  return { ...q, symptom, part };
+}
+
+export function readAsk(scene: Scene, before: Scene | undefined, today: LocalDate): Draft[] {
   const { mood } = scene;
-  const q = question(scene);
+  const q = follow(question(scene), before);
   const tells =
     TELLS.test(q.text) &&
     !mood.promised &&

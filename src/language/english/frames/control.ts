@@ -132,6 +132,7 @@ export function readAmend(
   const { mood } = scene;
   if ((mood.question && !mood.requested) || mood.conditional || mood.reported) return [];
   const text = textOf(scene);
+  if (isContrast(scene) || /^i make it\b/u.test(text)) return [];
   const opened = CORRECTS.test(text) || (someFn(scene, 'sorry') && !mood.planned);
   const wasNot =
     /\b(?:that|it|this|last one|those|entry|last|log)\b.* (?:was|were|is|'s) (?:actually |really |for |on |only )*/u.test(

@@ -4,7 +4,9 @@ import { deedOf, type Draft, draft, hasMachine, type Scene, someFn, textOf } fro
 import { type Seen, symptomsIn } from './symptom.ts';
 
 /** The machine is the one spoken of: no part stands between. */
-function ofMachine(scene: Scene): boolean {
+function ofMachine(whole: Scene): boolean {
+  const until = whole.items.findIndex((item) => isFn(item, 'until', 'for', 'with'));
+  const scene = until < 0 ? whole : { ...whole, nouns: whole.nouns.filter((noun) => noun.at < until) };
   return scene.nouns.every((noun) =>
     noun.part === undefined ||
     (noun.weak && /^(?:screw|bolt|nut|sheet|plate|tip)/u.test(scene.items[noun.at]?.text ?? '') === false)
@@ -176,7 +178,13 @@ export function readGone(scene: Scene, seen: readonly Seen[]): Draft[] {
     ) ||
       items.some((item) => /^no more$|^no longer$/u.test(item.text)));
   const trouble = seen.find((one) => !isFn(items[one.at], 'anymore')) ?? seen[0];
-  if (trouble && (stopped || denied) && !(mood.negated && stopped && !denied))
+  const ends = items.findLastIndex((item) => isFn(item, 'anymore'));
+  const before =
+    ends < 0 ||
+    denied ||
+    (trouble !== undefined && trouble.at < ends) ||
+    /^(?:no |free|rid|cured|fixed|solved|not|any|hasn't)/u.test(items[ends]?.text ?? '');
+  if (trouble && before && (stopped || denied) && !(mood.negated && stopped && !denied))
     return [draft(scene, { kind: 'gone', symptom: trouble.symptom }, 'gone: symptom x stopped')];
   return [];
 }

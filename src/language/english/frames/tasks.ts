@@ -95,7 +95,7 @@ export function tasksNamed(scene: Scene, use: (verb: VerbAt) => boolean): Named[
     const before = nouns.filter((noun) => noun.at < at && !found.some((hit) => hit.noun?.at === noun.at));
     const same = nouns.filter((noun) => noun.at === at);
     const hits = firstHits(codes, [after, before, [...before, ...after, ...same]]);
-    found.push(...(hits.length > 0 ? hits : alone(codes)));
+    found.push(...(hits.length > 0 ? hits : alone(codes, scene)));
   }
   return tidy(found, scene);
 }
@@ -108,7 +108,8 @@ function firstHits(codes: readonly VerbClass[], sets: readonly (readonly NounAt[
     }
   return [];
 }
-function alone(codes: readonly VerbClass[]): Named[] {
+function alone(codes: readonly VerbClass[], scene: Scene): Named[] {
+  if (codes.includes('dry') && scene.materials.length > 0) return [{ task: 'dry-filament', verb: 'dry' }];
   for (const code of ORDER) {
     const task = codes.includes(code) ? TASK_ALONE[code] : undefined;
     if (task !== undefined) return [{ task, verb: code }];

@@ -81,7 +81,7 @@ export const FN_WORDS: Readonly<Record<Fn, string>> = {
   long: 'long, far',
   often: 'often, frequently, many times, regularly',
   last: 'last, most recently, latest, last time, previously, most recent, the last time, lately, recently, past, previous',
-  left: 'left, remaining, still have, in stock, on the shelf, in the drawer, on hand, in the cupboard, remain, to go, in the box, over, in hand, in reserve, still got, still in the box, left over, in the tin, left on the shelf, left in the drawer, in store, in the stores, still there, left in stock, still in stock, in the spares box, on the rack, left in the box, in the stash, in the bag, in inventory, left in the cupboard',
+  left: 'left, remaining, still have, on hand, remain, in hand, in reserve, still got, left over, left on the shelf, left in the drawer, still there, left in stock, still in stock, left in the box, left in the cupboard, in stock, to go',
   maybe:
     'maybe, perhaps, possibly, probably, i think, think, guess, i guess, not sure, might have, may have, presumably, supposedly, apparently, i believe, iirc, afaik, i reckon, prolly, allegedly, could be',
   unsure:
