@@ -3,12 +3,10 @@ import { dayOfDate, isZone, openCalendar } from '../maintenance/calendar.ts';
 import type { Instant, LocalDate } from '../maintenance/entry/entry.ts';
 import { foldName } from '../maintenance/machine.ts';
 import type { Workshop, WorkshopMachine } from './schema.ts';
+import { repeats } from './repeats.ts';
+import type { Clash } from './repeats.ts';
 import type { Path } from './document.ts';
-
-export interface Clash {
-  path: Path;
-  text: string;
-}
+import { shelfClashes } from './shelf-clashes.ts';
 
 /** Words that a message means otherwise: a machine of that name could never be spoken of. */
 const RESERVED: ReadonlySet<string> = new Set(['room', 'all', 'both', 'everyone', 'me']);
@@ -40,61 +38,12 @@ function machineNames(workshop: Workshop): Clash[] {
   return clashes;
 }
 
-/** The second of two equal things, where `key` says what makes them equal. */
-function repeats<Item>(
-  items: readonly Item[],
-  key: (item: Item) => string,
-  say: (item: Item, index: number) => Clash,
-): Clash[] {
-  const seen = new Set<string>();
-  return items.flatMap((item, index) => {
-    const equal = key(item);
-    if (seen.has(equal)) return [say(item, index)];
-    seen.add(equal);
-    return [];
-  });
-}
-
 const peopleNames = ({ people }: Workshop): Clash[] =>
   repeats(
     people,
     (person) => foldName(person.name),
     (person, index) => ({ path: ['people', index, 'name'], text: `"${person.name}" is given twice` }),
   );
-
-const shelfItems = ({ shelf }: Workshop): Clash[] =>
-  repeats(
-    shelf,
-    (item) => `${item.part} ${foldName(item.fitted ?? '')}`,
-    (item, index) => ({
-      path: ['shelf', index, 'part'],
-      text: `${item.part}${item.fitted ? ` ${item.fitted}` : ''} is on the shelf twice`,
-    }),
-  );
-
-const words = (fitted = ''): ReadonlySet<string> =>
-  new Set(
-    foldName(fitted)
-      .split(/[^\p{L}\p{N}.]+/u)
-      .filter(Boolean),
-  );
-const saysNoMore = (one: ReadonlySet<string>, other: ReadonlySet<string>): boolean =>
-  [...one].every((word) => other.has(word));
-
-/** "nozzle" beside "nozzle brass 0.4": nobody could say which of the two a swap took. */
-function shelfInDoubt({ shelf }: Workshop): Clash[] {
-  return shelf.flatMap((item, index) => {
-    const said = words(item.fitted);
-    const other = shelf.find((rival, place) => {
-      if (place === index || rival.part !== item.part) return false;
-      const theirs = words(rival.fitted);
-      return theirs.size !== said.size && saysNoMore(said, theirs);
-    });
-    if (!other) return [];
-    const text = `could also be the ${other.part} "${other.fitted ?? ''}": say in fitted what sets this one apart`;
-    return [{ path: ['shelf', index, 'part'], text }];
-  });
-}
 
 function oneMachine(machine: WorkshopMachine, at: Path): Clash[] {
   const clashes: Clash[] = [];
@@ -153,8 +102,7 @@ export function clashesIn(workshop: Workshop, now?: Instant): Clash[] {
     ...zone,
     ...machineNames(workshop),
     ...peopleNames(workshop),
-    ...shelfItems(workshop),
-    ...shelfInDoubt(workshop),
+    ...shelfClashes(workshop),
     ...workshop.machines.flatMap((machine, index) => oneMachine(machine, ['machines', index])),
     ...(zoneKnown && now !== undefined ? datesAhead(workshop, now) : []),
   ];

@@ -2,9 +2,10 @@
  * Text -> plain data, with the line of everything in it. A workshop file is written by hand, so every fault
  * must name its line; it may also come from anywhere, so size, depth and copies are bounded before they cost.
  */
-import { isAlias, isCollection, isMap, isScalar, isSeq, LineCounter, parseDocument, visit } from 'yaml';
-import type { Alias, Document, Node, Pair, YAMLError, YAMLMap } from 'yaml';
+import { isAlias, isCollection, isMap, isScalar, isSeq, LineCounter, parseDocument } from 'yaml';
+import type { Document, Pair, YAMLError, YAMLMap } from 'yaml';
 import type { Fault } from './fault.ts';
+import { aliasFaults, keyFaults, keyText } from './harm.ts';
 
 /** Where something stands: field names and list positions from the top. */
 export type Path = readonly PropertyKey[];
@@ -18,9 +19,6 @@ export interface Sheet {
 const MAX_BYTES = 1_000_000;
 /** The schema nests five deep; a parser that follows brackets without end exhausts the process. */
 const MAX_BRACKETS = 40;
-/** An alias copies its anchor: one bank of machines may share a build, a bomb may not unfold. */
-const MAX_COPIED_CHARACTERS = 4_000_000;
-
 const PARSER_SAYS: Readonly<Partial<Record<YAMLError['code'], string>>> = {
   BAD_ALIAS: 'an alias (*) here has no name',
   BAD_INDENT:
@@ -53,60 +51,6 @@ function depthFault(text: string): Fault[] {
     if (depth > MAX_BRACKETS) return [{ line, text: 'nested too deeply' }];
   }
   return [];
-}
-
-const keyText = (key: unknown): string | undefined => (isScalar(key) ? String(key.value) : undefined);
-
-/** The library's own check compares every key with every other; this one does not. */
-function keyFaults(document: Document.Parsed, lineAt: (node: unknown) => number): Fault[] {
-  const faults: Fault[] = [];
-  visit(document, {
-    Map: (_, map) => {
-      const seen = new Set<string>();
-      for (const pair of map.items) {
-        const key = keyText(pair.key);
-        if (key === undefined)
-          faults.push({ line: lineAt(pair.key), text: 'a field name must be plain text' });
-        else if (seen.has(key)) faults.push({ line: lineAt(pair.key), text: `"${key}" is given twice` });
-        else seen.add(key);
-      }
-    },
-  });
-  return faults;
-}
-
-function aliasFaults(document: Document.Parsed, lineAt: (node: unknown) => number): Fault[] {
-  const faults: Fault[] = [];
-  let copied = 0;
-  visit(document, {
-    Alias: (_, alias: Alias) => {
-      const anchored = alias.resolve(document);
-      const line = lineAt(alias);
-      if (!anchored)
-        faults.push({
-          line,
-          text: `*${alias.source} names nothing above it; a text that begins with * needs quotes`,
-        });
-      else if (holdsAlias(anchored))
-        faults.push({ line, text: `*${alias.source} copies something that copies itself` });
-      else copied += anchored.range ? anchored.range[1] - anchored.range[0] : 0;
-      if (copied <= MAX_COPIED_CHARACTERS) return undefined;
-      faults.push({ line, text: 'aliases (*) copy too much' });
-      return visit.BREAK;
-    },
-  });
-  return faults;
-}
-
-function holdsAlias(node: Node): boolean {
-  let found = false;
-  visit(node, {
-    Alias: () => {
-      found = true;
-      return visit.BREAK;
-    },
-  });
-  return found;
 }
 
 /** A field left empty says nothing, which is what leaving it out says. */
