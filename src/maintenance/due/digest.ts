@@ -1,10 +1,8 @@
 /** The morning's digest: what the room needs today, as facts; its sentences are made elsewhere. */
-import { RUN_IN_PARTS } from '../care/bundles.ts';
 import { dateOfDay } from '../calendar.ts';
-import { ROOM } from '../codes.ts';
-import type { Symptom, Task } from '../codes.ts';
-import type { Instant, LocalDate } from '../entry/entry.ts';
-import type { MachineRecord, ShopRecord } from '../record/record.ts';
+import type { LocalDate } from '../entry/entry.ts';
+import type { ShopRecord } from '../record/record.ts';
+import { condensed, isOfInterest, isOwed } from './condensed.ts';
 import { todayOf } from './context.ts';
 import type { DueContext } from './context.ts';
 import { cautionsFor, fetchFor, onShelf, shortages, wantedSpare } from './fetch.ts';
@@ -14,34 +12,14 @@ import { inListOrder } from './order.ts';
 import type { RoundStop } from './round.ts';
 import type { DueRow } from './row.ts';
 import { rowsByMachine } from './rows.ts';
+import { statesOf } from './states.ts';
+import type { HeldLine, OpenLine, OutOfUseLine } from './states.ts';
 
 export interface DigestContext extends DueContext {
   minutesADay?: number;
   hourlyRate?: number;
 }
 
-export interface HeldLine {
-  machine: string;
-  symptom: Symptom;
-  also: readonly Symptom[];
-  since: Instant;
-  by: string;
-  entry: string;
-}
-export interface OutOfUseLine {
-  machine: string;
-  since: Instant;
-  by: string;
-  /** What is owed before it starts again. */
-  before: readonly Task[];
-  /** What was seen on it and not cleared, oldest first. */
-  because: readonly Symptom[];
-}
-export interface OpenLine {
-  machine: string;
-  since: Instant;
-  by: string;
-}
 export interface NoRecord {
   /** Tasks without a record, safety tasks apart: those are listed until a first check. */
   tasks: number;
@@ -68,42 +46,6 @@ export interface Digest {
   left: readonly DueRow[];
 }
 
-const runInParts: ReadonlySet<string> = new Set(RUN_IN_PARTS);
-const isOwed = ({ state }: DueRow): boolean => state === 'overdue' || state === 'due';
-/** What is fine and stays so, and what waits, is in none of the lists. */
-const isOfInterest = (row: DueRow): boolean =>
-  isOwed(row) || row.state === 'no-record' || mayComeForward(row);
-const rank = ({ state }: DueRow): number => ['overdue', 'due', 'coming-up'].indexOf(state);
-
-/** Several machines, one line: under the room's name where there is more than one. */
-function asOneLine(rows: readonly DueRow[]): DueRow[] {
-  const [worst] = rows.toSorted((a, b) => rank(a) - rank(b) || b.lateness - a.lateness);
-  if (!worst || rows.length === 1) return [...rows];
-  return [{ ...worst, machine: ROOM, machines: rows.map(({ machine }) => machine).toSorted() }];
-}
-
-/** The list as it is read: one line for the room where a task says so, and the run-in instead of its parts. */
-function condensed(rows: readonly DueRow[]): DueRow[] {
-  const inRunIn = new Set(
-    rows.filter((row) => row.task === 'run-in' && isOwed(row)).map((row) => row.machine),
-  );
-  const shown = rows.filter((row) => !(inRunIn.has(row.machine) && runInParts.has(row.task) && !row.raised));
-  const lines = new Map<string, DueRow[]>();
-  for (const row of shown.filter(isOneLine)) {
-    const together = lines.get(lineOf(row));
-    if (together) together.push(row);
-    else lines.set(lineOf(row), [row]);
-  }
-  return shown.flatMap((row) => {
-    if (!isOneLine(row)) return [row];
-    const together = lines.get(lineOf(row)) ?? [];
-    return together[0] === row ? asOneLine(together) : [];
-  });
-}
-const isOneLine = ({ rule, state }: DueRow): boolean => rule.oneLine === true && state !== 'no-record';
-/** What is owed and what is coming up stand in different lists. */
-const lineOf = (row: DueRow): string => `${row.task} ${isOwed(row) ? 'owed' : row.state}`;
-
 function noRecordOf(rows: readonly DueRow[]): NoRecord {
   const unknown = rows.filter(({ state }) => state === 'no-record');
   const plain = unknown.filter((row) => row.class !== 'safety');
@@ -111,51 +53,6 @@ function noRecordOf(rows: readonly DueRow[]): NoRecord {
     tasks: plain.length,
     machines: new Set(plain.map(({ machine }) => machine)).size,
     safety: unknown.filter((row) => row.class === 'safety' && !row.idle),
-  };
-}
-
-const openSymptoms = (record: MachineRecord): Symptom[] =>
-  Object.entries(record.symptoms)
-    .flatMap(([symptom, known]) => (known.open ? [{ symptom: symptom as Symptom, at: known.open.at }] : []))
-    .toSorted((a, b) => a.at - b.at)
-    .map(({ symptom }) => symptom);
-
-const owedBeforeStart = (row: DueRow): boolean =>
-  isOwed(row) || (row.state === 'no-record' && row.class === 'safety');
-
-function statesOf(machines: readonly MachineRecord[], rows: readonly DueRow[]) {
-  const mine = machines.filter(({ retired }) => !retired);
-  return {
-    held: mine.flatMap(({ name, hold }): HeldLine[] =>
-      hold
-        ? [
-            {
-              machine: name,
-              symptom: hold.symptom,
-              also: hold.also,
-              since: hold.since.at,
-              by: hold.since.by,
-              entry: hold.since.entry,
-            },
-          ]
-        : [],
-    ),
-    outOfUse: mine.flatMap((record): OutOfUseLine[] => {
-      if (!record.down) return [];
-      const before = rows.filter((row) => row.machine === record.name && owedBeforeStart(row));
-      return [
-        {
-          machine: record.name,
-          since: record.down.at,
-          by: record.down.by,
-          before: before.map(({ task }) => task),
-          because: openSymptoms(record),
-        },
-      ];
-    }),
-    open: mine.flatMap(({ name, opened }): OpenLine[] =>
-      opened ? [{ machine: name, since: opened.at, by: opened.by }] : [],
-    ),
   };
 }
 

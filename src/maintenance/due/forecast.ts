@@ -3,8 +3,9 @@ import type { Term } from '../care/rule.ts';
 import type { Day } from '../calendar.ts';
 import type { MachineRecord, TaskDone } from '../record/record.ts';
 import type { ForecastDays, TriggerUse } from './row.ts';
-import { HORIZON_DAYS, hoursOn } from './weeks.ts';
-import type { Paths } from './weeks.ts';
+import { HORIZON_DAYS } from './paths.ts';
+import type { Paths } from './paths.ts';
+import { hoursOn } from './weeks.ts';
 
 /** What a forecast of one machine is made from; the paths are drawn once and shared by its tasks. */
 export interface ForecastScene {

@@ -7,7 +7,7 @@ import type { DueContext } from './context.ts';
 import type { ForecastScene } from './forecast.ts';
 import { factsOf } from './measure.ts';
 import { pathsOf } from './weeks.ts';
-import type { Paths } from './weeks.ts';
+import type { Paths } from './paths.ts';
 
 export interface MachineScene extends ForecastScene {
   record: MachineRecord;

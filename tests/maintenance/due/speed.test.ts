@@ -24,5 +24,5 @@ it('digests 1,000 machines with a half-year of days each', () => {
   const took = performance.now() - from;
   console.log(`digest of 1,000 machines: ${took.toFixed(0)} ms`);
   expect(digest.overdue.length).toBeGreaterThan(1000);
-  expect(took).toBeLessThan(2000);
+  expect(took).toBeLessThan(5000);
 });
