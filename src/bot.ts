@@ -120,7 +120,12 @@ export function openBot(store: Store): Bot {
         handle(transaction, message, async () => {
           const current = await settingIn(transaction);
           const record = await recordIn(transaction, current, message.now);
-          return { ...current, record, read: await readerFor(current, record, transaction) };
+          return {
+            ...current,
+            record,
+            lastSaid: known?.lastSaid ?? -Infinity,
+            read: await readerFor(current, record, transaction),
+          };
         }),
       );
       return answer;

@@ -22,6 +22,7 @@ const wholeShape = z.object({
   zone: z.string(),
   now: z.number(),
   waiting: z.array(z.string()),
+  lastSaid: z.number(),
   machines: z.array(z.string()),
   rest: z.unknown(),
 });
@@ -31,7 +32,7 @@ const restShape = z.looseObject({ shelf: list, notes: list, conflicts: list });
 const isRest = (json: unknown): json is Rest => restShape.safeParse(json).success;
 
 export function checkpointsOf(
-  { record, position, now, waiting }: Known,
+  { record, position, now, waiting, lastSaid }: Known,
   calendar: LocalCalendar,
 ): Checkpoint[] {
   const { machines, room, ...rest } = record;
@@ -39,6 +40,7 @@ export function checkpointsOf(
     zone: calendar.zone,
     now,
     waiting: waiting.map((entry) => entry.id),
+    lastSaid,
     machines: [...machines.keys()],
     rest,
   };
@@ -68,7 +70,7 @@ export async function knownFromCheckpoints(
     return undefined;
   const parsed = wholeShape.safeParse(JSON.parse(whole.json));
   if (!parsed.success || parsed.data.zone !== calendar.zone || !isRest(parsed.data.rest)) return undefined;
-  const { machines: names, waiting, now } = parsed.data;
+  const { machines: names, waiting, now, lastSaid } = parsed.data;
   const { rest } = parsed.data;
   const machines = names.map((name) => recordOf(rows.get(name)));
   const room = recordOf(rows.get(ROOM));
@@ -82,6 +84,7 @@ export async function knownFromCheckpoints(
     position: whole.position,
     now,
     waiting: await journal.byIds(waiting),
+    lastSaid,
   };
 }
 

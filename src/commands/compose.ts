@@ -1,12 +1,14 @@
 /** What came of a message, as one reply: caution first, then what was noted, what not, what is asked. */
 import type { ActReading } from '../language/act.ts';
 import { isSafetySymptom } from '../maintenance/codes.ts';
-import { dueRows } from '../maintenance/due/rows.ts';
+import { machineDue } from '../maintenance/due/rows.ts';
+import type { DueRow } from '../maintenance/due/row.ts';
 import type { Entry } from '../maintenance/entry/entry.ts';
 import type { Reply, Button, Item, Section } from '../replies/reply.ts';
 import { item, joinReplies } from '../replies/reply.ts';
 import {
   followUps,
+  machineOf,
   remarks,
   writtenSections,
   noteLine,
@@ -139,12 +141,23 @@ const unholdButtons = (scene: Scene, { steps }: Played): Button[] =>
     ];
   });
 
+/** Rows of the machines that something was seen, done or swapped on: nothing else raises a task. */
+function raisedRows(scene: Scene, written: readonly WrittenEntry[]): readonly DueRow[] {
+  const raising = written.filter(({ entry }) => RAISING.has(entry.kind));
+  const names = new Set(raising.flatMap((w) => machineOf(w) ?? []));
+  return [...names].flatMap((name) => {
+    const machine = scene.record.machines.get(name);
+    return machine ? machineDue(machine, dueContext(scene), scene.record.room) : [];
+  });
+}
+const RAISING: ReadonlySet<Entry['kind']> = new Set<Entry['kind']>(['seen', 'done', 'swapped', 'up']);
+
 /** The whole reply. */
 export function compose(scene: Scene, played: Played, targets: Targets): Reply {
   const written = played.steps.flatMap((step) => writtenOf(scene, step, targets));
   const lines = [...played.caution, ...heldLines(scene, played)];
   const refusals = played.steps.filter((s) => s.outcome === 'refused').map((s) => item(s.text ?? ''));
-  const rows = written.length > 0 ? dueRows(scene.record, dueContext(scene)) : [];
+  const rows = raisedRows(scene, written);
   const more = played.grave
     ? []
     : [...remarks(written, scene), ...spelling(played), ...followUps(rows, written)];

@@ -21,6 +21,8 @@ export interface Known {
   now: Instant;
   /** Accepted, but not of this time yet. */
   waiting: readonly Entry[];
+  /** When the latest of all entries was said. */
+  lastSaid: Instant;
 }
 
 export const nothingKnown = (calendar: LocalCalendar): Known => ({
@@ -28,6 +30,7 @@ export const nothingKnown = (calendar: LocalCalendar): Known => ({
   position: 0,
   now: -Infinity,
   waiting: [],
+  lastSaid: -Infinity,
 });
 
 /**
@@ -60,8 +63,17 @@ async function fromTheBeginning(
   }
   const holds = holdsAt(now);
   const record = foldShop(all.filter(holds), calendar);
-  return { record, position, now, waiting: all.filter((entry) => !holds(entry)) };
+  return {
+    record,
+    position,
+    now,
+    waiting: all.filter((entry) => !holds(entry)),
+    lastSaid: lastSaid(all, -Infinity),
+  };
 }
+
+const lastSaid = (entries: readonly Entry[], before: Instant): Instant =>
+  entries.reduce((latest, entry) => Math.max(latest, entry.saidAt), before);
 
 async function onTop(
   start: Known,
@@ -81,7 +93,7 @@ async function onTop(
     added.length === 0
       ? start.record
       : await extendShop(start.record, added, sourceAt(journal, now), calendar);
-  return { record, position, now, waiting };
+  return { record, position, now, waiting, lastSaid: lastSaid(added, start.lastSaid) };
 }
 
 /** The journal as a source for folding, as of `now`. */

@@ -3,6 +3,7 @@ import { z } from 'zod';
 import type { Reading } from '../language/act.ts';
 import type { LocalCalendar } from '../maintenance/calendar.ts';
 import type { Deed } from '../maintenance/decide/deed.ts';
+import type { Instant } from '../maintenance/entry/entry.ts';
 import { foldName } from '../maintenance/machine.ts';
 import type { Press } from '../replies/reply.ts';
 import { isSilent } from '../replies/reply.ts';
@@ -25,6 +26,7 @@ export interface Surroundings {
   workshop: Workshop;
   calendar: LocalCalendar;
   record: ShopRecord;
+  lastSaid: Instant;
   read: (text: string, said: { date: string; minute: number }) => Reading;
 }
 
@@ -65,7 +67,7 @@ async function setScene(
   message: IncomingMessage,
   around: Surroundings,
 ): Promise<Scene> {
-  const { workshop, calendar, record, read } = around;
+  const { workshop, calendar, record, lastSaid, read } = around;
   const { post } = transaction;
   const person = await speaker(transaction, message, workshop);
   const names = new Map((await post.people()).map((p) => [p.id, p.name]));
@@ -83,6 +85,7 @@ async function setScene(
     reading: message.press ? NOTHING_READ : read(message.text, said),
     saidAt: message.saidAt,
     record,
+    lastSaid,
     entries: [],
   };
 }

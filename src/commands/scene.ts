@@ -26,6 +26,8 @@ export interface Scene extends View {
   because?: string;
   /** Grows with each act of the message, so that the next is decided with it. */
   record: ShopRecord;
+  /** When anybody last said something that was written, before this message. */
+  lastSaid: Instant;
   /** What this message appended so far. */
   entries: Entry[];
 }

@@ -105,7 +105,9 @@ const LATELY_MS = 2 * 60_000;
 const LATELY_MOST = 20;
 
 /** What anybody said of this machine within the last two minutes. */
-async function justSaid({ transaction, message, saidAt }: Scene, deed: Deed): Promise<readonly Entry[]> {
+async function justSaid(scene: Scene, deed: Deed): Promise<readonly Entry[]> {
+  const { transaction, message, saidAt, lastSaid } = scene;
+  if (Math.abs(saidAt - lastSaid) > LATELY_MS && saidAt > lastSaid) return [];
   const machine = 'machine' in deed ? deed.machine : undefined;
   const entries = await transaction.journal.recent({
     ...(machine === undefined ? {} : { machine }),
