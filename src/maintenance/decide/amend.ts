@@ -3,7 +3,6 @@
  * where two could be, that is asked. What comes out must be as possible as if it had been said at once.
  */
 import type { Amendment, Draft, Entry } from '../entry/entry.ts';
-import { foldName } from '../machine.ts';
 import { amend, standing, type Fact } from '../record/standing.ts';
 import { changesOf, figureFor, fitting, type Change } from './amendment.ts';
 import type { DecideContext, Shops } from './context.ts';
@@ -11,10 +10,13 @@ import type { AmendDeed } from './deed.ts';
 import { asked, refused, written, type Asked, type Decision, type Refused } from './decision.ts';
 import { notYours } from './own.ts';
 import { doubtAmended } from './recheck.ts';
+import { canonicalName } from './scene.ts';
 
 export function decideAmend(deed: AmendDeed, shops: Shops, context: DecideContext): Decision {
   const facts = within(deed, context);
-  const chosen = choose(deed, facts, context);
+  const named =
+    deed.machine === undefined ? deed : { ...deed, machine: canonicalName(deed.machine, shops.latest) };
+  const chosen = choose(named, facts, context);
   if ('outcome' in chosen) return chosen;
   const foreign = notYours(
     chosen.map(({ fact }) => fact),
@@ -58,9 +60,8 @@ function choose(
   facts: readonly Fact[],
   context: DecideContext,
 ): readonly Chosen[] | Refused | Asked {
-  const named = { ...deed, ...(deed.machine === undefined ? {} : { machine: foldName(deed.machine) }) };
-  const { pool, moves } = bySelector(named, facts);
-  const change = changesOf(moves ? named : withoutMachine(named), context);
+  const { pool, moves } = bySelector(deed, facts);
+  const change = changesOf(moves ? deed : withoutMachine(deed), context);
   if ('outcome' in change) return change;
   if (pool.length === 0 || isEmpty(change)) return refused('nothing-to-undo', { act: 'amend' });
   const fit = fitting(pool, change);

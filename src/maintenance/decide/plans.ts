@@ -71,6 +71,8 @@ function termOf(deed: DeferDeed, scene: Scene, context: DecideContext): Term | R
     return notLater(until, today)
       ? refused('invalid-number', { ...facts, field: 'until', on: until })
       : { until };
+  if (hours !== undefined && machine === ROOM)
+    return refused('invalid-number', { ...facts, field: 'hours', given: hours });
   if (hours !== undefined) return { atHours: latest.totals.hours + hours };
   const limit = task && context.latestPutOff(task, latest);
   return asked('until', { ...facts, ...(limit ? { date: limit } : {}) });

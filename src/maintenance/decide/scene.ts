@@ -3,7 +3,7 @@ import { dateOfDay, isDate } from '../calendar.ts';
 import { ROOM } from '../codes.ts';
 import { foldName } from '../machine.ts';
 import { blankMachine } from '../record/blank.ts';
-import type { MachineRecord } from '../record/record.ts';
+import type { MachineRecord, ShopRecord } from '../record/record.ts';
 import type { DecideContext, Shops } from './context.ts';
 import type { Deed } from './deed.ts';
 import { asked, refused, type Asked, type Flag, type Refused } from './decision.ts';
@@ -22,10 +22,20 @@ export interface Scene extends Moment {
 export type MachineDeed = Extract<Deed, { machine?: string }>;
 export const isScene = (value: Scene | Refused | Asked): value is Scene => !('outcome' in value);
 
+/** The name that a machine is kept under, for its name or one of its aliases in any writing. */
+export function canonicalName(said: string, shop: ShopRecord): string {
+  const name = foldName(said);
+  if (name === ROOM || shop.machines.has(name)) return name;
+  const called = [...shop.machines.values()].filter((machine) =>
+    machine.aliases.some((alias) => foldName(alias) === name),
+  );
+  return called.length === 1 ? (called[0]?.name ?? name) : name;
+}
+
 /** `at` is clamped to now: a platform's clock may run a little ahead of ours. */
 export function sceneOf(deed: MachineDeed, shops: Shops, context: DecideContext): Scene | Refused | Asked {
   if (deed.machine === undefined) return asked('machine', { act: deed.kind });
-  const name = foldName(deed.machine);
+  const name = canonicalName(deed.machine, shops.latest);
   if ('on' in deed && deed.on !== undefined && !isDate(deed.on))
     return refused('invalid-number', { act: deed.kind, machine: name, field: 'on' });
   const { at, precision } = momentOf(deed, context.saidAt, context.calendar);

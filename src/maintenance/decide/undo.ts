@@ -4,16 +4,18 @@
  */
 import { replaceTask } from '../codes.ts';
 import type { Draft, Entry } from '../entry/entry.ts';
-import { foldName } from '../machine.ts';
 import { standing } from '../record/standing.ts';
 import type { DecideContext, Shops } from './context.ts';
 import type { UndoDeed } from './deed.ts';
 import { refused, written, type Decision } from './decision.ts';
 import { notYours } from './own.ts';
+import { canonicalName } from './scene.ts';
 
-export function decideUndo(deed: UndoDeed, _shops: Shops, context: DecideContext): Decision {
-  const { machine, part, task } = deed;
-  const chosen = context.lastBatch.filter((entry) => isMeant(entry, deed, context));
+export function decideUndo(deed: UndoDeed, shops: Shops, context: DecideContext): Decision {
+  const { part, task } = deed;
+  const machine = deed.machine === undefined ? undefined : canonicalName(deed.machine, shops.latest);
+  const named = machine === undefined ? deed : { ...deed, machine };
+  const chosen = context.lastBatch.filter((entry) => isMeant(entry, named, context));
   if (chosen.length === 0)
     return refused('nothing-to-undo', {
       act: 'undo',
@@ -38,7 +40,7 @@ function isMeant(entry: Entry, deed: UndoDeed, context: DecideContext): boolean 
   const known = standing([...context.lastBatch, ...(context.corrected ?? [])]);
   const about = known.find((fact) => fact.id === target) ?? entry;
   return (
-    (deed.machine === undefined || ('machine' in about && about.machine === foldName(deed.machine))) &&
+    (deed.machine === undefined || ('machine' in about && about.machine === deed.machine)) &&
     (deed.part === undefined || ('part' in about && about.part === deed.part)) &&
     (deed.task === undefined || tasksOf(about).includes(deed.task))
   );

@@ -159,24 +159,3 @@ export async function shopAt(
   if (machine === ROOM) return { ...record, room: then };
   return { ...record, machines: new Map(record.machines).set(machine, then) };
 }
-
-/** A source over entries in memory. */
-export function sourceOf(entries: readonly Entry[]): EntrySource {
-  return {
-    familyOf: (ids) => Promise.resolve(familyOf(entries, new Set(ids))),
-    ofMachine: () => Promise.resolve(entries),
-    ofNoMachine: () => Promise.resolve(entries),
-  };
-}
-
-function familyOf(entries: readonly Entry[], ids: ReadonlySet<string>): readonly Entry[] {
-  const found = new Set(ids);
-  for (let before = -1; before < found.size;) {
-    before = found.size;
-    for (const entry of entries.filter(isCorrection)) {
-      if (found.has(entry.id)) found.add(entry.target);
-      if (found.has(entry.target)) found.add(entry.id);
-    }
-  }
-  return entries.filter((entry) => found.has(entry.id));
-}

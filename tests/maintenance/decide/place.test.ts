@@ -20,6 +20,13 @@ describe('the machine of a deed', () => {
     expect(outcomeOf(saying([alder], dusted({ machine: ' ALDER ' })))).toBe('written done');
   });
 
+  it('is known by its other names too', () => {
+    const rowan = { ...enrolment('rowan'), aliases: ['#8', 'the new one'] };
+    expect(saying([alder, rowan], dusted({ machine: 'The New One' }))).toMatchObject({
+      drafts: [{ machine: 'rowan' }],
+    });
+  });
+
   it('that has left takes nothing new, but a late word of the time before', () => {
     const left = entry({ kind: 'retired', machine: 'alder' }, { when: '2026-03-09T11:00:00Z' });
     expect(saying([alder, left], dusted({ machine: 'alder' }))).toMatchObject({

@@ -2,15 +2,10 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { openCalendar } from '../../../src/maintenance/calendar.ts';
 import type { Entry } from '../../../src/maintenance/entry/entry.ts';
-import {
-  extendShop,
-  planExtension,
-  shopAt,
-  type EntrySource,
-} from '../../../src/maintenance/record/extend.ts';
+import { extendShop, planExtension, shopAt } from '../../../src/maintenance/record/extend.ts';
 import { foldShop } from '../../../src/maintenance/record/fold.ts';
-import { isCorrection } from '../../../src/maintenance/record/standing.ts';
 import { anyEntries, enrolment, entry, instant, ZONE } from '../../support/entries.ts';
+import { frugal } from '../../support/source.ts';
 
 const calendar = openCalendar(ZONE);
 const alder = enrolment('alder', {}, 4000);
@@ -21,40 +16,6 @@ const first = ran('2026-03-02T11:00:00Z', 5);
 const base = [alder, birch, first];
 const record = foldShop(base, calendar);
 
-/** A journal that gives what it promises and not one entry more. */
-function frugal(entries: readonly Entry[]): EntrySource & { reads: string[] } {
-  const reads: string[] = [];
-  const closure = (seeds: readonly Entry[]): readonly Entry[] => {
-    const ids = new Set(seeds.map((seed) => seed.id));
-    for (let size = -1; size < ids.size;) {
-      size = ids.size;
-      for (const one of entries) {
-        if (!isCorrection(one)) continue;
-        if (ids.has(one.target)) ids.add(one.id);
-        if (ids.has(one.id)) ids.add(one.target);
-      }
-    }
-    return entries.filter((one) => ids.has(one.id));
-  };
-  const names = (one: Entry, machine: string): boolean =>
-    ('machine' in one && one.machine === machine) || (one.kind === 'amended' && one.set.machine === machine);
-  return {
-    reads,
-    familyOf: (ids) => Promise.resolve(closure(entries.filter((one) => ids.includes(one.id)))),
-    ofMachine: (machine) => {
-      reads.push(machine);
-      return Promise.resolve(closure(entries.filter((one) => names(one, machine))));
-    },
-    ofNoMachine: () => {
-      reads.push('(none)');
-      return Promise.resolve(
-        closure(
-          entries.filter((one) => !isCorrection(one) && !('machine' in one && one.machine !== undefined)),
-        ),
-      );
-    },
-  };
-}
 const added = async (entries: readonly Entry[]): Promise<string[]> => {
   const source = frugal([...base, ...entries]);
   expect(await extendShop(record, entries, source, calendar)).toEqual(

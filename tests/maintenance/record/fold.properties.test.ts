@@ -3,10 +3,11 @@ import { describe, expect, it } from 'vitest';
 import { openCalendar } from '../../../src/maintenance/calendar.ts';
 import type { Entry } from '../../../src/maintenance/entry/entry.ts';
 import { dehydrate, hydrate } from '../../../src/maintenance/record/checkpoint.ts';
-import { extendShop, sourceOf } from '../../../src/maintenance/record/extend.ts';
+import { extendShop } from '../../../src/maintenance/record/extend.ts';
 import { foldShop } from '../../../src/maintenance/record/fold.ts';
 import { isCorrection } from '../../../src/maintenance/record/standing.ts';
 import { anyEntries, entry, KINDS, NOW, oneOf, ZONE } from '../../support/entries.ts';
+import { frugal } from '../../support/source.ts';
 
 const calendar = openCalendar(ZONE);
 const shuffled = (entries: readonly Entry[]) =>
@@ -35,7 +36,7 @@ describe('any set of entries', () => {
         let from = 0;
         for (const to of [...places.toSorted((a, b) => a - b), entries.length]) {
           const known = entries.slice(0, to);
-          record = await extendShop(record, entries.slice(from, to), sourceOf(known), calendar);
+          record = await extendShop(record, entries.slice(from, to), frugal(known), calendar);
           from = to;
         }
         expect(record).toEqual(foldShop(entries, calendar));

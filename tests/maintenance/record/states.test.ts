@@ -176,6 +176,27 @@ describe('what does not fit', () => {
   });
 });
 
+describe('a machine that comes back', () => {
+  it('keeps its past and takes the counter that it comes with', () => {
+    const again = entry(
+      { kind: 'enrolled', machine: 'alder', build: {}, inUseSince: '2026-03-08', startHours: 12 },
+      { when: '2026-03-08T11:00:00Z' },
+    );
+    const machine = alder(
+      on('2026-03-01', { kind: 'meter', machine: 'alder', hours: 4000 }),
+      done('2026-03-02', 'dust-off'),
+      say('2026-03-03', 'retired'),
+      again,
+    );
+    expect(machine).toMatchObject({
+      totals: { hours: 12 },
+      tasks: { 'dust-off': { totals: { hours: 12 } } },
+    });
+    expect(machine.retired).toBeUndefined();
+    expect(machine.conflicts).toEqual([]);
+  });
+});
+
 describe('a ball screw', () => {
   it('is what was greased where the build has one, whatever it was called', () => {
     const juniper = enrolment('juniper', { zDrive: 'ball-screw' });

@@ -11,8 +11,9 @@ export const enrolled: Reducer<'enrolled'> = (machine, entry, calendar) => {
     noteConflict(machine, { entry: entry.id, at: entry.at, what: 'enrolled-twice' });
     return;
   }
-  // a machine that comes back keeps the past it had
+  // a machine that comes back keeps the past it had; the counter it comes with need not be the old one
   if (!machine.enrolled) machine.inUseSince = dayOfDate(entry.inUseSince);
+  else if (entry.startHours !== undefined) machine.counterKnown = false;
   delete machine.retired;
   const mark = markOf(entry, machine.totals, calendar);
   machine.enrolled = mark;
