@@ -79,7 +79,7 @@ interface Shape {
   value: boolean;
   only: boolean;
 }
-const FILLER = new Set(['article', 'on', 'in', 'of', 'for', 'at', 'to', 'from', 'the', 'both', 'all', 'except', 'its', 'this', 'with', 'my', 'possessive', 'printer', 'each', 'off', 'too', 'latter', 'former', 'other', 'they', 'it', 'number-sign', 'only', 'these', 'also', 'range', 'now', 'just']); // prettier-ignore
+const FILLER = new Set(['article', 'on', 'in', 'of', 'for', 'at', 'to', 'from', 'the', 'both', 'all', 'except', 'its', 'this', 'with', 'my', 'again', 'possessive', 'printer', 'each', 'off', 'too', 'latter', 'former', 'other', 'they', 'it', 'number-sign', 'only', 'these', 'also', 'range', 'now', 'just']); // prettier-ignore
 
 function shape(items: readonly Item[]): Shape {
   const machine = items.some(

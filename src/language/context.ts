@@ -85,4 +85,29 @@ function lendNouns(scenes: readonly Scene[]): Scene[] {
   });
 }
 
-export const inContext = (scenes: readonly Scene[]): Scene[] => lendNouns(settleMoods(scenes));
+/** "belts on alder and wheels on birch": the deed is said once for both. */
+function lendVerbs(scenes: readonly Scene[]): Scene[] {
+  return scenes.map((scene, i) => {
+    const before = scenes[i - 1];
+    if (
+      !before ||
+      scene.verbs.some((verb) => verb.form !== 'base') ||
+      scene.nouns.length === 0 ||
+      scene.clause.sentence !== before.clause.sentence
+    )
+      return scene;
+    if (scene.clause.joint !== 'and' && scene.clause.joint !== 'comma') return scene;
+    const machine = scene.items.some((item) => hasTag(item, 'machine'));
+    const silent = scene.items.every(
+      (item) =>
+        !hasTag(item, 'symptom', 'complaint', 'state', 'value', 'finding') &&
+        !isFn(item, 'new', 'did-it', 'be', 'not', 'will'),
+    );
+    const verbs = before.verbs.filter((verb) => verb.deed);
+    return machine && silent && verbs.length > 0 && !before.mood.question
+      ? { ...scene, verbs: verbs.map((verb) => ({ ...verb, at: -1 })) }
+      : scene;
+  });
+}
+
+export const inContext = (scenes: readonly Scene[]): Scene[] => lendVerbs(lendNouns(settleMoods(scenes)));

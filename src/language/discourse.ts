@@ -79,7 +79,9 @@ function rangeOf(from: string, to: string, book: NameBook): string[] {
 /** "all but cedar", "every printer", "the whole lot"; "all the belts on elm" is elm alone. */
 function allMeant(scene: Scene, explicit: boolean): boolean {
   return scene.items.some((item, at) => {
-    if (!isFn(item, 'all') || explicit) return false;
+    if (!isFn(item, 'all', 'each', 'every') || explicit) return false;
+    if (scene.items.some((other) => isFn(other, 'except'))) return true;
+    if (!isFn(item, 'all')) return false;
     if (item.text !== 'all' && item.text !== 'everything' && item.text !== 'each one' && item.text !== 'everyone') return true;
     const next = scene.items[at + 1];
     if (isFn(next, 'except') || isFn(scene.items[at - 1], 'on', 'for')) return true;

@@ -68,7 +68,7 @@ function ofPrinters({ act, draft }: Placed, scene: Scene, message: readonly Scen
   if (act.kind === 'undo' || act.kind === 'amend') return true;
   const machine = 'machine' in act ? act.machine : undefined;
   if (machine === 'room') return true;
-  if (foreign(scene) && !named(scene) && !scene.nouns.some((noun) => !noun.weak)) return false;
+  if (foreign(scene) && !named(scene)) return false;
   if (machine !== undefined) return true;
   if (
     act.kind === 'down' ||
@@ -78,23 +78,15 @@ function ofPrinters({ act, draft }: Placed, scene: Scene, message: readonly Scen
     act.kind === 'gone'
   )
     return message.some(firmNoun) && act.kind !== 'up';
-  if (act.kind === 'usage')
-    return (
-      act.material !== undefined ||
-      scene.verbs.some(
-        (verb) =>
-          verb.deed &&
-          (verb.code === 'run' || verb.code === 'print') &&
-          /^(?:ran|printed|clocked up|racked up)/u.test(scene.items[verb.at]?.text ?? ''),
-      )
-    );
-  if (act.kind === 'stock' || act.kind === 'load' || act.kind === 'meter')
+  if (act.kind === 'usage') return act.material !== undefined || ranBySelf(scene);
+  if (act.kind === 'stock')
     return (
       draft.weak !== true ||
-      (message.length > 0 && firmNoun(scene)) ||
+      !HOUSEHOLD.has(act.part) ||
       scene.nouns.some((noun) => noun.code === 'shelf') ||
-      (act.kind === 'stock' && scene.items.some((item) => isFn(item, 'left')))
+      firmNoun(scene)
     );
+  if (act.kind === 'load' || act.kind === 'meter') return draft.weak !== true || firmNoun(scene);
   if (act.kind === 'symptom')
     return (
       firmNoun(scene) ||
@@ -103,6 +95,36 @@ function ofPrinters({ act, draft }: Placed, scene: Scene, message: readonly Scen
     );
   return draft.weak !== true || firmNoun(scene);
 }
+/** "ran 6.5 h", "I printed 40 m": nobody else is said to have run. */
+function ranBySelf(scene: Scene): boolean {
+  return scene.verbs.some((verb) => {
+    if (
+      !verb.deed ||
+      (verb.code !== 'run' && verb.code !== 'print') ||
+      !/^(?:ran|printed|clocked up|racked up|run)/u.test(scene.items[verb.at]?.text ?? '')
+    )
+      return false;
+    const before = scene.items[verb.at - 1];
+    return (
+      before === undefined ||
+      isFn(before, 'i', 'we', 'it', 'just', 'too') ||
+      scene.nouns.some((noun) => noun.code === 'print' && noun.at < verb.at)
+    );
+  });
+}
+/** Words for spares that every household holds too. */
+const HOUSEHOLD: ReadonlySet<string> = new Set([
+  'build-plate',
+  'door',
+  'screen',
+  'camera',
+  'fastener',
+  'control-board',
+  'wiring',
+  'motor',
+  'oil',
+  'alcohol',
+]);
 const SAFE: ReadonlySet<string> = new Set([
   'burning-smell',
   'runaway',

@@ -60,7 +60,8 @@ export function verbForms(verb: string): Form[] {
   const pasts = past.filter((word): word is string => word !== undefined);
   const forms = pasts.map((word) => make(word, word === head && pasts[0] === head ? 'both' : 'past'));
   if (pasts[0] !== head) forms.push(make(head, 'base'));
-  forms.push(make(plural(head), 's'), make(gerund(head), 'ing'));
+  if (tail === '') forms.push(make(plural(head), 's'));
+  forms.push(make(gerund(head), 'ing'));
   if (head.endsWith('el')) forms.push(make(`${head}ing`, 'ing'), make(`${head}ling`, 'ing'));
   return VOWEL.test(head) || head.length > 1 ? forms : [];
 }

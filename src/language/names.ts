@@ -188,7 +188,8 @@ function isOrdinary(items: readonly Item[], at: number, shared: boolean): boolea
   const next = items[at + 1];
   const before = items[at - 1];
   if (hasTag(next, 'timber') && !hasTag(items[at], 'stranger')) return !isFn(next, 'possessive');
-  if (hasTag(next, 'human') || hasTag(before, 'before-person', 'before-stuff')) return true;
+  const counts = /^[\d#]/u.test(items[at + 2]?.text ?? '');
+  if ((hasTag(next, 'human') && !counts) || hasTag(before, 'before-person', 'before-stuff')) return true;
   if (isFn(before, 'article') && before?.text !== 'the' && !hasTag(next, 'part')) return true;
   if (hasTag(items[at - 2], 'before-stuff') && isFn(before, 'article')) return true;
   return shared && !namePlace(items, at);

@@ -71,7 +71,7 @@ function dayOf(
   at: number,
 ): SenseOf<'date'> | undefined {
   const own = dateIn(scenes[at]);
-  if (own) return own;
+  if (own && !own.vague) return own;
   const sentence = scenes[at]?.clause.sentence;
   for (let i = at - 1; i >= Math.max(0, at - 6) && scenes[i]?.clause.sentence === sentence; i -= 1) {
     const date = dateIn(scenes[i]);

@@ -25,11 +25,23 @@ export interface Scan {
 const CONTENT: ReadonlySet<string> = vocabulary(WORDS);
 const KNOWN: ReadonlySet<string> = vocabulary(WORDS, CUES, REASONS, ORDINARY);
 
-/** Small words and words of three letters are never what a misspelling meant. */
-function targets(book: NameBook): Set<string> {
-  const found = new Set<string>();
-  for (const word of CONTENT) if (word.length >= 4 && !isCommonWord(word)) found.add(word);
-  for (const word of book.words) found.add(word);
+const OWN_TAGS = new Set([
+  'part',
+  'thing',
+  'verb',
+  'complaint',
+  'symptom',
+  'material',
+  'calendar',
+  'unit',
+  'spec',
+]);
+/** Whole entries of one word are meant before words that only stand inside a longer entry. */
+function targets(book: NameBook): Map<string, number> {
+  const found = new Map<string, number>();
+  for (const word of CONTENT) if (word.length >= 4 && !isCommonWord(word)) found.set(word, 1);
+  for (const [word, node] of WORDS.next) if (node.senses.some((s) => OWN_TAGS.has(s.tag))) found.set(word, 0);
+  for (const word of book.words) found.set(word, 0);
   return found;
 }
 

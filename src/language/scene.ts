@@ -65,7 +65,7 @@ export function makeScene(clause: Clause, mood: Mood, index: number): Scene {
   return {
     index, clause, items, mood, values,
     verbs: items.flatMap((item, at) => verbsOf(item, at, items, mood)),
-    nouns: items.flatMap((item, at) => nounOf(item, at)),
+    nouns: boreNoun(items, items.flatMap((item, at) => nounOf(item, at))),
     materials: sensesOf(items, 'material').map((s) => s.code),
     span: [items[0]?.from ?? 0, items.at(-1)?.to ?? 0],
   }; // prettier-ignore
@@ -102,6 +102,22 @@ function isDeed(form: VerbForm, at: number, items: readonly Item[], mood: Mood):
           ))
     );
   return false;
+}
+
+/** "fitted a hardened 0.6", "put the 0.4 back in": a bore and no part named is a nozzle. */
+function boreNoun(items: readonly Item[], nouns: NounAt[]): NounAt[] {
+  if (nouns.some((noun) => noun.part !== undefined)) return nouns;
+  const fits = items.some(
+    (item) =>
+      item.senses.some(
+        (s) => s.tag === 'verb' && ['fit', 'swap', 'install', 'put', 'look', 'load'].includes(s.code),
+      ) || isFn(item, 'new'),
+  );
+  const at = items.findIndex(
+    (item, i) =>
+      /^(?:0[.,]\d{1,2}|1[.,][0-8])(?: mm)?$/u.test(item.text) && !hasTag(items[i + 1], 'unit', 'thing'),
+  );
+  return fits && at >= 0 ? [...nouns, { code: 'nozzle', part: 'nozzle', weak: false, at }] : nouns;
 }
 
 function nounOf(item: Item, at: number): NounAt[] {

@@ -39,9 +39,12 @@ export interface Speller {
   (word: string): { meant: string; rivals: readonly string[] } | undefined;
 }
 
-export function createSpeller(targets: ReadonlySet<string>, plain: (word: string) => boolean): Speller {
+export function createSpeller(
+  targets: ReadonlyMap<string, number>,
+  plain: (word: string) => boolean,
+): Speller {
   const index = new Map<string, string[]>();
-  for (const target of targets) {
+  for (const target of targets.keys()) {
     if (target.length < 4 || target.length > LONGEST || !/^\p{L}+$/u.test(target)) continue;
     for (const cut of deletions(target, reach(target))) {
       const known = index.get(cut);
@@ -59,7 +62,11 @@ export function createSpeller(targets: ReadonlySet<string>, plain: (word: string
         if (far <= Math.min(reach(word), reach(target))) found.set(target, far);
       }
     // The first letter is the one that people get right; a nearer first letter wins among equals.
-    const rank = (target: string): number => (found.get(target) ?? 9) + (target[0] === word[0] ? 0 : 0.5);
+    const rank = (target: string): number =>
+      (found.get(target) ?? 9) +
+      (target[0] === word[0] ? 0 : 0.5) +
+      (targets.get(target) ?? 0) * 0.6 +
+      (target.length === word.length && [...target].sort().join('') === [...word].sort().join('') ? -0.3 : 0);
     const [meant, ...rest] = [...found.keys()].sort((a, b) => rank(a) - rank(b) || a.localeCompare(b));
     if (meant === undefined || (meant[0] !== word[0] && word.length < 6 && !swappedStart(word, meant)))
       return undefined;

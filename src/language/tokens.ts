@@ -61,6 +61,15 @@ export function tokenise(plain: PlainText): Token[] {
     }
     const word = match(WORD, text, at);
     const number = word === undefined ? match(NUMBER, text, at) : undefined;
+    const packed =
+      word !== undefined && !gap && tokens.at(-1)?.kind === 'number'
+        ? /^(?:h|hr|hrs|m|min)(?=\d)/iu.exec(word)?.[0]
+        : undefined;
+    if (packed !== undefined) {
+      tokens.push(...words(packed, at, gap, plain));
+      at += packed.length;
+      continue;
+    }
     if (word !== undefined) tokens.push(...words(word, at, gap, plain));
     else {
       const mark = number ?? match(DOTS, text, at) ?? String.fromCodePoint(text.codePointAt(at) ?? 0xfffd);

@@ -42,14 +42,14 @@ const said = (q: Question, pattern: RegExp): boolean => pattern.test(q.text);
 
 /** In order; the first that holds is the topic. */
 const RULES: readonly TopicRule[] = [
-  { topic: 'help', why: 'the bot itself', holds: (q) => cue(q, 'help') && !q.machine && q.part === undefined && (q.task === undefined || said(q, /\b(?:log|you|bot|undo|record|fettle|commands?)\b/u)) && q.symptom === undefined },
+  { topic: 'help', why: 'the bot itself', holds: (q) => said(q, /\bhow (?:do|can|should|to|would|might) ?(?:i|we|you|one)? ?(?:log|record|report|enter|note|undo|correct|tell you|delete|use you|ask you|take back)\b/u) || cue(q, 'help') && !q.machine && q.part === undefined && (q.task === undefined || said(q, /\b(?:log|you|bot|undo|record|fettle|commands?)\b/u)) && q.symptom === undefined },
   { topic: 'handover', why: 'a shift is handed on, whatever else stands there', holds: (q) => cue(q, 'handover') && !q.part },
   { topic: 'figure', why: 'a bench figure before how and life', holds: (q) => cue(q, 'figure') && (q.part !== undefined || q.task !== undefined || said(q, /\b(?:torque|tension|turns|newtons|e steps|knobs?)\b/u)) && !said(q, /\bhow (?:do|to|can|should) (?:i|you|we|one)\b/u) && !said(q, /\bmuch .*\b(?:left|stock)\b/u) },
   { topic: 'diagnose', why: 'a trouble and a wish for its cause', holds: (q) => q.symptom !== undefined && (cue(q, 'diagnose', 'idea') || someFn(q.scene, 'why')) && !cue(q, 'trend') },
   { topic: 'trend', why: 'how often trouble came', holds: (q) => (cue(q, 'trend') || said(q, /\bhow (?:often|many times) (?:has|have|did|does|do)\b/u)) && !said(q, /\bhow often (?:should|do (?:i|we|you)|must|ought|does .* need)\b/u) && (q.symptom !== undefined || said(q, /\b(?:downtime|reliab\w*|jam\w*|clog\w*|fail\w*|fault\w*|breakdowns?|trouble|problems?|worse|worst|uptime|availab\w*|trend\w*|more often|stoppages|down the most|break\w* down)\b/u)) && !said(q, /\bin stock\b/u) && !(said(q, /\bavailable\b/u)) },
   { topic: 'life', why: 'parts of a kind, not one of them', holds: (q) => (q.part !== undefined || q.task !== undefined || said(q, /\binterval/u)) && (said(q, /\bhow (?:long|many hours|many grams|many months|many weeks) (?:does|do|should|will|would|can|might|could) .*(?:last|hold|live|survive|go|good for|be good|stand|run for)\b/u) || said(q, /\bhow (?:often|frequently|regularly) (?:should|do|does|must|ought|is|are|would|shall|to|can)\b/u) || said(q, /\breally (?:need|have to|necessary)\b|\btoo (?:often|early|late|soon|long|short)\b|\boften enough\b|\binterval\b|\blifetime\b|\blifespan\b|\blife ?span\b|\bservice life\b|\blife (?:of|expectancy)\b|\bexpected life\b|\busually last\b|\bon average\b|\bsoon enough\b|\bget out of (?:a|an|one|our)\b|\bneed \w+ing every\b|\bevery \d+ \w+ (?:right|enough|ok|sensible|too)\b/u)) },
   { topic: 'age', why: 'one part and how long it has been in', holds: (q) => said(q, /\bhow old\b|\bage of\b|\boldest\b|\bnewest\b|\byoungest\b|\bhow long (?:has|have|'s|is|was)\b.*\b(?:been|on|in|had|got|run)\b|\bhow long .* been\b|\bhow many (?:hours|grams|days|months|weeks|hrs|h|prints|km) (?:has|have|are|is|does|did|on)\b.*\b(?:on|has|have|done|seen|been|that|got)\b|\bsince when\b|\bhours (?:on|has|are on|does) (?:that|the|this|its|\w+ 's)\b|\bhow worn\b|\bage\b|\bhow many hours (?:on|has)\b/u) && (q.part !== undefined || said(q, /\bhow old\b|\bage of\b/u)) },
-  { topic: 'stock', why: 'spares on the shelf', holds: (q) => !(q.machine && !said(q, /\bstock|spare|left|shelf\b/u)) && (cue(q, 'stock') && (q.part !== undefined || anyThing(q) || said(q, /\bstock|shelf|order|spares?\b/u)) || (q.part !== undefined && said(q, /\b(?:how many|how much|any|enough|is there|are there|got|have we|do we have|have)\b/u) && said(q, /\b(?:left|spares?|stock|shelf|drawer|have|there|got|more|enough|order|cupboard|remaining)\b/u))) && !said(q, /\b(?:last|lasts) (?:us|here)\b/u) && !said(q, /\bhours\b/u) && !said(q, /\b(?:due|overdue|need (?:doing|replacing|changing))\b/u) },
+  { topic: 'stock', why: 'spares on the shelf', holds: (q) => !(q.machine && !said(q, /\bstock|spare|left|shelf\b/u)) && (cue(q, 'stock') && (q.part !== undefined || anyThing(q) || said(q, /\bstock|shelf|order|spares?\b|\brunning (?:low|out|short)\b|\bshort of\b|\brun out\b|\blow on\b|\bsupplies\b|\binventory\b|\bto buy\b/u)) || (q.part !== undefined && said(q, /\b(?:how many|how much|any|enough|is there|are there|got|have we|do we have|have)\b/u) && said(q, /\b(?:left|spares?|stock|shelf|drawer|have|there|got|more|enough|order|cupboard|remaining)\b/u))) && !said(q, /\b(?:last|lasts) (?:us|here)\b/u) && !said(q, /\bhours\b/u) && !said(q, /\b(?:due|overdue|need (?:doing|replacing|changing))\b/u) },
   { topic: 'ready', why: 'a job of so many hours', holds: (q) => (valueOf(q.scene, 'hours', 'days', 'grams') !== undefined || said(q, /\b(?:overnight|weekend|all night|long (?:print|job|run)|big (?:print|job)|marathon|all weekend)\b/u)) && !said(q, /\bhow (?:many|much|long|often)\b|\bdue\b|\bevery\b/u) && said(q, /\b(?:can|could|will|is|ok|okay|ready|fit|good|safe|able|fine|up to|up for|trust|handle|manage|alright|may)\b/u) && (q.machine || someFn(q.scene, 'it', 'which', 'any', 'who')) && q.symptom === undefined && !said(q, /\bmm\b/u) },
   { topic: 'next', why: 'one task and when it falls due', holds: (q) => (q.part !== undefined || q.task !== undefined) && (said(q, /\bwhen\b.*\b(?:due|next|need|needs|should|again|will|is|are|must|do)\b|\bnext due\b|\bhow (?:long|soon|many hours|many days|many weeks) (?:until|till|til|before|to go|is it until|do we have until|left until|must|should|does|do|will|are left|have|left)\b|\bwhat (?:day|date)\b|\bdue (?:again|next)\b|\bis .* due\b|\bare .* due\b|\bis it time\b|\btime (?:for|to)\b|\bdue\b|\bnext\b|\bhow much longer\b/u)) && !said(q, /\b(?:last|did|was|were)\b(?! for)/u) && !said(q, /\boverdue\b/u) },
   { topic: 'overdue', why: 'late beats due', holds: (q) => cue(q, 'overdue') && !said(q, /\bhow long\b/u) },
@@ -84,8 +84,39 @@ function question(scene: Scene): Question {
   const part = noun === undefined ? undefined : (partOf(scene, noun) ?? noun.part);
   const item = part ?? (noun?.part === undefined ? undefined : noun.part);
   const task = swaps ? undefined : (named[0]?.task ?? thingTask(scene));
+  const cared =
+    !swaps &&
+    part !== undefined &&
+    CARED.has(part) &&
+    task === undefined &&
+    !/\b(?:old|age|long|stock|left|spare|spares|have we|do we have|last|lasts)\b/u.test(text)
+      ? taskPlanned(scene)[0]?.task
+      : undefined;
+  if (cared !== undefined)
+    return {
+      scene,
+      text,
+      cues,
+      part: item,
+      task: cared,
+      symptom: symptoms[0]?.symptom,
+      machine: hasMachine(scene),
+    };
   return { scene, text, cues, part: item, task, symptom: symptoms[0]?.symptom, machine: hasMachine(scene) };
 }
+/** Parts that are looked after far more often than they are replaced. */
+const CARED: ReadonlySet<string> = new Set([
+  'rod',
+  'rail',
+  'lead-screw',
+  'pulley',
+  'wiring',
+  'fastener',
+  'printed-part',
+  'probe',
+  'coupler',
+  'door',
+]);
 /** A thing that is no part stands for its task: "the bed", "firmware", "first layer". */
 function thingTask(scene: Scene): Task | undefined {
   if (objects(scene).some((noun) => noun.part !== undefined)) return undefined;
@@ -179,7 +210,7 @@ function terse(scene: Scene, q: Question): boolean {
   );
 }
 const TELLS =
-  /^(?:please )?(?:show|list|tell|give|remind|print|display|name|find|check|explain|walk|talk|teach|say|get|bring|fill|catch|brief|any|anything|anyone|got any|diagnose|help|need to know|i need to know|i want to know|wondering|wonder|looking for|does anyone|do you)\b/u;
+  /^(?:please )?(?:show|list|tell|give|remind|print|display|name|find|check|explain|walk|talk|teach|say|get|bring|fill|catch|brief|any|anything|anyone|got any|diagnose|help|need to know|i need to know|i want to know|wondering|wonder|looking for|does anyone|do you|steps|procedure|instructions|how|guide|best way|what|when|why|who|which|where)\b/u;
 
 /** "alder's extruding too little, what might it be": the trouble, or the part, of the clause before. */
 function follow(q: Question, before: Scene | undefined): Question {
@@ -212,6 +243,7 @@ export function readAsk(scene: Scene, before: Scene | undefined, today: LocalDat
   if (mood.conditional && !mood.question) return [];
   if (
     mood.requested &&
+    !terse(scene, q) &&
     !/\b(?:tell|show|list|give me|explain|remind|say|walk|talk|know|how|what|when|who|why|which|hand over|brief|check if|i need|take|run|do a|i use|i run|i start|i print|handle)\b/u.test(
       q.text,
     )

@@ -118,7 +118,7 @@ const reasonWord = (items: readonly Item[]): Reason | undefined => {
 };
 
 const CORRECTS =
-  /^(?:no |nope |oh |oops |sorry |err |er |wait |hang on |hold on )*(?:make (?:that|it)|i (?:'m )?mean[t]?|meant|correction|typo|should (?:be|read|say|have been)|that should|actually|rather|change (?:that|it|the)|amend|correct|fix|my bad|my mistake|mistake|wrong|oops|sorry|edit|no|not)\b/u;
+  /^(?:no |nope |oh |oops |sorry |err |er |wait |hang on |hold on )*(?:make (?:that|it)|i (?:'m )?mean[t]?|meant|correction|typo|should (?:be|read|say|have been)|that should|actually|rather|change (?:that|it|the)|amend|correct|fix|my bad|my mistake|mistake|wrong|oops|sorry|edit)\b/u;
 const POINTS_BACK =
   /\b(?:that|it|last one|last entry|last log|my last|that last|previous|the last|last|those|entry)\b/u;
 

@@ -34,7 +34,12 @@ function toDraft(scene: Scene, named: Named): Draft {
 
 export function readDone(scene: Scene): Draft[] {
   if (!asserted(scene) || hasSwap(scene)) return [];
-  const named = tasksNamed(scene, (verb) => verb.deed && verb.code !== 'work');
+  const named = tasksNamed(
+    scene,
+    (verb) =>
+      (verb.deed && verb.code !== 'work') ||
+      (verb.code === 'pull' && scene.verbs.some((other) => other.deed)),
+  );
   if (named.length > 0) return named.map((one) => toDraft(scene, one));
   return [...byState(scene), ...roomWorks(scene), ...verbless(scene)];
 }

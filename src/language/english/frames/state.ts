@@ -125,6 +125,7 @@ function pulledPlug(scene: Scene): boolean {
   return sign || (strong && scene.nouns.every((noun) => noun.part === undefined || noun.code === 'wiring'));
 }
 function isUp(scene: Scene): boolean {
+  if (/\b(?:fixed|sorted|repaired) (?:it|that|the|them|a)\b/u.test(textOf(scene))) return false;
   const said = scene.items.filter((item) => item.senses.some((s) => s.tag === 'state' && s.code === 'up'));
   const firm = said.some(
     (item) =>

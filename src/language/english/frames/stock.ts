@@ -86,6 +86,13 @@ export function readStock(scene: Scene): Draft[] {
     return [];
   const nouns = scene.nouns.filter((noun): noun is NounAt & { part: StockItem } => noun.part !== undefined);
   const change = nouns.length > 0 ? direction(scene) : undefined;
+  if (
+    change === 'count' &&
+    !scene.values.some((v) => v.code === 'bare' || v.code === 'other') &&
+    !someFn(scene, 'left', 'out', 'last', 'nothing', 'no')
+  )
+    return [];
+  if (scene.items.some((item) => hasTag(item, 'symptom') && item.text.includes(' '))) return [];
   if (change === undefined || deedOf(scene, 'swap') || (deedOf(scene, 'fit') && hasMachineIn(scene)))
     return [];
   if (mood.negated && change !== 'count') return [];

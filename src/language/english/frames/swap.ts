@@ -73,6 +73,14 @@ function toDraft(scene: Scene, noun: NounAt, part: Part, rule: string): Draft {
 
 /** "new x belt on hazel", "fresh nozzle in maple", "nozzle out, 0.6 in". */
 function isNew(scene: Scene): boolean {
+  const out = scene.items.findIndex((item) => item.text === 'out');
+  if (
+    out > 0 &&
+    scene.verbs.every((verb) => !verb.deed) &&
+    scene.items.slice(out + 1).some((item) => item.text === 'in' || isFn(item, 'new')) &&
+    scene.nouns.length > 0
+  )
+    return true;
   const at = scene.items.findIndex((item) => isFn(item, 'new'));
   if (
     at < 0 ||

@@ -1,6 +1,6 @@
 /** Something seen, heard, felt: said in so many words, or a complaint and the item that it is said of. */
 import { isPart, type Symptom } from '../../../maintenance/codes.ts';
-import { hasTag, type Item, sense, type SenseOf } from '../../item.ts';
+import { hasTag, isFn, type Item, sense, type SenseOf } from '../../item.ts';
 import { type Draft, draft, type NounAt, type Scene } from '../../scene.ts';
 import { SYMPTOMS_OF } from './symptom-table.ts';
 
@@ -36,7 +36,13 @@ function fromComplaint(scene: Scene, at: number, complaint: SenseOf<'complaint'>
 export function symptomsIn(scene: Scene): Seen[] {
   const found: Seen[] = [];
   scene.items.forEach((item, at) => {
-    if (hasTag(item, 'machine', 'date')) return;
+    if (
+      hasTag(item, 'machine', 'date') ||
+      (isFn(scene.items[at - 1], 'for', 'any') && isFn(scene.items[at - 1], 'any')
+        ? isFn(scene.items[at - 2], 'for')
+        : isFn(scene.items[at - 1], 'for') && scene.verbs.some((verb) => verb.code === 'look'))
+    )
+      return;
     const direct = sense(item, 'symptom');
     const complaints = item.senses.filter((s): s is SenseOf<'complaint'> => s.tag === 'complaint');
     const made = complaints.map((one) => fromComplaint(scene, at, one)).filter((one) => one !== undefined);

@@ -1,7 +1,7 @@
 /** Which tasks a clause names: each verb class with the nouns that stand to it. */
 import type { Task } from '../../../maintenance/codes.ts';
 import { replaceTask } from '../../../maintenance/codes.ts';
-import { isThing } from '../../item.ts';
+import { isFn, isThing } from '../../item.ts';
 import { type NounAt, objects, type Scene, type VerbAt } from '../../scene.ts';
 import type { VerbClass } from '../../senses.ts';
 import { partOf, standsAlone } from './parts-said.ts';
@@ -94,7 +94,8 @@ export function tasksNamed(scene: Scene, use: (verb: VerbAt) => boolean): Named[
     const after = nouns.filter((noun) => noun.at > at && (next === undefined || noun.at < next));
     const before = nouns.filter((noun) => noun.at < at && !found.some((hit) => hit.noun?.at === noun.at));
     const same = nouns.filter((noun) => noun.at === at);
-    const hits = firstHits(codes, [after, before, [...before, ...after, ...same]]);
+    const loose = scene.nouns.filter((noun) => !isFn(scene.items[noun.at - 1], 'with', 'by'));
+    const hits = firstHits(codes, [after, before, [...before, ...after, ...same], loose]);
     found.push(...(hits.length > 0 ? hits : alone(codes, scene)));
   }
   return tidy(found, scene);
@@ -110,6 +111,11 @@ function firstHits(codes: readonly VerbClass[], sets: readonly (readonly NounAt[
 }
 function alone(codes: readonly VerbClass[], scene: Scene): Named[] {
   if (codes.includes('dry') && scene.materials.length > 0) return [{ task: 'dry-filament', verb: 'dry' }];
+  if (
+    codes.includes('clear') &&
+    scene.items.some((item) => /^(?:un|de) ?(?:jam|clog|block)/u.test(item.text))
+  )
+    return [{ task: 'clear-jam', verb: 'clear' }];
   for (const code of ORDER) {
     const task = codes.includes(code) ? TASK_ALONE[code] : undefined;
     if (task !== undefined) return [{ task, verb: code }];

@@ -108,7 +108,18 @@ function elsewhere(scene: Scene): boolean {
   );
 }
 
+/** Under way, or about to begin: nothing has been run yet. */
+const underWay = (scene: Scene): boolean =>
+  scene.verbs.some(
+    (verb) =>
+      (verb.form === 'ing' &&
+        !verb.deed &&
+        ['start', 'run', 'print', 'load', 'work', 'did'].includes(verb.code)) ||
+      (verb.code === 'start' && verb.form !== 'base'),
+  ) && deedOf(scene, 'run', 'print') === undefined;
+
 export function readUsage(scene: Scene): Draft[] {
+  if (underWay(scene)) return [];
   if (!asserted(scene) || elsewhere(scene)) return [];
   const said = amounts(scene);
   if (Object.keys(said).length === 0) return [];

@@ -14,7 +14,7 @@ export const FN_WORDS: Readonly<Record<Fn, string>> = {
     "would, could, might, would have, could have, wouldn't, would be, should have, might have, was going to, were going to, wish, wished, ought to have, nearly, almost, meant to, wanted to, was about to, were about to, was supposed to, were supposed to, thinking of, thinking about, thought about, tempted to, considering, meaning to, was planning to, been meaning to, thought of, been thinking, intended to, planned to, toying with, debating",
   please:
     "please, pls, plz, can you, could you, would you, can someone, could someone, will someone, someone should, somebody should, don't forget, dont forget, remember to, make sure, be sure to, would someone, can somebody, could somebody, would somebody, can anyone, could anyone, anyone mind, would anyone, will somebody, someone please, will you, whoever, if someone could, someone needs to, somebody needs to, you should, you need to, you have to, you must, you could, you might, do me a favour, mind doing, let's, lets, let us, can we, could we, shall we, you ought to, anyone fancy, who wants to, who can, who could, somebody must, someone must, someone has to, somebody has to, please can, someone ought to, anyone up for, are you able to, kindly, could the next, next person, anyone free to, anyone able to, someone will have to, will you please, anybody, volunteer, volunteers, won't you, you'd better, need someone to, need somebody to, want someone to, would be nice if, somebody ought to, mind giving, would you mind, can one of you, could one of you, one of you, you will need to, you'll need to, somebody will have to, might you, who's free to, who is free to, who's up for, everyone should, everybody should",
-  i: "i, i've, ive, i'm, im, i'll, me, meself, myself",
+  i: 'i, me, meself, myself',
   we: 'we, us, ourselves',
   you: 'you, ya, u, yous',
   someone: 'someone, somebody, some one, they, whoever',
@@ -57,7 +57,7 @@ export const FN_WORDS: Readonly<Record<Fn, string>> = {
   by: 'by',
   until: 'until, till, til, til, not before, up to, up until, not until',
   since: 'since, as of',
-  every: 'every, per, once a, each',
+  every: 'every, per, once a',
   than: 'than, compared to, compared with',
   under: 'under, below, beneath, underneath, behind',
   who: 'who, whom, whose, who all, which of us, which of you',
@@ -152,7 +152,7 @@ export const JOINT_WORDS: Readonly<Record<Exclude<Joint, 'start'>, string>> = {
   but: 'but, however, although, though, except that, tho, only that',
   so: 'so, therefore, hence, thus, so that, which is why, that is why, so i, consequently',
   because:
-    'because, cos, cause, coz, cuz, bc, bcs, since it, since the, as it, as the, as its, due to, owing to, because of, which, given that, seeing as, after it, when it, whose, as they, thanks to, on account of, as one, due to a, after the, after a, that was, that were, while it, as soon as, whereupon, that had, as i, whereas, seeing that, for being, on account, after its, since they',
+    'because, cos, coz, cuz, bc, bcs, since it, since the, as it, as the, as its, due to, owing to, because of, which, given that, seeing as, after it, when it, whose, as they, thanks to, on account of, as one, due to a, after the, after a, while it, as soon as, whereupon, as i, whereas, seeing that, for being, on account, after its, since they',
   then: 'then, and then, afterwards, after that, finally, lastly, firstly, secondly, meanwhile, next up, after which, followed by, on top of that, while there, while at it, in addition, furthermore, moreover, additionally',
   dash: '',
   bracket: '',

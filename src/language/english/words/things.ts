@@ -14,7 +14,7 @@ export const THING_WORDS: Readonly<Record<Thing, string>> = {
   glue: 'glue, glue stick, glue residue, adhesive, hairspray, residue, old glue, fingerprints, greasy fingerprints, finger marks, glue stick residue, glue marks, grease marks',
   jam: 'jam, clog, blockage, blocked nozzle, blockages, partial clog, plug of plastic, blocked hot end, stuck filament, broken filament, nozzle jam, nozzle clog, feeder jam, heat creep jam, partial jam, snapped filament, filament stuck in the hot end, bit of filament stuck, nozzle blockage, extruder jam, broken bit of filament, snapped bit of filament, stuck bit of filament, partial blockage, snapped off filament, bit of broken filament, bit of snapped filament',
   firmware:
-    'firmware, fw, firmware build, build of firmware, software version, printer software, firmwear, firmware version',
+    'firmware, fw, firmware build, build of firmware, software version, printer software, firmwear, new firmware, newest firmware, latest firmware, firmware version',
   settings:
     'setting, settings, config, configuration, eeprom, parameters, profile backup, config file, config backup, printer settings, machine settings, settings file, parameter set, printer config',
   spool: 'spool, roll, reel, coil, rolls, fresh spool, spools',
@@ -41,7 +41,7 @@ export const THING_WORDS: Readonly<Record<Thing, string>> = {
   esteps:
     'e steps, estep, rotation distance, extruder steps, steps per mm, flow calibration, e step, 100 mm test, extrusion multiplier test, 100 mm extrusion test, extruder calibration, feeder calibration, feed rate calibration, steps, extruder step, e steps per mm, extrusion steps, feeder steps, flow rate, flow, steps mm, feed calibration, extruder steps per mm',
   temperature:
-    'pid, pid tune, temperature tuning, pid tuning, pid autotune, temp tuning, heater tuning, pid values, temperature control, autotune, auto tune, temperature tower, temp tower, heat tower, temperature regulation, temperature loop, hot end pid, bed pid, heater pid, pid loop, pid calibration, temperature calibration, temp calibration',
+    'temperature, temp, temps, temperatures, nozzle temp, hot end temp, bed temp, hot end temperature, bed temperature, nozzle temperature, pid, pid tune, temperature tuning, pid tuning, pid autotune, temp tuning, heater tuning, pid values, temperature control, autotune, auto tune, temperature tower, temp tower, heat tower, temperature regulation, temperature loop, hot end pid, bed pid, heater pid, pid loop, pid calibration, temperature calibration, temp calibration',
   pressure:
     'feeder pressure, extruder tension, idler tension, feeder spring, idler arm, feeder tension, extruder spring, pinch pressure, feeder arm, grip pressure, tension arm, idler lever, pressure arm, extruder arm',
   eccentric:
@@ -61,7 +61,7 @@ export const THING_WORDS: Readonly<Record<Thing, string>> = {
   'safety-kit':
     'safety kit, first aid kit, first aid box, safety glasses, goggles, gloves, eye wash, eyewash, burn kit, burn gel, ppe, safety gear, first aid, safety box, heat gloves, safety goggles, first aider box, heat proof gloves, safety equipment, eye wash bottle, fire blanket, eye protection, first aid cabinet, burns kit, heat resistant gloves, burn dressings, safety specs, plasters, protective gloves, protective gear, burns gel, burn cream',
   notices:
-    'release notes, safety notice, safety notices, firmware release, firmware releases, firmware notices, recall, recalls, release page, releases, recall notice, recall notices, safety bulletin, safety bulletins, firmware news, new firmware, firmware page, manufacturer notices, maker notices, notices, safety recall, recall list, security notice, maker site, manufacturer site, recall page, bulletins, maker page, release list',
+    'release notes, safety notice, safety notices, firmware release, firmware releases, firmware notices, recall, recalls, release page, releases, recall notice, recall notices, safety bulletin, safety bulletins, firmware news, firmware page, manufacturer notices, maker notices, notices, safety recall, recall list, security notice, maker site, manufacturer site, recall page, bulletins, maker page, release list',
   'filament-path':
     'filament path, spool path, filament route, path of the filament, filament run, spool to feeder, filament guide, way from the spool, way of the filament, filament guides, path from the spool, feed path, filament track, path from spool, filament feed path, spool to extruder',
   'x-axis': 'x axis, x',

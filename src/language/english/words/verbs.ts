@@ -11,7 +11,7 @@ export const VERB_WORDS: Readonly<Record<VerbClass, string>> = {
   dust: 'dust, dust off, dust out, dust down, de dust, air can, dedust, blow the dust off, blow the dust out, blow off, blow down, blow dust, air dust, blow over, feather dust',
   oil: 'oil, grease, lube, lube up, lubricate, re lube, relube, relubricate, re oil, regrease, re grease, grease up, oil up, reoil, lubed',
   tighten:
-    'tighten, retighten, re tighten, tighten up, tighten down, nip up, nip, snug, snug up, snug down, torque, torque up, threadlock, thread lock, cinch, cinch up, lock down, secure, screw down, loctite, pinch up, retorque, re torque, firm up, tighten in, pinch, do up, bolt down, clamp down, screw in tight, crank',
+    'tighten, retighten, re tighten, tighten up, tighten down, nip up, nip, snug, snug up, snug down, torque, torque up, threadlock, thread lock, cinch, cinch up, lock down, secure, screw down, loctite, pinch up, retorque, re torque, firm up, do up',
   tension:
     'tension, retension, re tension, tauten, take up the slack, tension up, pluck, take up slack, tauten up, take in, tighten up the slack, pluck tune',
   level:
@@ -19,7 +19,7 @@ export const VERB_WORDS: Readonly<Record<VerbClass, string>> = {
   square:
     'square, square up, realign, re square, align, re align, resquare, true up, true, straighten, sync, synchronise, synchronize, rack, derack, de rack, deracked',
   swap: 'swap, swap out, swap over, change, change out, change over, chnage, replace, renew, exchange, switch, switch out, switch over, substitute, re place, swop, swop out, retire, supersede, upgrade the, change for, replaced out, rebelt, re belt, renozzle',
-  fit: 'fit, refit, re fit, mount, put in, put on, stick in, pop in, pop on, slip on, slip in, slot in, bung in, whack in, stick on, screw in, thread in, drop in, press in, chuck in, bolt on, clip on, bolt in, fit out, slap on, lash in',
+  fit: 'fit, refit, re fit, mount, put in, put on, stick in, pop in, pop on, slip on, slip in, slot in, bung in, whack in, stick on, thread in, drop in, press in, chuck in, slap on',
   install:
     'install, instal, put fresh, put new, put a new, put a fresh, stick a new, stick a fresh, pop a new, fit a new, pop a fresh, throw in a new, throw a new, slap a new, whack a new, bung a new, shove a new, slip a new',
   remove:
