@@ -10,8 +10,10 @@ export const HORIZON_DAYS = 730;
 const WEEKS = Math.ceil(HORIZON_DAYS / 7);
 /** Days for which it must be known whether the workshop is closed. */
 export const DAYS_AHEAD = WEEKS * 7;
-/** A week half so likely to be drawn as one four weeks younger. */
-const HALF_LIFE_WEEKS = 4;
+/** A week half so likely to be drawn as one six weeks younger. */
+const HALF_LIFE_WEEKS = 6;
+/** Weeks that each path draws for itself first; fewer make the band wider. Chosen on made-up machines, see the tests. */
+const OWN_WEEKS = 5;
 /** Sums of hours are not exact. */
 const HAIR = 1e-9;
 
@@ -27,17 +29,28 @@ function randomFrom(seed: number): () => number {
 }
 
 const drawnWeeks = new Map<number, Uint8Array>();
-/** Which past week (0 is the youngest) each path repeats in each future week; week by week. */
+/**
+ * Which past week (0 is the youngest) each path repeats in each future week; week by week. Each path draws its
+ * own few weeks first and goes on from those: eight weeks are a small sample of what a machine runs, and the
+ * band must be as wide as that.
+ */
 function drawsOf(weeksBack: number): Uint8Array {
   const known = drawnWeeks.get(weeksBack);
   if (known) return known;
   const random = randomFrom(20_260_311 + weeksBack);
   const weights = Array.from({ length: weeksBack }, (_, week) => 0.5 ** (week / HALF_LIFE_WEEKS));
   const total = weights.reduce((sum, weight) => sum + weight, 0);
-  const draws = Uint8Array.from({ length: WEEKS * PATHS }, () => {
+  const drawn = (): number => {
     let left = random() * total;
     const week = weights.findIndex((weight) => (left -= weight) < 0);
-    return week < 0 ? 0 : week;
+    return Math.max(0, week);
+  };
+  const own = Array.from({ length: PATHS }, () =>
+    Array.from({ length: Math.min(weeksBack, OWN_WEEKS) }, drawn),
+  );
+  const draws = Uint8Array.from({ length: WEEKS * PATHS }, (_, at) => {
+    const mine = own[at % PATHS] ?? [];
+    return mine[Math.floor(random() * mine.length)] ?? 0;
   });
   drawnWeeks.set(weeksBack, draws);
   return draws;

@@ -9,6 +9,7 @@ import { todayOf } from './context.ts';
 import type { DueContext } from './context.ts';
 import { DAYS_AHEAD, drawPaths } from './paths.ts';
 import type { Paths } from './paths.ts';
+import { atLevelOfNow } from './trend.ts';
 
 const LOOK_BACK_WEEKS = 8;
 /** Fewer days of usage than this carry no forecast. */
@@ -79,5 +80,5 @@ export function pathsOf(record: MachineRecord, context: DueContext): Paths | und
   const { closed, isHoliday } = closingsFrom(first, context);
   const isDown = downOn(record, context);
   const hours = pastWeeks(record, first, weeksBack, (day) => isHoliday(day) || isDown(day));
-  return drawPaths(first, hours, weeksBack, closed);
+  return drawPaths(first, atLevelOfNow(hours), weeksBack, closed);
 }

@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { DOSE_SETTINGS, doseBetween, doseOf, usualRate, wornAt } from '../../../src/maintenance/care/dose.ts';
 import {

@@ -1,5 +1,5 @@
 /** Dates: sure ones, bands, passed ones, and the ones that nobody can tell. */
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { dateOfDay } from '../../../src/maintenance/calendar.ts';
 import type { Task } from '../../../src/maintenance/codes.ts';
@@ -63,8 +63,8 @@ describe('hours', () => {
   });
   it('that vary give a band, in order, around what the mean says', () => {
     const rods = row('lubricate-rods', { ran: uneven, done: { 'lubricate-rods': '2026-02-16' } });
-    const { p10, p50, p90 } = rods.forecast ?? {};
-    if (p10 == null || p50 == null || p90 == null) throw new Error('no band');
+    const { p10, p50, p90 } = rods.forecast ?? { p10: null, p50: null, p90: null };
+    if (p10 === null || p50 === null || p90 === null) throw new Error('no band');
     expect(p10).toBeLessThan(p50);
     expect(p50).toBeLessThan(p90);
     const left = 300 - (rods.used ?? 0);

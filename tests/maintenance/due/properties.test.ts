@@ -1,5 +1,5 @@
 /** What holds for every machine and every history. */
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { rankOf } from '../../../src/maintenance/care/rule.ts';
 import { rulesFor } from '../../../src/maintenance/care/index.ts';
