@@ -49,9 +49,9 @@ function settle(
 
 /** The facts that stand, with their amendments applied; in the order given. */
 export function standing(entries: readonly Entry[]): readonly Fact[] {
-  if (!entries.some(isCorrection)) return entries.filter((entry): entry is Fact => !isCorrection(entry));
-  const gone = takenBack(entries);
-  const amendments = amendmentsByTarget(entries, gone);
+  const corrections = entries.filter(isCorrection);
+  const gone = takenBack(corrections);
+  const amendments = amendmentsByTarget(corrections, gone);
   const facts: Fact[] = [];
   for (const entry of entries) {
     if (isCorrection(entry) || gone.has(entry.id)) continue;
@@ -62,11 +62,11 @@ export function standing(entries: readonly Entry[]): readonly Fact[] {
 }
 
 function amendmentsByTarget(
-  entries: readonly Entry[],
+  corrections: readonly Correction[],
   gone: ReadonlySet<string>,
 ): ReadonlyMap<string, readonly EntryOf<'amended'>[]> {
   const byTarget = new Map<string, EntryOf<'amended'>[]>();
-  for (const entry of entries) {
+  for (const entry of corrections) {
     if (entry.kind !== 'amended' || gone.has(entry.id)) continue;
     const of = byTarget.get(entry.target);
     if (of) of.push(entry);
