@@ -245,7 +245,9 @@ function takesFigure(last: Piece, piece: Piece): boolean {
   );
 }
 const isThingLike = (item: Item): boolean =>
-  item.senses.some((s) => s.tag === 'thing' && (s.code === 'spool' || s.code === 'print'));
+  item.senses.some(
+    (s) => s.tag === 'thing' && (s.code === 'spool' || s.code === 'print' || s.code === 'counter'),
+  );
 /** "(maple)", "(yesterday)", "(planned)". */
 function joinsBracket(piece: Piece, own: Shape, near: boolean): boolean {
   if (!near || own.predicate || own.part || own.value) return false;

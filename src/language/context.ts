@@ -69,6 +69,14 @@ const CARE = new Set([
 /** Nouns that nothing is ever done to: they do not stand in the way of "it". */
 const MERE = new Set(['shelf', 'side', 'job', 'corner', 'floor']);
 
+/** "…, checked", "…, pushed to thursday": a deed alone is of what was just named. */
+const follows = (scene: Scene): boolean =>
+  (scene.items.length <= 2 &&
+    scene.verbs.some((verb) => verb.deed && (verb.code === 'look' || verb.code === 'test'))) ||
+  (scene.items.length <= 5 &&
+    scene.clause.joint !== 'sentence' &&
+    scene.verbs.some((verb) => verb.code === 'put-off' && verb.form !== 'ing' && verb.form !== 's'));
+
 /** "took the last sock and fitted it", "the gear was packed so I cleaned that", "old nozzle out, put a 0.6 in". */
 function lendNouns(scenes: readonly Scene[]): Scene[] {
   let last: readonly NounAt[] = [];
@@ -76,38 +84,50 @@ function lendNouns(scenes: readonly Scene[]): Scene[] {
     const own = scene.nouns.filter((noun) => !MERE.has(noun.code));
     const points =
       scene.items.some((item) => isFn(item, ...POINTS) && !hasTag(item, 'machine')) ||
-      scene.items.some((item) => hasTag(item, 'spec') || isFn(item, 'new'));
+      scene.items.some((item) => hasTag(item, 'spec') || isFn(item, 'new') || /^ones?$/u.test(item.text));
     const does = scene.verbs.some((verb) => CARE.has(verb.code));
     if (own.length > 0) last = own;
-    else if (points && does && last.length > 0)
+    else if ((points || follows(scene)) && does && last.length > 0)
       return { ...scene, nouns: last.map((noun) => ({ ...noun, at: -1 })) };
     return scene;
   });
 }
 
-/** "belts on alder and wheels on birch": the deed is said once for both. */
+/** "belts on alder and wheels on birch": the deed is said once for both; "counted: 6 nozzles, 3 collets". */
 function lendVerbs(scenes: readonly Scene[]): Scene[] {
-  return scenes.map((scene, i) => {
-    const before = scenes[i - 1];
-    if (
-      !before ||
-      scene.verbs.some((verb) => verb.form !== 'base') ||
-      scene.nouns.length === 0 ||
-      scene.clause.sentence !== before.clause.sentence
-    )
-      return scene;
-    if (scene.clause.joint !== 'and' && scene.clause.joint !== 'comma') return scene;
-    const machine = scene.items.some((item) => hasTag(item, 'machine'));
-    const silent = scene.items.every(
-      (item) =>
-        !hasTag(item, 'symptom', 'complaint', 'state', 'value', 'finding') &&
-        !isFn(item, 'new', 'did-it', 'be', 'not', 'will'),
-    );
-    const verbs = before.verbs.filter((verb) => verb.deed);
-    return machine && silent && verbs.length > 0 && !before.mood.question
-      ? { ...scene, verbs: verbs.map((verb) => ({ ...verb, at: -1 })) }
-      : scene;
+  const out: Scene[] = [];
+  for (const scene of scenes) out.push(withVerbs(scene, out.at(-1)));
+  return out;
+}
+
+const COUNTING = new Set(['arrive', 'count', 'use', 'take', 'buy', 'bin']);
+const LISTING = new Set(['and', 'comma', 'colon', 'dash']);
+
+function withVerbs(scene: Scene, before: Scene | undefined): Scene {
+  if (!before || before.mood.question || scene.nouns.length === 0) return scene;
+  if (scene.clause.sentence !== before.clause.sentence || scene.verbs.some((verb) => verb.form !== 'base'))
+    return scene;
+  const { items } = scene;
+  const lend = (verbs: Scene['verbs']): Scene => ({
+    ...scene,
+    verbs: verbs.map((verb) => ({ ...verb, at: -1 })),
   });
+  const counts = before.verbs.filter((verb) => verb.deed && COUNTING.has(verb.code));
+  const list =
+    items.some((item) => hasTag(item, 'value')) &&
+    !items.some(
+      (item) => hasTag(item, 'machine', 'state', 'symptom', 'complaint') || isFn(item, 'be', 'left', 'not'),
+    );
+  if (list && counts.length > 0 && LISTING.has(scene.clause.joint)) return lend(counts);
+  if (scene.clause.joint !== 'and' && scene.clause.joint !== 'comma') return scene;
+  const machine = items.some((item) => hasTag(item, 'machine'));
+  const silent = items.every(
+    (item) =>
+      !hasTag(item, 'symptom', 'complaint', 'state', 'value', 'finding') &&
+      !isFn(item, 'new', 'did-it', 'be', 'not', 'will'),
+  );
+  const deeds = before.verbs.filter((verb) => verb.deed);
+  return machine && silent && deeds.length > 0 ? lend(deeds) : scene;
 }
 
 export const inContext = (scenes: readonly Scene[]): Scene[] => lendVerbs(lendNouns(settleMoods(scenes)));

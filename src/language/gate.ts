@@ -146,6 +146,7 @@ export function gate(placed: readonly Placed[], scenes: readonly Scene[]): Gated
   const doubtful: Placed[] = [];
   for (const one of placed) {
     const scene = scenes[one.draft.clause];
+    if (scene && one.act.kind === 'ask' && foreign(scene) && !named(scene)) continue;
     if (!scene || !WRITES.has(one.act.kind)) {
       kept.push(one);
       continue;
@@ -157,7 +158,7 @@ export function gate(placed: readonly Placed[], scenes: readonly Scene[]): Gated
     )
       doubtful.push(one);
     else if (ofPrinters(one, scene, scenes)) kept.push(one);
-    else if (!foreign(scene)) doubtful.push(one);
+    else if (!foreign(scene) && one.act.kind !== 'usage') doubtful.push(one);
   }
   return { kept, doubtful };
 }

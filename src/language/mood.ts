@@ -55,6 +55,11 @@ export function isInterrogative(items: readonly Item[]): boolean {
   while (at < Math.min(3, items.length - 1) && OPENER.test(items[at]?.text ?? '')) at += 1;
   const first = items[at];
   if (!first) return false;
+  if (
+    isFn(first, 'since', 'for', 'in', 'on', 'at', 'by', 'until', 'from', 'to') &&
+    isFn(items[at + 1], 'what', 'when', 'which', 'how', 'who')
+  )
+    return true;
   if (isFn(first, 'who', 'what', 'why', 'how', 'which', 'where')) return true;
   if (isFn(first, 'when'))
     return (
@@ -88,7 +93,11 @@ export function readMood(clause: Clause): Mood {
   const carriedOut = some('had-to');
   const promised =
     !carriedOut &&
-    items.some((item, i) => isFn(item, 'let-me') || (isFn(item, 'will') && isFn(items[i - 1], 'i', 'we')));
+    items.some(
+      (item, i) =>
+        isFn(item, 'let-me') ||
+        (isFn(item, 'will') && (isFn(items[i - 1], 'i', 'we') || (i === 0 && hasTag(items[1], 'verb')))),
+    );
   const verbBefore = (at: number): boolean =>
     items
       .slice(0, at)

@@ -113,7 +113,10 @@ function leadOf(items: readonly Item[], at: number, book: NameBook): number | un
   const number = digits(item);
   if (number === undefined || !/^\d/u.test(item?.text ?? '') || !book.numbers.has(String(Number(number))))
     return undefined;
-  if (/^(?:on|in|for|to|and|or|,|&)$/u.test(items[at - 1]?.text ?? '') && nearMachine(items, at, book))
+  if (
+    (at === 0 || /^(?:on|in|for|to|and|or|,|&)$/u.test(items[at - 1]?.text ?? '')) &&
+    nearMachine(items, at, book)
+  )
     return 0;
   return undefined;
 }
@@ -124,6 +127,12 @@ function nearMachine(items: readonly Item[], at: number, book: NameBook): boolea
   const follows = items[at + 1];
   const noun = follows !== undefined && (hasTag(follows, 'unit', 'part', 'thing', 'value', 'calendar', 'spec') || /^[a-z]/u.test(follows.text) && !hasTag(follows, 'fn', 'joint', 'verb', 'state', 'complaint', 'symptom')); // prettier-ignore
   if (noun || /^[.,:/]$/u.test(follows?.text ?? '') && /^\d/u.test(items[at + 2]?.text ?? '')) return false; // prettier-ignore
+  const list =
+    at === 0 &&
+    /^(?:and|,|&)$/u.test(items[1]?.text ?? '') &&
+    book.numbers.has(items[2]?.text ?? '') &&
+    hasTag(items[3], 'verb', 'state', 'complaint', 'symptom', 'fn');
+  if (list) return true;
   if (before === 'on' || (before === 'in' && hasTag(items[at - 2], 'verb'))) return true;
   const earlier = items[at - 2];
   return (hasTag(earlier, 'machine') || /^\d{1,2}$/u.test(earlier?.text ?? '')) && /^(?:and|or|to|,|&)$/u.test(before) && (hasTag(earlier, 'machine') || book.numbers.has(earlier?.text ?? '') && isFn(items[at - 3], 'on')); // prettier-ignore

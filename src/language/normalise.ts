@@ -22,6 +22,7 @@ const COMBINING = /^\p{M}$/u;
 const FRACTION: Readonly<Record<string, string>> = { '½': '.5', '¼': '.25', '¾': '.75' };
 
 function foldCharacter(char: string): string {
+  if (char === '\u2192' || char === '\u27A1') return ' to ';
   if (char < '\u0080') return char;
   if (INVISIBLE.test(char)) return '';
   if (APOSTROPHE.test(char)) return "'";
@@ -53,6 +54,11 @@ export function normalise(sent: string): PlainText {
     if (markup) {
       put(markup.plain, at);
       at = markup.end;
+      continue;
+    }
+    if (sent.startsWith('->', at) || sent.startsWith('=>', at)) {
+      put(' to ', at);
+      at += 2;
       continue;
     }
     const end = clusterEnd(sent, at);

@@ -65,7 +65,7 @@ export function makeScene(clause: Clause, mood: Mood, index: number): Scene {
   return {
     index, clause, items, mood, values,
     verbs: items.flatMap((item, at) => verbsOf(item, at, items, mood)),
-    nouns: boreNoun(items, items.flatMap((item, at) => nounOf(item, at))),
+    nouns: boreNoun(items, headsOnly(items, items.flatMap((item, at) => nounOf(item, at)))),
     materials: sensesOf(items, 'material').map((s) => s.code),
     span: [items[0]?.from ?? 0, items.at(-1)?.to ?? 0],
   }; // prettier-ignore
@@ -84,6 +84,10 @@ function isDeed(form: VerbForm, at: number, items: readonly Item[], mood: Mood):
   if (toBe) return false;
   if (form === 'past') return !isFn(before, 'should', 'to') || before?.text === 'had';
   if (form === 'both') return !isFn(before, 'to', 'will', 'should', 'let-me', 'please', 'would');
+  const given = items
+    .slice(0, at)
+    .some((one) => one.senses.some((s) => s.tag === 'verb' && s.code === 'give' && s.form === 'past'));
+  if (given && (form === 'base' || form === 'ing')) return true;
   if (form === 'ing')
     return items
       .slice(Math.max(0, at - 3), at)
@@ -102,6 +106,20 @@ function isDeed(form: VerbForm, at: number, items: readonly Item[], mood: Mood):
           ))
     );
   return false;
+}
+
+/** "stepper coupler", "bed heater plug": of nouns side by side the last is the thing meant. */
+function headsOnly(items: readonly Item[], nouns: readonly NounAt[]): NounAt[] {
+  return nouns.filter((noun, i) => {
+    const next = nouns[i + 1];
+    return !(
+      next &&
+      next.at === noun.at + 1 &&
+      noun.part !== undefined &&
+      next.part !== undefined &&
+      !items[noun.at]?.text.endsWith('s')
+    );
+  });
 }
 
 /** "fitted a hardened 0.6", "put the 0.4 back in": a bore and no part named is a nozzle. */

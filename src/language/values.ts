@@ -204,6 +204,8 @@ function halves(items: readonly Item[], at: number): Read | undefined {
   const text = items.slice(at, at + 6).map((item) => item.text).join(' '); // prettier-ignore
   for (const [pattern, words, value] of FRACTIONS)
     if (pattern.test(text)) return { end: at + wordsIn(items, at, words), unit: 'hours', value };
+  const kilo = /^half an? (?:kilo|kg|kilogram)/u.exec(text)?.[0] ?? /^half (?:kilo|kg)/u.exec(text)?.[0];
+  if (kilo !== undefined) return { end: at + wordsIn(items, at, kilo), unit: 'grams', value: 500 };
   const whole = figure(items[at]);
   if (whole === undefined) return undefined;
   const rest = items.slice(at + 1, at + 7).map((item) => item.text).join(' '); // prettier-ignore

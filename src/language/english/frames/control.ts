@@ -152,7 +152,16 @@ export function readAmend(
     ) &&
     before.items.some((item) => isFn(item, 'sorry', 'wrong')) &&
     (hasContrast(scene, after) || POINTS_BACK.test(text) || scene.values.length > 0 || hasMachine(scene));
-  if (!opened && !wasNot && !led) return [];
+  const curt =
+    before !== undefined &&
+    scene.items.length <= 4 &&
+    scene.items.every(
+      (item) =>
+        hasTag(item, 'machine', 'value', 'date', 'part', 'material', 'number') ||
+        isFn(item, 'article', 'on', 'for', 'at', 'its'),
+    ) &&
+    ((before.items.length === 1 && isFn(before.items[0], 'no')) || isContrast(before));
+  if (!opened && !wasNot && !led && !curt) return [];
   const deed = scene.verbs.some(
     (verb) =>
       verb.deed &&

@@ -41,7 +41,35 @@ export function readDone(scene: Scene): Draft[] {
       (verb.code === 'pull' && scene.verbs.some((other) => other.deed)),
   );
   if (named.length > 0) return named.map((one) => toDraft(scene, one));
-  return [...byState(scene), ...roomWorks(scene), ...verbless(scene)];
+  return first(byState(scene), gotOff(scene), roomWorks(scene), verbless(scene));
+}
+const first = (...sets: readonly Draft[][]): Draft[] => sets.find((set) => set.length > 0) ?? [];
+
+const DIRT = new Set(['glue', 'gunk', 'plastic', 'dust', 'debris', 'jam', 'leftover']);
+/** "got the glue off the glass", "took 5 mm off the tube", "got it flowing again". */
+function gotOff(scene: Scene): Draft[] {
+  const deed = deedOf(scene, 'get', 'take', 'remove');
+  if (!deed) return [];
+  if (
+    scene.items.some((item) => /^(?:flowing|feeding|extruding|unjammed)$/u.test(item.text)) &&
+    someFn(scene, 'again')
+  )
+    return [toDraft(scene, { task: 'clear-jam', verb: 'clear' })];
+  const away = someFn(scene, 'off', 'out', 'from') || deed.code === 'remove';
+  const length = scene.values.some(
+    (value) => value.code === 'other' && /(?:mm|cm)$/u.test(scene.items[value.at]?.text ?? ''),
+  );
+  if (!away) return [];
+  if (length && scene.nouns.some((noun) => noun.code === 'guide-tube' || noun.code === 'tube-end'))
+    return [toDraft(scene, { task: 'trim-tube', verb: 'trim' })];
+  if (!scene.nouns.some((noun) => DIRT.has(noun.code))) return [];
+  const firm =
+    scene.nouns.find((noun) => !DIRT.has(noun.code) && TASKS_OF.clean?.[noun.code] !== undefined) ??
+    scene.nouns.find((noun) => DIRT.has(noun.code));
+  const task = firm === undefined ? undefined : TASKS_OF.clean?.[firm.code];
+  return firm === undefined || task === undefined
+    ? []
+    : [toDraft(scene, { task, noun: firm, verb: 'clean' })];
 }
 const hasSwap = (scene: Scene): boolean =>
   deedOf(scene, 'swap', 'install') !== undefined &&

@@ -35,6 +35,13 @@ export function readDefer(scene: Scene, today: LocalDate): Draft[] {
   const firm =
     scene.items.some((item) => isVerb(item, 'put-off') && FIRM.test(item.text)) ||
     scene.verbs.some((verb) => verb.code === 'put-off' && FIRM.test(scene.items[verb.at]?.text ?? ''));
+  const trouble = scene.items.some(
+    (item) =>
+      isVerb(item, 'put-off') &&
+      hasTag(item, 'complaint') &&
+      item.senses.some((s) => s.tag === 'verb' && (s.form === 'ing' || s.form === 's')),
+  );
+  if (trouble) return [];
   const span = when(scene, today);
   const timed = Object.keys(span).length > 0;
   if (!firm && !(timed && WAITS.test(text)) && !/\bcan wait\b/u.test(text)) return [];
@@ -110,7 +117,7 @@ export function readClaim(scene: Scene): Draft[] {
   );
   const barred = scene.verbs.some(
     (verb) =>
-      ['say', 'run', 'print', 'start', 'load', 'order', 'buy', 'hand', 'log'].includes(verb.code) &&
+      ['say', 'run', 'print', 'start', 'load', 'order', 'buy', 'hand', 'log', 'find'].includes(verb.code) &&
       !told.some((one) => one.at === verb.at),
   );
   if (barred || (told.length === 0 && scene.nouns.length === 0 && !hasMachine(scene))) return [];

@@ -31,7 +31,7 @@ function ofMachine(whole: Scene): boolean {
   );
 }
 
-export function readState(scene: Scene): Draft[] {
+export function readState(scene: Scene, before?: Scene): Draft[] {
   const { mood, items } = scene;
   const told =
     !mood.question &&
@@ -75,7 +75,7 @@ export function readState(scene: Scene): Draft[] {
     return [draft(scene, { kind: 'up' }, 'state: up')];
   if (states.includes('down') && ofMachine(scene) && isDown(scene))
     return [draft(scene, { kind: 'down' }, 'state: down')];
-  return deadMachine(scene) ? [draft(scene, { kind: 'down' }, 'state: dead')] : [];
+  return deadMachine(scene, before) ? [draft(scene, { kind: 'down' }, 'state: dead')] : [];
 }
 const forbids = (scene: Scene): boolean =>
   scene.items.some(
@@ -125,6 +125,7 @@ function pulledPlug(scene: Scene): boolean {
   return sign || (strong && scene.nouns.every((noun) => noun.part === undefined || noun.code === 'wiring'));
 }
 function isUp(scene: Scene): boolean {
+  if (/\bthe back\b|\bcame back\b|\bget back\b/u.test(textOf(scene))) return false;
   if (/\b(?:fixed|sorted|repaired) (?:it|that|the|them|a)\b/u.test(textOf(scene))) return false;
   const said = scene.items.filter((item) => item.senses.some((s) => s.tag === 'state' && s.code === 'up'));
   const firm = said.some(
@@ -154,8 +155,19 @@ function isDown(scene: Scene): boolean {
   return hasMachine(scene) || someFn(scene, 'it', 'they', 'both', 'all', 'until') || scene.items.length <= 3;
 }
 /** "elm is dead", "maple has packed up": the machine itself. */
-function deadMachine(scene: Scene): boolean {
-  if (!hasMachine(scene) || scene.mood.negated || !scene.nouns.every((noun) => noun.code === 'machine'))
+function deadMachine(scene: Scene, before: Scene | undefined): boolean {
+  const it =
+    !hasMachine(scene) &&
+    before !== undefined &&
+    before.nouns.length === 0 &&
+    hasMachine(before) &&
+    someFn(scene, 'it') &&
+    scene.items.length <= 5;
+  if (
+    (!hasMachine(scene) && !it) ||
+    scene.mood.negated ||
+    !scene.nouns.every((noun) => noun.code === 'machine')
+  )
     return false;
   return scene.items.some(
     (item) =>

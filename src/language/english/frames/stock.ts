@@ -49,13 +49,16 @@ function direction(scene: Scene): Change | undefined {
   const shelf = scene.nouns.some((noun) => noun.code === 'shelf');
   const out = items.some(
     (item, i) =>
-      /^(?:out of|run out of|ran out of|all out of)$/u.test(item.text) ||
-      (isFn(item, 'out') && item.text.startsWith('out') && isFn(items[i + 1], 'of')),
+      /(?:^|)out(?: of)?$/u.test(item.text) &&
+      isFn(item, 'out', 'from') &&
+      !items.slice(i + 1, i + 3).some((next) => hasTag(next, 'machine')) &&
+      (scene.nouns.some((noun) => noun.at > i && noun.at <= i + 4) ||
+        (isFn(items[i - 1], 'be') && i === items.length - 1)),
   );
   if (deedOf(scene, 'arrive') && !deedOf(scene, 'use')) return 'in';
   if (deedOf(scene, 'order')) return undefined;
   if (deedOf(scene, 'bin') && !deedOf(scene, 'put')) return 'out';
-  if (deedOf(scene, 'put') && shelf) return 'in';
+  if (deedOf(scene, 'put', 'fit', 'load') && shelf) return 'in';
   if (deedOf(scene, 'get', 'buy') && (shelf || someFn(scene, 'new', 'more', 'another'))) return 'in';
   if (deedOf(scene, 'use', 'take', 'remove') && (shelf || !hasMachineIn(scene))) return 'out';
   if (
@@ -89,7 +92,7 @@ export function readStock(scene: Scene): Draft[] {
   if (
     change === 'count' &&
     !scene.values.some((v) => v.code === 'bare' || v.code === 'other') &&
-    !someFn(scene, 'left', 'out', 'last', 'nothing', 'no')
+    !someFn(scene, 'left', 'out', 'last', 'nothing', 'no', 'anymore')
   )
     return [];
   if (scene.items.some((item) => hasTag(item, 'symptom') && item.text.includes(' '))) return [];

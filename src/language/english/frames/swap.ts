@@ -81,6 +81,15 @@ function isNew(scene: Scene): boolean {
     scene.nouns.length > 0
   )
     return true;
+  const turn = scene.items.findIndex((item) => item.text === 'to');
+  if (
+    turn > 0 &&
+    hasMachine(scene) &&
+    scene.verbs.length === 0 &&
+    isSpec(scene.items[turn + 1]) &&
+    scene.nouns.some((noun) => noun.at < turn)
+  )
+    return true;
   const at = scene.items.findIndex((item) => isFn(item, 'new'));
   if (
     at < 0 ||
@@ -129,7 +138,10 @@ export function readSwap(scene: Scene): Draft[] {
     const part = partOf(scene, noun);
     return part === undefined ? [] : [{ noun, part }];
   });
-  const once = parts.filter((one, i) => parts.findIndex((other) => other.part === one.part) === i);
+  const real = parts.filter(({ noun }) => noun.part !== undefined);
+  const once = (real.length > 0 ? real : parts).filter(
+    (one, i, all) => all.findIndex((other) => other.part === one.part) === i,
+  );
   if (once.length > 0)
     return once.map(({ noun, part }) =>
       toDraft(scene, noun, part, verb ? `swap: ${verb.code} x part` : 'swap: new x part'),
@@ -140,7 +152,10 @@ export function readSwap(scene: Scene): Draft[] {
 /** "fitted a hardened nozzle", "put the new sock in"; not "put the belts on the list". */
 function fitsPart(scene: Scene): ReturnType<typeof deedOf> {
   const fit = deedOf(scene, 'fit');
-  if (fit) return fit;
+  const onShelf =
+    scene.nouns.some((noun) => noun.code === 'shelf') &&
+    !scene.verbs.some((verb) => verb.code === 'take' || verb.code === 'get');
+  if (fit) return onShelf && !hasMachine(scene) ? undefined : fit;
   const put = deedOf(scene, 'put', 'get', 'give');
   if (!put || !(someFn(scene, 'new') || scene.items.some((item) => hasTag(item, 'spec')))) return undefined;
   const stocked = scene.nouns.some(

@@ -43,7 +43,9 @@ export function symptomsIn(scene: Scene): Seen[] {
         : isFn(scene.items[at - 1], 'for') && scene.verbs.some((verb) => verb.code === 'look'))
     )
       return;
-    const direct = sense(item, 'symptom');
+    const jam = sense(item, 'thing')?.code === 'jam';
+    const direct =
+      sense(item, 'symptom') ?? (jam ? ({ tag: 'symptom', code: 'no-extrusion' } as const) : undefined);
     const complaints = item.senses.filter((s): s is SenseOf<'complaint'> => s.tag === 'complaint');
     const made = complaints.map((one) => fromComplaint(scene, at, one)).filter((one) => one !== undefined);
     const withNoun = made.find((one) => one.noun !== undefined);
@@ -63,14 +65,24 @@ function asTool(scene: Scene, at: number, item: Item): boolean {
     return scene.verbs.some(
       (verb) => verb.deed && ['clean', 'clear', 'look', 'remove', 'wipe'].includes(verb.code),
     );
+  if (thing?.code === 'jam')
+    return (
+      scene.verbs.some((verb) => verb.deed && verb.code !== 'find' && verb.code !== 'get') ||
+      scene.items.some((one) => isFn(one, 'did-it'))
+    );
   return (
-    thing?.code === 'jam' ||
     (thing !== undefined && /detector|alarm/u.test(item.text)) ||
     (at > 0 && hasTag(scene.items[at - 1], 'number') && item.text === 'string')
   );
 }
 
-export function symptomDrafts(scene: Scene, seen: readonly Seen[]): Draft[] {
+/** Denied right where it stands: "no stringing", "not jammed". */
+const denied = (scene: Scene, at: number): boolean =>
+  isFn(scene.items[at - 1], 'no', 'not', 'nothing') ||
+  (isFn(scene.items[at - 1], 'any') && isFn(scene.items[at - 2], 'not'));
+
+export function symptomDrafts(scene: Scene, all: readonly Seen[]): Draft[] {
+  const seen = all.filter((one) => !denied(scene, one.at));
   return seen.map(({ symptom, noun, complaint }) => {
     const part = noun?.part !== undefined && isPart(noun.part) ? noun.part : undefined;
     const act = { kind: 'symptom' as const, symptom, ...(part === undefined ? {} : { part }) };

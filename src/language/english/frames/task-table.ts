@@ -70,6 +70,7 @@ export const TASKS_OF: Readonly<Partial<Record<VerbClass, Row>>> = {
   dry: { filament: 'dry-filament', spool: 'dry-filament' },
   update: { firmware: 'update-firmware', 'control-board': 'update-firmware', machine: 'update-firmware' },
   save: { settings: 'save-settings', offset: 'save-settings', esteps: 'save-settings', temperature: 'save-settings', mesh: 'save-settings' },
+  run: { mesh: 'level-bed', 'level-noun': 'level-bed', esteps: 'calibrate-feeder', protection: 'test-protection', 'first-layer': 'check-first-layer' },
   runin: { machine: 'run-in' },
   did: {
     belt: 'tension-belts', 'x-belt': 'tension-belts', 'y-belt': 'tension-belts', 'tension-noun': 'tension-belts', rod: 'lubricate-rods', bearing: 'lubricate-rods', rail: 'lubricate-rails', 'lead-screw': 'grease-screw', 'z-axis': 'grease-screw', 'ball-screw': 'grease-ball-screw', bed: 'level-bed', 'level-noun': 'level-bed', mesh: 'level-bed',

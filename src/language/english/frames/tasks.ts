@@ -66,6 +66,7 @@ const ORDER: readonly VerbClass[] = [
   'look',
   'work',
   'did',
+  'run',
 ];
 
 function row(verb: VerbClass, nouns: readonly NounAt[]): Named[] {

@@ -118,7 +118,16 @@ const underWay = (scene: Scene): boolean =>
       (verb.code === 'start' && verb.form !== 'base'),
   ) && deedOf(scene, 'run', 'print') === undefined;
 
-export function readUsage(scene: Scene): Draft[] {
+/** "rowan: 2h pla, 3h petg": the list goes on. */
+const listGoesOn = (scene: Scene, before: Scene | undefined): boolean =>
+  before !== undefined &&
+  before.clause.sentence === scene.clause.sentence &&
+  !before.mood.question &&
+  before.values.some((v) => v.code === 'hours' || v.code === 'grams') &&
+  before.nouns.every((noun) => noun.part === undefined) &&
+  scene.items.length <= 4;
+
+export function readUsage(scene: Scene, before?: Scene): Draft[] {
   if (underWay(scene)) return [];
   if (!asserted(scene) || elsewhere(scene)) return [];
   const said = amounts(scene);
@@ -136,7 +145,7 @@ export function readUsage(scene: Scene): Draft[] {
       scene.materials.length > 0 ||
       scene.nouns.some((noun) => noun.code === 'print' || noun.code === 'filament'));
   const terse =
-    hasMachine(scene) &&
+    (hasMachine(scene) || listGoesOn(scene, before)) &&
     scene.verbs.every((verb) => !verb.deed || ['run', 'print', 'did', 'put', 'use'].includes(verb.code)) &&
     scene.nouns.every((noun) => ['print', 'filament', 'job', 'counter', 'machine'].includes(noun.code)) &&
     !hasBlocking(scene);
@@ -189,7 +198,9 @@ export function readLoad(scene: Scene): Draft[] {
     !deed.code.startsWith('start') &&
     (material !== undefined || spool) &&
     (deed.code !== 'put' || spool || material !== undefined);
-  if (shelf || (ran && !loads) || !(loads || fresh || holds)) return [];
+  const bare =
+    spool && material !== undefined && hasMachine(scene) && scene.verbs.every((verb) => !verb.deed);
+  if (shelf || (ran && !loads) || !(loads || fresh || holds || bare)) return [];
   if (scene.nouns.some((noun) => noun.part !== undefined && noun.part !== 'filament' && !noun.weak))
     return [];
   if (deedOf(scene, 'dry') || (valueOf(scene, 'hours') !== undefined && deed?.code === 'put')) return [];

@@ -38,11 +38,11 @@ export const VERB_WORDS: Readonly<Record<VerbClass, string>> = {
   save: 'save, back up, backup, store to eeprom, write to eeprom, export, saved off, archive, note down, stash, copy off, write down',
   run: 'run, run for, go for, print for, clock up, rack up, log up, notch up, crank out, churn for, churn out, grind out, put through, chew through, eat through, get through, go through, burn through, print off, run off, run through, do another, put in a shift, print away, pump out, knock out, munch through, use up, swallow, turn out, gobble, plough through, rattle off, pile on',
   print: 'print, reprint, 3d print, extrude',
-  did: 'do, finish, complete, sort, sort out, see to, tackle, carry out, perform, take care of, service, handle, attend to, give, wrap up, maintain, deal with, get done, knock off, tick off, polish off',
+  did: 'do, finish, complete, sort, sort out, see to, tackle, carry out, perform, take care of, service, handle, attend to, wrap up, maintain, deal with, get done, knock off, tick off, polish off',
   read: 'read, show, stand at, sit at, tick over, say, clock, display, tell, roll over, register, hit, reach, pass, creep past, turn over, tick past, go past, roll past, be at, climb to, stand on, cross',
   count: 'count, recount, make it, tot up, re count, tally, stock take, stocktake',
   arrive:
-    'arrive, come in, come, deliver, land, turn up, show up, get in, restock, top up, receive, re stock, take delivery of, replenish, add, stock up, drop off',
+    'arrive, get a delivery, have a delivery, get a parcel, have a parcel, come in, come, deliver, land, turn up, show up, get in, restock, top up, receive, re stock, take delivery of, replenish, add, stock up, drop off',
   use: 'use, use up, grab, consume, draw, nick, pinch, help myself to, take from, borrow, swipe, raid, burn',
   load: 'load, load up, mount, hang, spool up, put on, put in, thread, feed in, switch to, change to, swap to, put up, stick on, pop on, reload, re load, slot on, change over to, set up with, fill up with, swap over to',
   order: 'order, reorder, re order, request, requisition, send off for',
