@@ -1,6 +1,6 @@
 /** The forecast of one task from those of its triggers. */
 import type { Day } from '../calendar.ts';
-import { earliest, onceForecast, termForecast } from './forecast.ts';
+import { earlierOf, onceForecast, surely, termForecast, told } from './forecast.ts';
 import type { MachineScene } from './machine.ts';
 import type { ForecastDays, TriggerUse } from './row.ts';
 import { HAIR } from './standing.ts';
@@ -15,30 +15,33 @@ export interface Dates {
 
 const isReached = (use: TriggerUse): boolean => use.share >= 1 - HAIR;
 
+/** The earliest of the triggers that `counts` lets through. */
+function earliest(
+  { since, measured, onces }: Standing,
+  scene: MachineScene,
+  counts: (use: TriggerUse) => boolean,
+): ForecastDays | undefined {
+  let first: ForecastDays | undefined;
+  if (since)
+    for (const { term, use } of measured)
+      if (counts(use)) first = earlierOf(first, termForecast(term, use, since, scene));
+  for (const use of onces)
+    if (counts(use)) first = earlierOf(first, onceForecast(use, { ...use.mark, why: 'done' }, scene));
+  return first;
+}
+const each = (): boolean => true;
+
 /** With a date in the past there is nothing left to foretell: the first day on which it was reached. */
 function passed(standing: Standing, scene: MachineScene): ForecastDays | null {
-  const { since, measured, onces, raised } = standing;
-  const dates = [
-    ...measured.flatMap(({ term, use }) =>
-      since && isReached(use) ? [termForecast(term, use, since, scene)] : [],
-    ),
-    ...onces.flatMap((use) =>
-      isReached(use) ? [onceForecast(use, { ...use.mark, why: 'done' }, scene)] : [],
-    ),
-    ...(raised ? [{ p10: raised.mark.day, p50: raised.mark.day, p90: raised.mark.day }] : []),
-  ].filter((date) => date !== undefined);
-  return earliest(dates, scene.today);
+  const { raised } = standing;
+  const raisedOn = raised && surely(raised.mark.day);
+  return told(earlierOf(earliest(standing, scene, isReached), raisedOn), scene.today);
 }
 
 export function datesOf(standing: Standing, top: TriggerUse | undefined, scene: MachineScene): Dates {
   const gone = top !== undefined && isReached(top) ? passed(standing, scene) : null;
   if (gone) return { shown: gone, likely: gone.p50 };
-  const { since, measured, onces } = standing;
-  const dates = [
-    ...measured.flatMap(({ term, use }) => (since ? [termForecast(term, use, since, scene)] : [])),
-    ...onces.map((use) => onceForecast(use, { ...use.mark, why: 'done' }, scene)),
-  ].filter((date) => date !== undefined);
-  const ahead = earliest(dates, scene.today);
+  const ahead = told(earliest(standing, scene, each), scene.today);
   const untold = top !== undefined && top.unit !== 'days' && (scene.idle || !scene.paths());
   return { shown: untold ? null : ahead, likely: ahead?.p50 ?? null };
 }

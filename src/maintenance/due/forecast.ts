@@ -16,7 +16,7 @@ export interface ForecastScene {
   idle: boolean;
 }
 
-const surely = (day: Day): ForecastDays => ({ p10: day, p50: day, p90: day });
+export const surely = (day: Day): ForecastDays => ({ p10: day, p50: day, p90: day });
 
 function reached(needed: number, what: 'hours' | 'runDays', scene: ForecastScene): ForecastDays | undefined {
   const paths = scene.idle || !Number.isFinite(needed) ? undefined : scene.paths();
@@ -99,14 +99,18 @@ export function onceForecast(
 const earlier = (a: Day | null, b: Day | null): Day | null =>
   a === null ? b : b === null ? a : Math.min(a, b);
 
-/** The earliest of several triggers; a day beyond two years is not told. */
-export function earliest(forecasts: readonly ForecastDays[], today: Day): ForecastDays | null {
-  if (forecasts.length === 0) return null;
-  const first = forecasts.reduce((a, b) => ({
-    p10: earlier(a.p10, b.p10),
-    p50: earlier(a.p50, b.p50),
-    p90: earlier(a.p90, b.p90),
-  }));
+/** The earlier of two, each chance by itself; undefined is none. */
+export function earlierOf(
+  a: ForecastDays | undefined,
+  b: ForecastDays | undefined,
+): ForecastDays | undefined {
+  if (!a || !b) return a ?? b;
+  return { p10: earlier(a.p10, b.p10), p50: earlier(a.p50, b.p50), p90: earlier(a.p90, b.p90) };
+}
+
+/** A day beyond two years is not told. */
+export function told(days: ForecastDays | undefined, today: Day): ForecastDays | null {
+  if (!days) return null;
   const near = (day: Day | null): Day | null => (day !== null && day - today > HORIZON_DAYS ? null : day);
-  return { p10: near(first.p10), p50: near(first.p50), p90: near(first.p90) };
+  return { p10: near(days.p10), p50: near(days.p50), p90: near(days.p90) };
 }

@@ -4,6 +4,7 @@ import type { RuleFacts } from '../care/rule.ts';
 import type { MachineRecord } from '../record/record.ts';
 import { todayOf } from './context.ts';
 import type { DueContext } from './context.ts';
+import type { EventScene } from './events.ts';
 import type { ForecastScene } from './forecast.ts';
 import { factsOf } from './measure.ts';
 import { pathsOf } from './weeks.ts';
@@ -15,17 +16,22 @@ export interface MachineScene extends ForecastScene {
   today: Day;
   /** What intervals may depend on. */
   facts: RuleFacts;
+  /** For asking whether something happened at all. */
+  ever: EventScene;
   /** Where the room's entries for "one line for the room" are. */
   room?: MachineRecord;
 }
 
 export function sceneOf(record: MachineRecord, context: DueContext, room?: MachineRecord): MachineScene {
+  const today = todayOf(context);
+  const facts = factsOf(record);
   let drawn: { paths: Paths | undefined } | undefined;
   return {
     record,
     context,
-    today: todayOf(context),
-    facts: factsOf(record),
+    today,
+    facts,
+    ever: { record, facts, today, since: undefined },
     idle: record.down !== undefined,
     paths: () => (drawn ??= { paths: pathsOf(record, context) }).paths,
     ...(room && { room }),

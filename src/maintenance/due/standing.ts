@@ -2,6 +2,7 @@
 import { classOf, graver } from '../care/rule.ts';
 import type { ConsequenceClass, Rule, Term } from '../care/rule.ts';
 import type { TaskDone } from '../record/record.ts';
+import { lastOf } from './events.ts';
 import type { MachineScene } from './machine.ts';
 import { measurable, measure, termsNow } from './measure.ts';
 import { onceUses } from './once.ts';
@@ -28,9 +29,17 @@ export interface Standing {
 /** An event makes a task due at once and whole. */
 const RAISED_USE: TriggerUse = { trigger: 'raised', used: 1, interval: 1, share: 1, unit: 'times', grace: 0 };
 
+/** A task that no calendar asks for, on a machine to which nothing ever happened that could raise it. */
+function isQuiet(rule: Rule, { record, ever }: MachineScene): boolean {
+  if (typeof rule.every === 'function' || rule.every.length > 0 || rule.once.length > 0) return false;
+  if (record.intervals[rule.task] || record.tasks[rule.task]?.finding === 'bad') return false;
+  return !rule.raisedBy.some(({ when }) => lastOf(when, ever));
+}
+
 /** Undefined where nothing asks for the task: no interval, nothing pending. */
 export function standingOf(rule: Rule, scene: MachineScene): Standing | undefined {
   const { record, context, today, room, facts } = scene;
+  if (isQuiet(rule, scene)) return undefined;
   const since = sinceOf(rule, record, context, room);
   const { terms, faster } = termsNow(rule, scene, since);
   const onces = onceUses(rule, record, since, today, facts);
