@@ -18,13 +18,15 @@ const MARKS: Readonly<Record<string, Joint>> = {
   '\u2022': 'sentence', '-': 'dash', '/': 'and', '=': 'colon', '|': 'sentence', '>': 'dash', '\u2192': 'dash', '[': 'bracket', ']': 'bracket',
 }; // prettier-ignore
 
-function jointOf(items: readonly Item[], at: number): Joint | undefined {
+/** `opens`: nothing stands in the stretch yet; "which grease …" then asks and joins nothing. */
+function jointOf(items: readonly Item[], at: number, opens: boolean): Joint | undefined {
   const item = items[at];
   if (!item) return undefined;
   const mark = Object.hasOwn(MARKS, item.text) ? MARKS[item.text] : undefined;
   if (mark === 'dash' && !item.gap) return undefined;
   if (mark !== undefined) return mark;
   const word = sense(item, 'joint');
+  if (word && (word.code === 'because' || word.code === 'so') && opens) return undefined;
   return word && !hasTag(item, 'machine', 'value', 'date', 'complaint') ? word.code : undefined;
 }
 
@@ -43,7 +45,9 @@ function cut(items: readonly Item[]): { pieces: Piece[]; asked: Set<number> } {
   let sentence = 0;
   let current: Piece = { items: [], joint: 'start', sentence };
   items.forEach((item, at) => {
-    const joint = jointOf(items, at) ?? (current.items.length >= LONGEST_CLAUSE ? 'comma' : undefined);
+    const joint =
+      jointOf(items, at, current.items.length === 0) ??
+      (current.items.length >= LONGEST_CLAUSE ? 'comma' : undefined);
     if (joint === undefined) {
       current.items.push(item);
       return;
@@ -65,6 +69,7 @@ const STRONG: Readonly<Record<Joint, number>> = {
 /** Does the stretch say something of its own? */
 export function hasPredicate(items: readonly Item[]): boolean {
   return items.some((item) => {
+    if (item.text === "'s") return false;
     if (hasTag(item, 'symptom', 'state', 'complaint', 'finding', 'choice')) return true;
     if (isFn(item, 'be', 'did-it', 'will', 'should', 'have', 'new', 'sorry', 'anymore', 'let-me', 'cant', 'not', 'had-to', 'please', 'if', 'would', 'what', 'who', 'when', 'why', 'how', 'same', 'nothing', 'unsure', 'do', 'thanks')) return !hasTag(item, 'part'); // prettier-ignore
     const verbs = item.senses.filter((s) => s.tag === 'verb');
@@ -177,7 +182,7 @@ function join(pieces: readonly Piece[]): Piece[] {
       last.items.push(...piece.items);
       return;
     }
-    if (joinsBracket(piece, own, near)) {
+    if (joinsBracket(piece, own, near, last?.items.every((item) => isFn(item, 'no', 'sorry')) ?? false)) {
       last?.items.push(...piece.items);
       return;
     }
@@ -249,8 +254,8 @@ const isThingLike = (item: Item): boolean =>
     (s) => s.tag === 'thing' && (s.code === 'spool' || s.code === 'print' || s.code === 'counter'),
   );
 /** "(maple)", "(yesterday)", "(planned)". */
-function joinsBracket(piece: Piece, own: Shape, near: boolean): boolean {
-  if (!near || own.predicate || own.part || own.value) return false;
+function joinsBracket(piece: Piece, own: Shape, near: boolean, onlyNo: boolean): boolean {
+  if (!near || own.predicate || own.part || own.value || onlyNo) return false;
   const said = piece.items.filter(
     (item) => item.senses.length > 0 && !item.senses.every((s) => s.tag === 'fn'),
   );

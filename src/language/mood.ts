@@ -67,7 +67,7 @@ export function isInterrogative(items: readonly Item[]): boolean {
       at + 1 >= items.length ||
       hasTag(items[at + 1], 'cue')
     );
-  if (isFn(first, 'sorry')) return false;
+  if (isFn(first, 'sorry', 'let-me')) return false;
   const head = first.text.split(' ')[0] ?? '';
   if (!INVERTED.has(head)) return false;
   const next = items[at + 1];
@@ -95,7 +95,9 @@ export function readMood(clause: Clause): Mood {
     !carriedOut &&
     items.some(
       (item, i) =>
-        isFn(item, 'let-me') ||
+        (isFn(item, 'let-me') &&
+          !hasTag(items[i + 1], 'symptom', 'complaint') &&
+          !isVerb(items[i + 1], 'find')) ||
         (isFn(item, 'will') && (isFn(items[i - 1], 'i', 'we') || (i === 0 && hasTag(items[1], 'verb')))),
     );
   const verbBefore = (at: number): boolean =>

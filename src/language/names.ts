@@ -135,7 +135,7 @@ function nearMachine(items: readonly Item[], at: number, book: NameBook): boolea
   if (list) return true;
   if (before === 'on' || (before === 'in' && hasTag(items[at - 2], 'verb'))) return true;
   const earlier = items[at - 2];
-  return (hasTag(earlier, 'machine') || /^\d{1,2}$/u.test(earlier?.text ?? '')) && /^(?:and|or|to|,|&)$/u.test(before) && (hasTag(earlier, 'machine') || book.numbers.has(earlier?.text ?? '') && isFn(items[at - 3], 'on')); // prettier-ignore
+  return (hasTag(earlier, 'machine') || /^\d{1,2}$/u.test(earlier?.text ?? '')) && /^(?:and|or|to|,|&)$/u.test(before) && (hasTag(earlier, 'machine') || book.numbers.has(earlier?.text ?? '') && (at === 2 || isFn(items[at - 3], 'on'))); // prettier-ignore
 }
 
 function unitFollows(items: readonly Item[], at: number): boolean {

@@ -36,7 +36,14 @@ function read(text: string, said: SaidAt, scanner: Scanner): Reading {
     readClauses(items).map((clause, index) => makeScene(clause, readMood(clause), index)),
   );
   const drafted = scenes.map((scene, i) =>
-    isJoke(scene) ? [] : interpret(scene, { today: said.date, before: scenes[i - 1], after: scenes[i + 1] }),
+    isJoke(scene)
+      ? []
+      : interpret(scene, {
+          today: said.date,
+          before: scenes[i - 1],
+          earlier: scenes.slice(Math.max(0, i - 3), i),
+          after: scenes[i + 1],
+        }),
   );
   const { rulings, machineOf } = place(scenes, drafted, said.date, scanner.book);
   const refined = refine(rulings, scenes);

@@ -63,6 +63,8 @@ export function createSpeller(
       }
     // The first letter is the one that people get right; a nearer first letter wins among equals.
     const rank = (target: string): number =>
+      (undoubled(target) === undoubled(word) ? -0.4 : 0) +
+      (target.at(-1) === word.at(-1) ? 0 : 0.1) +
       (found.get(target) ?? 9) +
       (target[0] === word[0] ? 0 : 0.5) +
       (targets.get(target) ?? 0) * 0.6 +
@@ -74,6 +76,8 @@ export function createSpeller(
   };
 }
 
+/** Letters doubled or not is the commonest slip. */
+const undoubled = (word: string): string => word.replace(/(.)\1/gu, '$1');
 const swappedStart = (word: string, meant: string): boolean => word[0] === meant[1] && word[1] === meant[0];
 
 export interface Corrected extends Token {

@@ -15,6 +15,8 @@ import { type Seen, symptomDrafts, symptomsIn } from './frames/symptom.ts';
 export interface Surroundings {
   readonly today: LocalDate;
   readonly before: Scene | undefined;
+  /** The few clauses before, the nearest last. */
+  readonly earlier: readonly Scene[];
   readonly after: Scene | undefined;
 }
 export interface Frame {
@@ -27,7 +29,7 @@ export interface Frame {
 export const WHOLE_FRAMES: readonly Frame[] = [
   { name: 'undo', why: 'a clause about an entry is about nothing else', read: (scene) => readUndo(scene) },
   { name: 'amend', why: 'puts an entry right; its words look like a new one', read: (scene, _, { before, after, today }) => readAmend(scene, before, after, today) },
-  { name: 'ask', why: 'a question writes nothing, whatever deeds it names', read: (scene, _, { before, today }) => readAsk(scene, before, today) },
+  { name: 'ask', why: 'a question writes nothing, whatever deeds it names', read: (scene, _, { earlier, today }) => readAsk(scene, earlier, today) },
   { name: 'defer', why: 'names deeds that are put off', read: (scene, _, { today }) => readDefer(scene, today) },
   { name: 'claim', why: 'names deeds to come', read: (scene) => readClaim(scene) },
   { name: 'gone', why: 'names a trouble that is over', read: (scene, seen) => readGone(scene, seen) },

@@ -79,8 +79,7 @@ function question(scene: Scene): Question {
   );
   const swaps = hasVerb(scene, 'swap', 'fit', 'install');
   const noun =
-    nouns.find((one) => partOf(scene, one) !== undefined && one.part !== undefined) ??
-    nouns.find((one) => one.code === 'bed' && swaps);
+    nouns.find((one) => one.part !== undefined) ?? nouns.find((one) => one.code === 'bed' && swaps);
   const part = noun === undefined ? undefined : (partOf(scene, noun) ?? noun.part);
   const item = part ?? (noun?.part === undefined ? undefined : noun.part);
   const task = swaps ? undefined : (named[0]?.task ?? thingTask(scene));
@@ -213,27 +212,31 @@ const TELLS =
   /^(?:please )?(?:show|list|tell|give|remind|print|display|name|find|check|explain|walk|talk|teach|say|get|bring|fill|catch|brief|any|anything|anyone|got any|diagnose|help|need to know|i need to know|i want to know|wondering|wonder|looking for|does anyone|do you|steps|procedure|instructions|how|guide|best way|what|when|why|who|which|where)\b/u;
 
 /** "alder's extruding too little, what might it be": the trouble, or the part, of the clause before. */
-function follow(q: Question, before: Scene | undefined): Question {
+function follow(q: Question, earlier: readonly Scene[]): Question {
+  const before = earlier.at(-1);
   if (!before) return q;
   const wants =
     (cue(q, 'diagnose', 'idea') || someFn(q.scene, 'why')) &&
     q.symptom === undefined &&
     q.part === undefined &&
     !q.machine;
-  const symptom = wants ? symptomsIn(before)[0]?.symptom : q.symptom;
+  const symptom = wants
+    ? earlier.map((scene) => symptomsIn(scene)[0]?.symptom).findLast((one) => one !== undefined)
+    : q.symptom;
   const asksPart =
     q.part === undefined &&
     q.task === undefined &&
     (cue(q, 'stock', 'age', 'spare', 'life') || someFn(q.scene, 'it', 'they')) &&
     !q.machine;
-  const noun = asksPart ? before.nouns.find((one) => one.part !== undefined) : undefined;
-  const part = noun === undefined ? q.part : (partOf(before, noun) ?? noun.part);
+  const source = earlier.findLast((scene) => scene.nouns.some((one) => one.part !== undefined));
+  const noun = asksPart ? source?.nouns.find((one) => one.part !== undefined) : undefined;
+  const part = noun === undefined ? q.part : (partOf(q.scene, noun) ?? noun.part);
   return { ...q, symptom, part };
 }
 
-export function readAsk(scene: Scene, before: Scene | undefined, today: LocalDate): Draft[] {
+export function readAsk(scene: Scene, earlier: readonly Scene[], today: LocalDate): Draft[] {
   const { mood } = scene;
-  const q = follow(question(scene), before);
+  const q = follow(question(scene), earlier);
   const tells =
     TELLS.test(q.text) &&
     !mood.promised &&

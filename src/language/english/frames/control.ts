@@ -186,6 +186,7 @@ export function readAmend(
   if (
     !opened &&
     !led &&
+    !curt &&
     scene.nouns.length > 0 &&
     set.machine === undefined &&
     scene.values.length === 0 &&

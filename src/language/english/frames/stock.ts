@@ -101,6 +101,7 @@ export function readStock(scene: Scene): Draft[] {
   if (mood.negated && change !== 'count') return [];
   const none =
     someFn(scene, 'nothing', 'no') ||
+    scene.items.some((item) => item.text === 'no more') ||
     mood.negated ||
     scene.items.some(
       (item) =>

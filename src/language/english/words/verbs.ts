@@ -6,7 +6,7 @@ import type { VerbClass } from '../../senses.ts';
 
 export const VERB_WORDS: Readonly<Record<VerbClass, string>> = {
   clean:
-    'clean, clean out, clean up, clean off, wash, wash down, scrub, rinse, degrease, de grease, brush, brush out, brush off, brush down, scrape, scrape off, scour, polish, vacuum, vacuum out, hoover, hoover out, hoover up, blow out, blow through, pick, pick out, pick off, swab, soap, decontaminate, purge, sweep, sweep up, sweep out, freshen up, dig out, dig, chip off, chip, ipa, alcohol, unclog, peel off, rub down, flush, descale, wet wipe, sponge, burn off, deglue, de glue, cleanse, get the dust out of, scrape clean, wipe clean, wire brush, brass brush, toothbrush, buff, tidy, tidy up, iso, swish',
+    'clean, clean out, clean up, clean off, wash, wash down, scrub, rinse, degrease, de grease, brush, brush out, brush off, brush down, scrape, scrape off, scour, polish, vacuum, vacuum out, hoover, hoover out, hoover up, blow out, blow through, pick, pick out, pick off, swab, decontaminate, purge, sweep, sweep up, sweep out, freshen up, dig out, dig, chip off, chip, ipa, alcohol, unclog, peel off, rub down, flush, descale, wet wipe, sponge, burn off, deglue, de glue, cleanse, get the dust out of, scrape clean, wipe clean, wire brush, brass brush, toothbrush, buff, tidy, tidy up, iso, swish',
   wipe: 'wipe, wipe down, wipe off, wipe over, mop, dab, rub, give a wipe',
   dust: 'dust, dust off, dust out, dust down, de dust, air can, dedust, blow the dust off, blow the dust out, blow off, blow down, blow dust, air dust, blow over, feather dust',
   oil: 'oil, grease, lube, lube up, lubricate, re lube, relube, relubricate, re oil, regrease, re grease, grease up, oil up, reoil, lubed',
