@@ -50,7 +50,8 @@ export function putOnTop(
   calendar: LocalCalendar,
   awaited = false,
 ): MachineRecord {
-  const own = { ...machine };
+  const { lastDay, hours } = machine.runByDay;
+  const own = { ...machine, runByDay: { lastDay, hours: [...hours] } };
   for (const fact of facts) {
     const what = doubt(own, fact, awaited);
     if (what) noteConflict(own, { entry: fact.id, at: fact.at, what });

@@ -6,6 +6,7 @@ export function bagOf(text: string): readonly string[] {
     .normalize('NFKC')
     .toLocaleLowerCase('en')
     .replace(/(\d),(\d)/gu, '$1.$2')
+    .replace(/(?<!\d)\.(?=\d)/gu, '0.')
     .replace(/(\d)\s*mm\b/gu, '$1');
   const words = plain.match(/\d+(?:\.\d+)?|[\p{L}\d]+/gu) ?? [];
   return [
