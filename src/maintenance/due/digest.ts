@@ -58,7 +58,7 @@ function noRecordOf(rows: readonly DueRow[]): NoRecord {
 
 /** Machines that stand still have a line of their own; their tasks are in none of the lists. */
 export function digestOf(shop: ShopRecord, context: DigestContext): Digest {
-  const all = rowsByMachine(shop, context).filter(isOfInterest).sort(inListOrder);
+  const all = rowsByMachine(shop, context, 'near').filter(isOfInterest).sort(inListOrder);
   const active = condensed(all.filter(({ idle }) => !idle));
   const owed = active.filter(isOwed);
   const { kept, left } = cutToMinutes(owed, context.minutesADay);

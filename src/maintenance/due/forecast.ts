@@ -27,7 +27,7 @@ function reached(needed: number, what: 'hours' | 'runDays', scene: ForecastScene
 }
 
 /** Hours of the machine in which one unit of the trigger was used so far: what is left is taken to go on so. */
-function hoursPerUnit(use: TriggerUse, record: MachineRecord, since: TaskDone): number {
+export function hoursPerUnit(use: TriggerUse, record: MachineRecord, since: TaskDone): number {
   const hours = record.totals.hours - since.totals.hours;
   return use.used > 0 ? hours / use.used : Infinity;
 }

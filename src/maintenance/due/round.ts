@@ -6,6 +6,7 @@ import type { Day } from '../calendar.ts';
 import type { Task } from '../codes.ts';
 import { inListOrder } from './order.ts';
 import type { DueRow } from './row.ts';
+import { RIPE } from './soon.ts';
 
 /** Minutes until hands are at the machine in that state; our own estimate. Beside it nothing is set up. */
 export const SET_UP_MINUTES: Readonly<Record<Opening, number>> = {
@@ -14,9 +15,6 @@ export const SET_UP_MINUTES: Readonly<Record<Opening, number>> = {
   'powered-hands-clear': 3,
   hot: 8,
 };
-/** The share of its interval that must be used before a task is pulled forward. */
-const RIPE = 0.75;
-
 export interface RoundStop {
   machine: string;
   /** In the order of the work: what is pulled forward is among them. */

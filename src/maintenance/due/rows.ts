@@ -17,9 +17,11 @@ import { inListOrder } from './order.ts';
 import { putOffOf, putOffShown } from './putOff.ts';
 import type { DueRow, Since, State } from './row.ts';
 import { graceOf } from './measure.ts';
+import { isFarOff } from './soon.ts';
 import { isReached, standingOf, topUse } from './standing.ts';
 import type { Standing } from './standing.ts';
 
+type Which = 'all' | 'near';
 const NO_DATES: Dates = { shown: null, likely: null };
 
 /** Nobody knows since when: nothing was ever recorded, and no event makes it due. */
@@ -76,12 +78,13 @@ function extrasOf({ rule, assumed }: PlannedRule, standing: Standing, { record }
   };
 }
 
-function rowOf(planned: PlannedRule, scene: MachineScene): DueRow | undefined {
+function rowOf(planned: PlannedRule, scene: MachineScene, which: Which): DueRow | undefined {
   const { rule } = planned;
   const { record } = scene;
   const standing = standingOf(rule, scene);
   if (!standing) return undefined;
   const unknown = isUnknown(standing);
+  if (which === 'near' && !unknown && isFarOff(standing, scene)) return undefined;
   const top = topUse(standing.uses);
   const dates = unknown ? NO_DATES : datesOf(standing, top, scene);
   const putOff = putOffNow(rule.task, standing, scene);
@@ -112,11 +115,16 @@ function rowOf(planned: PlannedRule, scene: MachineScene): DueRow | undefined {
 }
 
 /** A retired machine needs nothing any more. */
-function unordered(record: MachineRecord, context: DueContext, room?: MachineRecord): DueRow[] {
+function unordered(
+  record: MachineRecord,
+  context: DueContext,
+  room?: MachineRecord,
+  which: Which = 'all',
+): DueRow[] {
   if (record.retired) return [];
   const scene = sceneOf(record, context, room);
   const rules = record.name === ROOM ? roomRules() : rulesFor(record.build);
-  return rules.flatMap((planned) => rowOf(planned, scene) ?? []);
+  return rules.flatMap((planned) => rowOf(planned, scene, which) ?? []);
 }
 
 /**
@@ -126,15 +134,15 @@ function unordered(record: MachineRecord, context: DueContext, room?: MachineRec
 export const machineDue = (record: MachineRecord, context: DueContext, room?: MachineRecord): DueRow[] =>
   unordered(record, context, room).sort(inListOrder);
 
-/** The tasks of all machines and of the room, machine by machine. */
-export const rowsByMachine = (shop: ShopRecord, context: DueContext): DueRow[] => [
-  ...[...shop.machines.values()].flatMap((record) => unordered(record, context, shop.room)),
-  ...unordered(shop.room, context),
+/** The tasks of all machines and of the room, machine by machine; `near` leaves out what is fine and far off. */
+export const rowsByMachine = (shop: ShopRecord, context: DueContext, which: Which): DueRow[] => [
+  ...[...shop.machines.values()].flatMap((record) => unordered(record, context, shop.room, which)),
+  ...unordered(shop.room, context, undefined, which),
 ];
 
 /** The tasks of all machines and of the room in list order. */
 export const dueRows = (shop: ShopRecord, context: DueContext): DueRow[] =>
-  rowsByMachine(shop, context).sort(inListOrder);
+  rowsByMachine(shop, context, 'all').sort(inListOrder);
 
 /** One task of one machine; undefined where the machine does not have it, or nothing asks for it. */
 export function dueRow(
@@ -146,5 +154,5 @@ export function dueRow(
   if (record.retired || isRoomTask(task) !== (record.name === ROOM)) return undefined;
   const rules = record.name === ROOM ? roomRules() : rulesFor(record.build);
   const planned = rules.find(({ rule }) => rule.task === task);
-  return planned && rowOf(planned, sceneOf(record, context, room));
+  return planned && rowOf(planned, sceneOf(record, context, room), 'all');
 }

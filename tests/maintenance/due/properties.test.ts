@@ -6,10 +6,11 @@ import { rulesFor } from '../../../src/maintenance/care/index.ts';
 import { dateOfDay } from '../../../src/maintenance/calendar.ts';
 import type { Material, Symptom, Task } from '../../../src/maintenance/codes.ts';
 import { SYMPTOMS } from '../../../src/maintenance/codes.ts';
-import { dueRow, machineDue } from '../../../src/maintenance/due/rows.ts';
+import { digestOf } from '../../../src/maintenance/due/digest.ts';
+import { dueRow, dueRows, machineDue } from '../../../src/maintenance/due/rows.ts';
 import { BUILDS } from '../../support/builds.ts';
 import type { DemoMachine } from '../../support/builds.ts';
-import { contextOn, recordOf, today } from '../../support/machines.ts';
+import { contextOn, emptyRoom, recordOf, shopOf, today } from '../../support/machines.ts';
 import type { Story } from '../../support/machines.ts';
 
 const machine = fc.constantFrom(...(Object.keys(BUILDS) as DemoMachine[]));
@@ -85,6 +86,28 @@ describe('any list', () => {
         },
       ),
       { numRuns: 60 },
+    );
+  });
+});
+
+describe('the digest', () => {
+  it('passes over nothing that the list has as overdue, due or coming up', () => {
+    fc.assert(
+      fc.property(machine, material, daysAgo, fc.integer({ min: 0, max: 24 }), (name, of, ago, hours) => {
+        const record = recordOf(name, BUILDS[name], {
+          ran: () => hours,
+          material: of,
+          baseline: dateAgo(ago),
+        });
+        const shop = shopOf([record], emptyRoom({ baseline: '2026-03-10' }));
+        const rows = dueRows(shop, contextOn());
+        const digest = digestOf(shop, contextOn());
+        const tasks = (state: string) => rows.filter((row) => row.state === state).map(({ task }) => task);
+        expect(digest.overdue.map(({ task }) => task)).toEqual(tasks('overdue'));
+        expect(digest.due.map(({ task }) => task)).toEqual(tasks('due'));
+        expect(digest.comingUp.map(({ task }) => task)).toEqual(tasks('coming-up'));
+      }),
+      { numRuns: 150 },
     );
   });
 });
