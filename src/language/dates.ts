@@ -198,7 +198,9 @@ const ofTheMonth: Reader = (items, at, today) => {
 };
 
 /** "last week", "next week", "last month", "this month", "this week". */
+const STRETCH = /^(?:last|past|next|this|previous)(?: |$)/u;
 const stretch: Reader = (items, at, today) => {
+  if (!STRETCH.test(items[at]?.text ?? '')) return undefined;
   const text = items.slice(at, at + 2).map((item) => item.text).join(' '); // prettier-ignore
   const hit = /^(last|past|next|this|previous) (week|month|year|weekend)\b/u.exec(text);
   if (!hit) return undefined;
@@ -248,6 +250,16 @@ function byChrono(items: readonly Item[], at: number, today: LocalDate): Read | 
   return date ? { end: at + 1, date } : undefined;
 }
 
+/** Most items open no date: looked at once before the readers are tried. */
+const mayOpenDate = (items: readonly Item[], at: number): boolean => {
+  const item = items[at];
+  return (
+    item !== undefined &&
+    (/^(?:\d|on|in|last|past|next|this|previous|coming|the)/u.test(item.text) ||
+      item.senses.some((s) => s.tag === 'calendar' || s.tag === 'value'))
+  );
+};
+
 export function readDates(items: readonly Item[], today: LocalDate): Item[] {
   const out: Item[] = [];
   let windows = 0;
@@ -255,7 +267,7 @@ export function readDates(items: readonly Item[], today: LocalDate): Item[] {
     const item = items[at];
     if (!item) break;
     let read: Read | undefined;
-    for (const reader of READERS) read ??= reader(items, at, today);
+    if (mayOpenDate(items, at)) for (const reader of READERS) read ??= reader(items, at, today);
     if (
       !read &&
       calendar(item)?.code === 'month' &&

@@ -29,6 +29,8 @@ export interface Scene {
   readonly materials: readonly Material[];
   readonly values: readonly { code: Unit | 'bare'; value: number; at: number }[];
   readonly span: readonly [number, number];
+  /** The words as they were looked up. */
+  readonly text: string;
 }
 
 /** What a frame makes of a clause, before machine and day are put to it. */
@@ -68,6 +70,7 @@ export function makeScene(clause: Clause, mood: Mood, index: number): Scene {
     nouns: boreNoun(items, headsOnly(items, items.flatMap((item, at) => nounOf(item, at)))),
     materials: sensesOf(items, 'material').map((s) => s.code),
     span: [items[0]?.from ?? 0, items.at(-1)?.to ?? 0],
+    text: items.map((item) => item.text).join(' '),
   }; // prettier-ignore
 }
 
@@ -174,7 +177,7 @@ export const deedOf = (scene: Scene, ...codes: readonly VerbClass[]): VerbAt | u
   scene.verbs.find((v) => v.deed && codes.includes(v.code));
 export const hasMachine = (scene: Scene): boolean =>
   scene.items.some((item) => hasTag(item, 'machine', 'stranger'));
-export const textOf = (scene: Scene): string => scene.items.map((item) => item.text).join(' ');
+export const textOf = (scene: Scene): string => scene.text;
 /** Neither asked, denied, wished nor told by another: what was said to be so. */
 export const asserted = ({ mood }: Scene): boolean =>
   !mood.question &&

@@ -183,7 +183,7 @@ function period(
 }
 
 /** "status #2", "overdue elm": few words, a strong cue, no deed. */
-function terse(scene: Scene, q: Question): boolean {
+function terse(scene: Scene): boolean {
   if (
     scene.items.length > 7 ||
     scene.verbs.some(
@@ -198,13 +198,13 @@ function terse(scene: Scene, q: Question): boolean {
     return false;
   if (
     /^(?:oldest|newest|youngest|status|state|overdue|due|stock|history|handover|hand over|help|usage|hours|total hours|tot hours|sitrep|report|summary|overview|log|age|todo|to do|shelf|inventory|spares)\b/u.test(
-      q.text,
+      scene.text,
     )
   )
     return true;
   return (
     /\b(?:status|overdue|tot hours|total hours|history|handover|stock|due|hours total|print hours|age|shift report)$/u.test(
-      q.text,
+      scene.text,
     ) && scene.items.length <= 4
   );
 }
@@ -234,19 +234,22 @@ function follow(q: Question, earlier: readonly Scene[]): Question {
   return { ...q, symptom, part };
 }
 
+const hasIdea = (scene: Scene): boolean =>
+  scene.items.length <= 6 &&
+  scene.items.some((item) => item.senses.some((s) => s.tag === 'cue' && s.code === 'idea'));
+
 export function readAsk(scene: Scene, earlier: readonly Scene[], today: LocalDate): Draft[] {
   const { mood } = scene;
-  const q = follow(question(scene), earlier);
   const tells =
-    TELLS.test(q.text) &&
+    TELLS.test(scene.text) &&
     !mood.promised &&
     !scene.verbs.some((verb) => verb.deed && verb.form === 'past' && scene.verbs[0] === verb);
-  const ideas = cue(q, 'idea') && scene.items.length <= 6;
-  if (!mood.question && !tells && !terse(scene, q) && !ideas) return [];
+  if (!mood.question && !tells && !terse(scene) && !hasIdea(scene)) return [];
+  const q = follow(question(scene), earlier);
   if (mood.conditional && !mood.question) return [];
   if (
     mood.requested &&
-    !terse(scene, q) &&
+    !terse(scene) &&
     !/\b(?:tell|show|list|give me|explain|remind|say|walk|talk|know|how|what|when|who|why|which|hand over|brief|check if|i need|take|run|do a|i use|i run|i start|i print|handle)\b/u.test(
       q.text,
     )

@@ -33,7 +33,17 @@ function fromComplaint(scene: Scene, at: number, complaint: SenseOf<'complaint'>
 }
 
 /** Every symptom that the clause names, whatever its mood. */
-export function symptomsIn(scene: Scene): Seen[] {
+export function symptomsIn(scene: Scene): readonly Seen[] {
+  const known = memo.get(scene);
+  if (known) return known;
+  const found = seek(scene);
+  memo.set(scene, found);
+  return found;
+}
+/** A scene never changes; five frames ask for the same symptoms. */
+const memo = new WeakMap<Scene, readonly Seen[]>();
+
+function seek(scene: Scene): Seen[] {
   const found: Seen[] = [];
   scene.items.forEach((item, at) => {
     if (
