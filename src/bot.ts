@@ -1,14 +1,12 @@
 /** Fettle as its adapters use it: language, commands, maintenance and store wired together. */
-import { createHash } from 'node:crypto';
 import { createReader } from './language/read.ts';
 import type { Reading, SaidAt } from './language/act.ts';
+import { applyWorkshop, type Enrolled, type EnrolRequest } from './commands/applyWorkshop.ts';
 import { checkpointsOf, knownFromCheckpoints, WORTH_SAVING } from './commands/checkpoints.ts';
 import { catchUp, nothingKnown, type Known } from './commands/current.ts';
-import { enrolment } from './commands/enrol.ts';
 import { RequestFault } from './commands/fault.ts';
 import { handle } from './commands/handle.ts';
 import type { Answer, IncomingMessage } from './commands/message.ts';
-import { newPersonId } from './commands/people.ts';
 import { exportLines, importLines, type Imported } from './commands/transfer.ts';
 import { openCalendar, type LocalCalendar } from './maintenance/calendar.ts';
 import { ROOM } from './maintenance/codes.ts';
@@ -16,33 +14,15 @@ import { digestOf, type Digest } from './maintenance/due/digest.ts';
 import { dueRows, machineDue } from './maintenance/due/rows.ts';
 import type { DueContext } from './maintenance/due/context.ts';
 import type { DueRow } from './maintenance/due/row.ts';
-import { entryId } from './maintenance/entry/id.ts';
-import { VERSIONS } from './maintenance/entry/upcast.ts';
-import type { Entry, Instant } from './maintenance/entry/entry.ts';
+import type { Instant } from './maintenance/entry/entry.ts';
 import { foldName } from './maintenance/machine.ts';
 import type { ShopRecord } from './maintenance/record/record.ts';
 import { StoreFault } from './store/fault.ts';
-import type { ReadView, Store, Transaction } from './store/store.ts';
+import type { ReadView, Store } from './store/store.ts';
 import { parseWorkshop, type Workshop } from './workshop.ts';
 import { digestReply } from './replies/wording/digest.ts';
 import type { Reply } from './replies/reply.ts';
 import type { View } from './replies/wording/view.ts';
-
-export interface EnrolRequest {
-  yaml: string;
-  now: Instant;
-  /** Who applies it, by name. */
-  by: string;
-  dryRun: boolean;
-}
-export interface Enrolled {
-  added: readonly string[];
-  changed: readonly string[];
-  unchanged: readonly string[];
-  missing: readonly string[];
-  notes: readonly string[];
-  entries: readonly Entry[];
-}
 
 export interface Bot {
   say(message: IncomingMessage): Promise<Answer>;
@@ -161,7 +141,11 @@ export function openBot(store: Store): Bot {
           'bad-workshop',
           parsed.faults.map((f) => `Line ${f.line}: ${f.text}`).join('\n'),
         );
-      return store.transact((transaction) => applyWorkshop(transaction, parsed.workshop, request));
+      return store.transact(async (transaction) => {
+        const json = await transaction.post.workshop();
+        const before = json === undefined ? undefined : (await settingIn(transaction)).workshop;
+        return applyWorkshop(transaction, parsed.workshop, request, before);
+      });
     },
     exportLines: (write) =>
       store.read(async (view) => {
@@ -182,51 +166,6 @@ export function openBot(store: Store): Bot {
       await store.close();
     },
   };
-
-  async function applyWorkshop(
-    transaction: Transaction,
-    workshop: Workshop,
-    { yaml, now, by, dryRun }: EnrolRequest,
-  ): Promise<Enrolled> {
-    const json = await transaction.post.workshop();
-    const before = json === undefined ? undefined : (await settingIn(transaction)).workshop;
-    const calendar = openCalendar(workshop.workshop.zone);
-    const { record } = await catchUp([nothingKnown(calendar)], transaction.journal, now, calendar);
-    const { drafts, ...report } = enrolment(workshop, record, {
-      now,
-      calendar,
-      ...(before ? { before } : {}),
-    });
-    const key = `enrol:${createHash('sha256').update(`${now}\n${yaml}`).digest('hex').slice(0, 24)}`;
-    const person = newPersonId(by);
-    const entries = drafts.map((draft, act): Entry => ({
-      ...draft,
-      id: entryId(key, act, 0),
-      v: VERSIONS[draft.kind],
-      saidAt: now,
-      writtenAt: now,
-      by: person,
-      platform: 'file',
-      message: key,
-      act,
-    }));
-    if (!dryRun) {
-      await savePeople(transaction, workshop, by);
-      await transaction.journal.append(entries);
-      await transaction.post.saveWorkshop(JSON.stringify(workshop), now);
-    }
-    return { ...report, entries };
-  }
-}
-
-async function savePeople({ post }: Transaction, workshop: Workshop, by: string): Promise<void> {
-  const listed = workshop.people.some((p) => foldName(p.name) === foldName(by));
-  const people = [...workshop.people, ...(listed ? [] : [{ name: by, role: 'member' as const }])];
-  for (const { name, role } of people) {
-    const foldedName = foldName(name);
-    const [known] = await post.peopleByName(foldedName);
-    await post.savePerson({ id: known?.id ?? newPersonId(name), name, foldedName, role });
-  }
 }
 
 function rowsOf(record: ShopRecord, machine: string | undefined, context: DueContext): readonly DueRow[] {

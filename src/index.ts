@@ -1,7 +1,8 @@
 /** The one door for adapters. */
-export { openBot, type Bot, type Enrolled, type EnrolRequest } from './bot.ts';
+export { openBot, type Bot } from './bot.ts';
+export type { Enrolled, EnrolRequest } from './commands/applyWorkshop.ts';
 export type { Answer, IncomingMessage, Question } from './commands/message.ts';
-export { answerDocument, replyText } from './commands/document.ts';
+export { answerDocument, replyText, wantsFigure } from './commands/document.ts';
 export { RequestFault } from './commands/fault.ts';
 export { newPersonId } from './commands/people.ts';
 export { createReader } from './language/read.ts';
@@ -18,7 +19,7 @@ export { foldName } from './maintenance/machine.ts';
 export { digestJson } from './maintenance/due/digestJson.ts';
 export { dueJson } from './maintenance/due/json.ts';
 export { dueText } from './replies/wording/due.ts';
-export { buttonsOf, plainLine, plainText } from './replies/plain.ts';
+export { buttonsOf, plainText, textOf, type TextStyle } from './replies/text.ts';
 export type { Button, Item, Line, Press, Reply, Section, Span } from './replies/reply.ts';
 export { openMemoryStore, openSqliteStore } from './store/open.ts';
 export { StoreFault } from './store/fault.ts';

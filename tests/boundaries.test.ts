@@ -9,7 +9,7 @@ const guide = readFileSync('DEVELOPERS.md', 'utf8');
 /** Folder or file -> what it may import: own paths, packages, or a prefix that ends with ':' such as `node:`. */
 const rules = new Map(
   [...guide.matchAll(/^\| ([\w./-]+) +\| ([^|]+?) +\|$/gmu)]
-    .filter(([, folder]) => folder !== '---' && folder !== 'folder')
+    .filter(([, folder]) => !/^-+$/u.test(folder ?? '') && folder !== 'folder')
     .map(([, folder = '', allowed = '']) => [folder, allowed.split(',').map((word) => word.trim())] as const),
 );
 

@@ -22,7 +22,7 @@ export async function converse(talk: Talk): Promise<void> {
   const paint = { colour: interactive };
   const { reply } = await bot.digest({ now: clock() });
   if (talk.opening !== '') write(`${talk.opening}\n\n`);
-  write(`${render({ reply, buttons: [], question: null }, paint)}\n\n`);
+  write(`${render({ reply, question: null }, paint)}\n\n`);
   write(await tryThese(talk));
   const prompt = (): void => write(interactive ? '\n> ' : '\n');
   prompt();

@@ -1,7 +1,7 @@
 /** An answer as JSON: the shape that `fettle say --json` prints. */
 import type { LocalCalendar } from '../maintenance/calendar.ts';
 import { entryDocument } from '../maintenance/entry/document.ts';
-import { plainText } from '../replies/plain.ts';
+import { textOf } from '../replies/text.ts';
 import type { Answer } from './message.ts';
 
 export function answerDocument(answer: Answer, calendar: LocalCalendar): Record<string, unknown> {
@@ -19,14 +19,14 @@ export function answerDocument(answer: Answer, calendar: LocalCalendar): Record<
   };
 }
 
-/** What a terminal prints, without colour: the text, then the buttons with the number that presses each. */
-export function replyText({
-  reply,
-  buttons,
-  question,
-}: Pick<Answer, 'reply' | 'buttons' | 'question'>): string {
-  const text = plainText(reply);
-  if (buttons.length === 0 || text === '') return text;
-  const figure = question?.field === 'hours' || question?.field === 'value';
-  return `${text}\n${buttons.map(({ label }, i) => (figure ? `[${label}]` : `[${i + 1} ${label}]`)).join(' ')}`;
-}
+/** A number is an answer then, not the number of a button. */
+export const wantsFigure = (question: Answer['question']): boolean =>
+  question?.field === 'hours' || question?.field === 'value';
+
+/** What a terminal prints, without colour. */
+export const replyText = ({ reply, question }: Pick<Answer, 'reply' | 'question'>): string =>
+  textOf(reply, {
+    bold: (text) => text,
+    plain: (text) => text,
+    buttons: wantsFigure(question) ? 'words' : 'numbers',
+  });

@@ -7,7 +7,7 @@ import type { Instant } from '../maintenance/entry/entry.ts';
 import { foldName } from '../maintenance/machine.ts';
 import type { Press } from '../replies/reply.ts';
 import { isSilent } from '../replies/reply.ts';
-import { buttonsOf } from '../replies/plain.ts';
+import { buttonsOf } from '../replies/text.ts';
 import type { Transaction } from '../store/store.ts';
 import type { Workshop } from '../workshop.ts';
 import { answerIn, CONFIRM, filled, LEAVE, typedPress } from './answering.ts';

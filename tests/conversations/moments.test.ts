@@ -36,7 +36,7 @@ describe('a quick log after clearing a jam', () => {
       /nozzle replaced, worn: lasted [\d,.]+ h over \d+ days/u,
       /6\.5 h run, now at [\d,]+ h/u,
       /Taken as brass 0\.4/u,
-      /After a jam.*check the tube, about \d+ min/u,
+      /After a jam.*check the tube \(about \d+ min\)/u,
     ]);
     expect(answer.buttons.map((b) => b.label)).toEqual(['Undo', 'Change something']);
     expect(answer.question).toBeNull();

@@ -9,7 +9,7 @@ import { comingLine, dueLine } from '../../replies/wording/due.ts';
 import { machineName } from '../../replies/wording/names.ts';
 import { moreOf } from '../../replies/wording/refusals.ts';
 import { rowItem } from './rows.ts';
-import { notAsked, todayOf, type AskScene, type Topic } from './topic.ts';
+import { isRoomLine, notAsked, todayOf, type AskScene, type Topic } from './topic.ts';
 
 const MOST = 12;
 
@@ -35,7 +35,9 @@ function spanWords(scene: AskScene): string {
 
 export const due: Topic = (scene): Reply => {
   const { machine } = scene.act;
-  const rows = scene.rows(machine).filter((row) => !notAsked(scene.act, row.task) && falls(row, scene));
+  const rows = scene
+    .rows(machine)
+    .filter((row) => !notAsked(scene.act, row.task) && !isRoomLine(row) && falls(row, scene));
   const where = machine === undefined ? '' : `${machineName(machine)}, `;
   const heading = `${where}${machine === undefined ? spanWords(scene) : spanWords(scene).replace(/^D/u, 'd')}`;
   if (rows.length === 0) return { title: [bold(heading), ': nothing.'], sections: [], buttons: [] };

@@ -7,7 +7,7 @@ import { comingLine, overdueLine, dueLine } from '../../replies/wording/due.ts';
 import { machineName } from '../../replies/wording/names.ts';
 import { moreOf } from '../../replies/wording/refusals.ts';
 import { byMachine, rowItem } from './rows.ts';
-import { notAsked, type AskScene, type Topic } from './topic.ts';
+import { isRoomLine, notAsked, type AskScene, type Topic } from './topic.ts';
 
 const MOST_LATE = 8;
 const MOST_NEXT = 3;
@@ -36,7 +36,7 @@ function noRecord(rows: readonly DueRow[]): Item[] {
 
 function oneMachine(name: string, rows: readonly DueRow[], scene: AskScene): Reply {
   const late = inState(rows, 'overdue');
-  const next = inState(rows, 'due', 'coming-up').slice(0, MOST_NEXT);
+  const next = [...inState(rows, 'due'), ...inState(rows, 'coming-up')].slice(0, MOST_NEXT);
   const { shown, more } = shortened(late, MOST_LATE);
   const lateItems = shown.map((row, i) => rowItem([overdueLine(row)], row, i));
   const nextItems = next.map((row, i) => {
@@ -68,6 +68,6 @@ function wholeRoom(rows: readonly DueRow[]): Reply {
 
 export const overdue: Topic = (scene): Reply => {
   const { machine } = scene.act;
-  const rows = scene.rows(machine).filter((row) => !notAsked(scene.act, row.task));
+  const rows = scene.rows(machine).filter((row) => !notAsked(scene.act, row.task) && !isRoomLine(row));
   return machine === undefined ? wholeRoom(rows) : oneMachine(machine, rows, scene);
 };

@@ -8,7 +8,7 @@ import { dueLine } from '../../replies/wording/due.ts';
 import { machineName, materialName, nozzleName, symptomName, todo } from '../../replies/wording/names.ts';
 import { since, dateWord } from '../../replies/wording/view.ts';
 import { tally } from './overdue.ts';
-import { machinesOf, type AskScene, type Topic } from './topic.ts';
+import { isRoomLine, machinesOf, type AskScene, type Topic } from './topic.ts';
 
 /** What keeps a machine from being used, gravest first; empty when nothing does. */
 export function stateWords(machine: MachineRecord, view: AskScene): string[] {
@@ -39,7 +39,7 @@ function claims(machine: MachineRecord, view: AskScene): string[] {
 }
 
 function inFull(machine: MachineRecord, scene: AskScene): Item[] {
-  const rows = scene.rows(machine.name);
+  const rows = scene.rows(machine.name).filter((row) => !isRoomLine(row));
   const now = stateWords(machine, scene);
   const nozzle = nozzleName(machine.nozzle);
   const loaded = machine.loaded?.material;
@@ -72,7 +72,7 @@ function inShort(machine: MachineRecord, scene: AskScene): Item {
   const words = [
     ...now,
     ...(open.length > 0 ? [`noticed: ${list(open)}`] : []),
-    tally(scene.rows(machine.name)),
+    tally(scene.rows(machine.name).filter((row) => !isRoomLine(row))),
   ];
   return item(bold(machineName(machine.name)), `: ${words.join(' · ')}`);
 }

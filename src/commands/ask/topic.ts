@@ -1,7 +1,7 @@
 /** What every answer to a question can look at. Nothing here writes. */
 import type { AskAct } from '../../language/act.ts';
 import { dateOfDay, type Day, type LocalCalendar } from '../../maintenance/calendar.ts';
-import { partReplacedBy, type Task } from '../../maintenance/codes.ts';
+import { partReplacedBy, ROOM, type Task } from '../../maintenance/codes.ts';
 import type { DueRow } from '../../maintenance/due/row.ts';
 import type { Instant, LocalDate } from '../../maintenance/entry/entry.ts';
 import type { MachineRecord, ShopRecord } from '../../maintenance/record/record.ts';
@@ -43,3 +43,6 @@ export function machinesOf({ act, record }: AskScene): readonly MachineRecord[] 
 export const notAsked = (act: AskAct, task: Task): boolean =>
   (act.task !== undefined && act.task !== task) ||
   (act.task === undefined && act.part !== undefined && partReplacedBy(task) !== act.part);
+
+/** Scraps and notices are one line for the whole room: they would only clutter a machine's own list. */
+export const isRoomLine = (row: DueRow): boolean => row.rule.oneLine === true && row.machine !== ROOM;

@@ -36,7 +36,7 @@ export function dateFromToday(date: LocalDate, today: LocalDate): string {
   return dayMonth(date, today);
 }
 
-/** "24 March (between 19 and 31)": a forecast with its band, months named only where they differ. */
+/** "about 24 March (between 19 and 31)", "about Monday (between 16 and 18 March)", "tomorrow". */
 export function forecastDate(
   p10: LocalDate | null,
   p50: LocalDate,
@@ -45,17 +45,20 @@ export function forecastDate(
 ): string {
   const middle = dateFromToday(p50, today);
   if (p10 === p50 && p90 === p50) return middle;
-  const early = p10 === null ? undefined : parts(p10);
-  const late = p90 === null ? undefined : parts(p90);
-  const near = dayOfDate(p50) - dayOfDate(today) <= 1;
-  const about = near ? middle : `about ${dayMonth(p50, today)}`;
-  if (!early || p10 === null) return about;
-  if (!late || p90 === null) return `${about} (not before ${dayMonth(p10, today)})`;
-  const month = parts(p50).month;
-  const bare = early.month === month && late.month === month && !near;
-  const from = bare ? String(early.day) : dayMonth(p10, today);
-  const to = bare ? String(late.day) : dayMonth(p90, today);
-  return `${about} (between ${from} and ${to})`;
+  const isSoon = dayOfDate(p50) - dayOfDate(today) <= 1;
+  const about = isSoon ? middle : `about ${middle}`;
+  if (p10 === null) return about;
+  if (p90 === null) return `${about} (not before ${dayMonth(p10, today)})`;
+  return `${about} (${between(p10, p90, middle === dayMonth(p50, today) ? p50 : undefined, today)})`;
+}
+
+/** Months are named once, or not at all where the date before the bracket names the same. */
+function between(from: LocalDate, to: LocalDate, named: LocalDate | undefined, today: LocalDate): string {
+  const [first, last] = [parts(from), parts(to)];
+  const sameMonth = first.month === last.month && first.year === last.year;
+  if (!sameMonth) return `between ${dayMonth(from, today)} and ${dayMonth(to, today)}`;
+  const known = named !== undefined && named.slice(0, 7) === to.slice(0, 7);
+  return `between ${first.day} and ${known ? last.day : dayMonth(to, today)}`;
 }
 
 /** "14:10". */
