@@ -15,10 +15,11 @@ export const enrol: Command = {
     const [file, ...more] = args.positionals;
     if (file === undefined || more.length > 0)
       throw usage('enrol takes one workshop file: fettle enrol workshop.yaml');
+    const database = databaseFile(args, world);
     const yaml = readTextFile(file);
     const parsed = parseWorkshop(yaml);
     const calendar = openCalendar(parsed.ok ? parsed.workshop.workshop.zone : 'UTC');
-    return withBot(databaseFile(args, world), async (bot) => {
+    return withBot(database, async (bot) => {
       const dryRun = args.flag('dry-run');
       const by = args.text('as') ?? 'me';
       const result = await bot.enrol({ yaml, now: momentOf(args, world, calendar), by, dryRun });

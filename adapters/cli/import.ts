@@ -11,8 +11,9 @@ export const importJournal: Command = {
     const [file, ...more] = args.positionals;
     if (file === undefined || more.length > 0)
       throw usage('import takes one file: fettle import journal.jsonl');
+    const database = databaseFile(args, world);
     const lines = readTextFile(file).split('\n');
-    return withBot(databaseFile(args, world), async (bot) => {
+    return withBot(database, async (bot) => {
       const { written, skipped } = await bot.importLines(lines);
       print(world.output, { written, skipped }, `${written} imported, ${skipped} already here`);
       return 0;

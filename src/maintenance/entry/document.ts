@@ -8,45 +8,44 @@ import { upcast } from './upcast.ts';
 
 const INSTANTS = ['at', 'saidAt', 'writtenAt'] as const;
 
-/** `by`: the author as it is to be shown; by default the opaque id. */
+/** Fields before the stamp, the stamp's in this order. */
+const STAMP = [
+  'at',
+  'precision',
+  'saidAt',
+  'writtenAt',
+  'by',
+  'platform',
+  'message',
+  'act',
+  'because',
+] as const;
+const LEADING = ['id', 'v', 'kind', 'machine', 'part', 'task', 'symptom'] as const;
+const placed: ReadonlySet<string> = new Set([...LEADING, ...STAMP]);
+
+/**
+ * The same entry gives the same text, however it was built: what it is about first, its other fields by name, its
+ * stamp last. `by`: the author as it is to be shown; by default the opaque id.
+ */
 export function entryDocument(
   entry: Entry,
   calendar: LocalCalendar,
   by: string = entry.by,
 ): Record<string, unknown> {
-  const {
-    id,
-    v,
-    at,
-    precision,
-    saidAt,
-    writtenAt,
-    by: _,
-    platform,
-    message,
-    act,
-    because,
-    ...fields
-  } = entry;
-  const set =
-    'set' in fields && 'at' in fields.set && fields.set.at !== undefined
-      ? { set: { ...fields.set, at: calendar.format(fields.set.at) } }
-      : {};
-  return {
-    id,
-    v,
-    ...fields,
-    ...set,
-    at: calendar.format(at),
-    precision,
-    saidAt: calendar.format(saidAt),
-    writtenAt: calendar.format(writtenAt),
-    by,
-    platform,
-    message,
-    act,
-    ...(because === undefined ? {} : { because }),
-  };
+  const raw: Record<string, unknown> = { ...entry, by };
+  for (const field of INSTANTS) raw[field] = calendar.format(entry[field]);
+  if (entry.kind === 'amended' && entry.set.at !== undefined)
+    raw['set'] = { ...entry.set, at: calendar.format(entry.set.at) };
+  const others = Object.keys(raw).filter((key) => !placed.has(key));
+  const order = [...LEADING, ...others.toSorted(), ...STAMP].filter((key) => raw[key] !== undefined);
+  return Object.fromEntries(order.map((key) => [key, inOrder(raw[key])]));
+}
+
+/** Nested fields by name. */
+function inOrder(value: unknown): unknown {
+  if (!isObject(value)) return value;
+  const keys = Object.keys(value).toSorted();
+  return Object.fromEntries(keys.map((key) => [key, inOrder(value[key])]));
 }
 
 /** Throws with a sentence when it is no entry of a kind and version that this program knows. */
