@@ -9,6 +9,8 @@ import { ruleOf, rulesFor } from '../../src/maintenance/care/index.ts';
 import { termsOf } from '../../src/maintenance/care/rule.ts';
 import type { Term } from '../../src/maintenance/care/rule.ts';
 import type { Task } from '../../src/maintenance/codes.ts';
+import { kitFor } from '../../src/maintenance/how/kit.ts';
+import { SUPPLIES } from '../../src/maintenance/how/tools.ts';
 import type { Build } from '../../src/maintenance/machine.ts';
 import { BUILDS } from '../support/builds.ts';
 import { contextOn, recordOf, sixDaysAWeek } from '../support/machines.ts';
@@ -81,17 +83,17 @@ describe('looks and cleaning (common practice, no source)', () => {
 });
 
 describe('lubricants (common practice; dry plastic bushings: their makers say so)', () => {
+  const used = (task: Task, build: Build) => kitFor(task, build).supplies.map((of) => SUPPLIES[of].item);
   it('wheels take none', () => {
-    const { consumables } = ruleOf('check-wheels');
-    expect(consumables).not.toContain('oil');
-    expect(consumables).not.toContain('grease');
+    expect(used('check-wheels', BUILDS.birch)).not.toContain('oil');
+    expect(used('check-wheels', BUILDS.birch)).not.toContain('grease');
     const lubricated = tasksOf(BUILDS.birch).filter((task) => /^(lubricate|grease)/u.test(task));
     expect(lubricated).toEqual([]);
   });
   it('rods take oil, lead screws grease, plastic nuts no grease', () => {
-    expect(ruleOf('lubricate-rods').consumables).toContain('oil');
-    expect(ruleOf('grease-screw').consumables).toContain('grease');
-    expect(ruleOf('clean-screw').consumables).not.toContain('grease');
+    expect(used('lubricate-rods', BUILDS.alder)).toContain('oil');
+    expect(used('grease-screw', BUILDS.alder)).toContain('grease');
+    expect(used('clean-screw', BUILDS.birch)).toEqual(['cloth']);
     expect(tasksOf(BUILDS.alder)).toContain('grease-screw');
     expect(tasksOf(BUILDS.birch)).toContain('clean-screw');
     expect(tasksOf(BUILDS.birch)).not.toContain('grease-screw');

@@ -19,10 +19,7 @@ export const BED: readonly Rule[] = [
     raisedBy: seen('poor-adhesion', 'detached-print'),
     class: 'print quality',
     minutes: 5,
-    consumables: ['cloth'],
-    tools: ['dish soap'],
     opening: 'beside',
-    cautions: ['SOLV'],
     note: "Dish soap; alcohol only as the surface's maker allows, plate off and cold; no acetone by default.",
   }),
   rule({
@@ -37,7 +34,6 @@ export const BED: readonly Rule[] = [
     class: 'print failure',
     minutes: 10,
     opening: 'hot',
-    cautions: ['HOT', 'MOVE'],
     note: 'Hot tightening only for threaded nozzles, as the manual says.',
   }),
   rule({
@@ -48,9 +44,7 @@ export const BED: readonly Rule[] = [
     raisedBy: seen(...FIRST_LAYER, 'moved'),
     class: (build) => (build.bed === 'rigid' ? 'print quality' : 'print failure'),
     minutes: 10,
-    tools: ['sheet of paper or feeler gauge'],
     opening: 'hot',
-    cautions: ['HOT', 'DROP'],
     note: 'Watch the skirt at least once a week on springs.',
   }),
   rule({
@@ -62,9 +56,7 @@ export const BED: readonly Rule[] = [
     remedies: ['replace-probe'],
     class: 'print failure',
     minutes: 5,
-    tools: ['small brush'],
     opening: 'powered-hands-clear',
-    cautions: ['MOVE'],
   }),
   rule({
     task: 'check-plate',
@@ -79,7 +71,6 @@ export const BED: readonly Rule[] = [
     class: 'print quality',
     minutes: 2,
     opening: 'beside',
-    cautions: ['CUT'],
     note: 'Chipped glass is scrap.',
   }),
   rule({
@@ -91,6 +82,5 @@ export const BED: readonly Rule[] = [
     minutes: 5,
     spare: 'build-plate',
     opening: 'beside',
-    cautions: ['HOT', 'CUT'],
   }),
 ];

@@ -16,8 +16,6 @@ interface Replacement {
   class?: RuleRow['class'];
   minutes: number;
   opening?: Opening;
-  cautions: RuleRow['cautions'];
-  tools?: readonly string[];
   note?: string;
 }
 
@@ -25,120 +23,101 @@ const BY_CONDITION: Readonly<Partial<Record<Part, Replacement>>> = {
   sock: {
     applies: (build) => when(build.sock === true),
     minutes: 5,
-    cautions: ['HOT'],
   },
-  'heat-break': { minutes: 30, cautions: ['HOT', 'SHORT'], tools: ['spanner for the block'] },
+  'heat-break': { minutes: 30 },
   heater: {
     bad: ['check-heater'],
     class: 'safety',
     minutes: 25,
-    cautions: ['UNPLUG', 'HOT'],
-    tools: ['hex key 1.5 mm'],
     note: 'Same rating, strain relief, then the protection test.',
   },
   thermistor: {
     class: 'safety',
     minutes: 20,
-    cautions: ['UNPLUG', 'HOT'],
-    tools: ['hex key 1.5 mm'],
     note: 'Same type, strain relief, then the protection test.',
   },
-  'hot-end-fan': { minutes: 15, cautions: ['UNPLUG'], tools: ['hex key 2 mm'] },
-  'part-fan': { minutes: 15, cautions: ['UNPLUG'], tools: ['hex key 2 mm'] },
-  'board-fan': { minutes: 20, cautions: ['UNPLUG', 'MAINS'], tools: ['hex key 2 mm'] },
+  'hot-end-fan': { minutes: 15 },
+  'part-fan': { minutes: 15 },
+  'board-fan': { minutes: 20 },
   'feeder-gear': {
     bad: ['check-feeder-gear'],
     seen: ['worn-gear'],
     minutes: 15,
-    cautions: ['MOVE'],
-    tools: ['hex key 1.5 mm', 'hex key 2 mm'],
   },
-  'tube-fitting': { applies: (build) => when(hasTube(build)), minutes: 10, cautions: ['HOT', 'KNIFE'] },
-  belt: { applies: (build) => when(hasBelts(build)), minutes: 40, cautions: ['MOVE', 'DROP'] },
-  pulley: { applies: (build) => when(hasBelts(build)), minutes: 25, cautions: ['MOVE', 'DROP'] },
+  'tube-fitting': { applies: (build) => when(hasTube(build)), minutes: 10 },
+  belt: { applies: (build) => when(hasBelts(build)), minutes: 40 },
+  pulley: { applies: (build) => when(hasBelts(build)), minutes: 25 },
   idler: {
     applies: (build) => when(hasBelts(build)),
     bad: ['check-idlers'],
     minutes: 20,
-    cautions: ['MOVE', 'DROP'],
   },
   wheel: {
     applies: (build) => when(hasWheels(build)),
     bad: ['check-wheels'],
     minutes: 20,
-    cautions: ['MOVE', 'DROP'],
   },
   bearing: {
     applies: (build) => when(hasRods(build)),
     bad: ['lubricate-rods', 'wipe-rods'],
     minutes: 45,
-    cautions: ['MOVE', 'DROP'],
   },
-  rod: { applies: (build) => when(hasRods(build)), minutes: 60, cautions: ['MOVE', 'DROP'] },
+  rod: { applies: (build) => when(hasRods(build)), minutes: 60 },
   rail: {
     applies: (build) => when(hasRails(build)),
     bad: ['lubricate-rails'],
     minutes: 60,
-    cautions: ['MOVE', 'DROP'],
   },
   'lead-screw': {
     applies: (build) => when(hasScrews(build)),
     bad: ['grease-ball-screw'],
     minutes: 60,
-    cautions: ['MOVE', 'DROP'],
   },
   'screw-nut': {
     applies: (build) => when(build.zDrive === 'lead-screw'),
     bad: ['grease-screw', 'clean-screw'],
     minutes: 45,
-    cautions: ['MOVE', 'DROP'],
   },
-  coupler: { applies: (build) => when(hasScrews(build)), minutes: 30, cautions: ['DROP', 'MOVE'] },
-  'bed-spring': { applies: (build) => when(build.bed === 'springs'), minutes: 15, cautions: ['HOT'] },
+  coupler: { applies: (build) => when(hasScrews(build)), minutes: 30 },
+  'bed-spring': { applies: (build) => when(build.bed === 'springs'), minutes: 15 },
   'bed-heater': {
     applies: (build) => when(build.bedHeater !== 'none'),
     class: 'safety',
     minutes: 60,
-    cautions: ['MAINS', 'UNPLUG'],
     note: 'Unplugged and cold; a mains bed only by a qualified person.',
   },
   probe: {
     applies: (build) => when(build.probe === true),
     bad: ['check-probe'],
     minutes: 20,
-    cautions: ['UNPLUG'],
   },
-  'end-stop': { minutes: 15, cautions: ['UNPLUG'] },
-  fastener: { minutes: 5, cautions: ['MOVE', 'DROP'] },
-  motor: { minutes: 40, cautions: ['UNPLUG', 'DROP'] },
+  'end-stop': { minutes: 15 },
+  fastener: { minutes: 5 },
+  motor: { minutes: 40 },
   wiring: {
     class: 'safety',
     minutes: 45,
-    cautions: ['UNPLUG', 'MAINS'],
     bad: ['check-wiring'],
     note: 'By a competent person; the mains side by a qualified one.',
   },
   'power-supply': {
     class: 'safety',
     minutes: 45,
-    cautions: ['MAINS', 'UNPLUG'],
     note: 'By a qualified person.',
   },
   'control-board': {
     class: 'safety',
     minutes: 60,
-    cautions: ['MAINS', 'UNPLUG'],
     note: 'By a qualified person; a photo of the wiring before.',
   },
-  screen: { class: 'housekeeping', minutes: 20, cautions: ['UNPLUG'] },
-  camera: { class: 'housekeeping', minutes: 10, cautions: ['UNPLUG'] },
-  'spool-holder': { class: 'housekeeping', minutes: 5, opening: 'beside', cautions: [] },
+  screen: { class: 'housekeeping', minutes: 20 },
+  camera: { class: 'housekeeping', minutes: 10 },
+  'spool-holder': { class: 'housekeeping', minutes: 5, opening: 'beside' },
   'filament-sensor': {
     applies: (build) => when(build.filamentSensor === true),
     minutes: 10,
-    cautions: ['UNPLUG'],
   },
-  door: { class: 'safety', minutes: 15, cautions: [], opening: 'beside' },
+  door: { class: 'safety', minutes: 15, opening: 'beside' },
 };
 
 function replacement(part: Part, row: Replacement): Rule {
@@ -149,10 +128,8 @@ function replacement(part: Part, row: Replacement): Rule {
     raisedBy: [...foundBad(...(row.bad ?? [])), ...seen(...(row.seen ?? []))],
     class: row.class ?? 'print failure',
     minutes: row.minutes,
-    tools: row.tools ?? [],
     spare: part,
     opening: row.opening ?? 'cold-unplugged',
-    cautions: row.cautions,
     ...(row.note !== undefined && { note: row.note }),
   });
 }
@@ -170,9 +147,7 @@ const CLEANING: readonly Rule[] = [
     raisedBy: seen('no-extrusion'),
     class: 'print failure',
     minutes: 15,
-    tools: ['cleaning needle', 'side cutters'],
     opening: 'hot',
-    cautions: ['HOT', 'FUME'],
     note: "Heat only to the filament's own print temperature; pull slowly.",
   }),
   rule({
@@ -180,28 +155,21 @@ const CLEANING: readonly Rule[] = [
     applies: always,
     class: 'print quality',
     minutes: 5,
-    tools: ['long brass brush'],
     opening: 'hot',
-    cautions: ['HOT', 'SHORT'],
   }),
   rule({
     task: 'clean-fans',
     applies: always,
     class: 'print failure',
     minutes: 5,
-    tools: ['soft brush', 'vacuum cleaner'],
-    consumables: ['air-can'],
     opening: 'cold-unplugged',
-    cautions: ['UNPLUG', 'DUST'],
   }),
   rule({
     task: 'clean-enclosure',
     applies: (build) => when(build.enclosed === true),
     class: 'housekeeping',
     minutes: 10,
-    consumables: ['cloth'],
     opening: 'cold-unplugged',
-    cautions: ['UNPLUG', 'DUST'],
   }),
   rule({
     task: 'check-filament-path',
@@ -209,7 +177,6 @@ const CLEANING: readonly Rule[] = [
     class: 'print quality',
     minutes: 2,
     opening: 'beside',
-    cautions: ['MOVE', 'CUT'],
   }),
 ];
 

@@ -24,9 +24,7 @@ export const ELECTRICS: readonly Rule[] = [
     mendedBy: ['wiring'],
     class: 'safety',
     minutes: 15,
-    tools: ['torch', 'hex keys 2 and 2.5 mm'],
     opening: 'cold-unplugged',
-    cautions: ['UNPLUG', 'MAINS'],
     note: 'Unplugged; look, do not pull. Brown or soft: stop.',
   }),
   rule({
@@ -41,7 +39,6 @@ export const ELECTRICS: readonly Rule[] = [
     class: 'safety',
     minutes: 10,
     opening: 'powered-hands-clear',
-    cautions: ['HOT', 'UNPLUG'],
     note: 'As the maker describes, attended, by a keeper.',
   }),
   rule({
@@ -51,9 +48,7 @@ export const ELECTRICS: readonly Rule[] = [
     raisedBy: seen('moved', 'shock', 'power-lost'),
     class: 'safety',
     minutes: 5,
-    tools: ['torch'],
     opening: 'cold-unplugged',
-    cautions: ['MAINS', 'UNPLUG'],
     source: 'local rules',
     note: 'From outside only; testing by a competent person.',
   }),
@@ -66,7 +61,6 @@ export const ELECTRICS: readonly Rule[] = [
     class: 'safety',
     minutes: 3,
     opening: 'powered-hands-clear',
-    cautions: ['MOVE'],
   }),
   rule({
     task: 'replace-filter',
@@ -80,10 +74,8 @@ export const ELECTRICS: readonly Rule[] = [
     })),
     class: 'safety',
     minutes: 5,
-    tools: ['bag', 'gloves'],
     spare: 'filter',
     opening: 'cold-unplugged',
-    cautions: ['DUST'],
     note: 'Bag it. Never raised by a burning smell.',
   }),
 ];

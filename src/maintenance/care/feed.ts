@@ -17,10 +17,7 @@ export const FEED: readonly Rule[] = [
     ],
     class: 'print failure',
     minutes: 10,
-    tools: ['small brush', 'hex key 2 mm'],
-    consumables: ['cloth'],
     opening: 'cold-unplugged',
-    cautions: ['MOVE', 'CUT'],
     note: 'Unload first, motors off.',
   }),
   rule({
@@ -35,9 +32,7 @@ export const FEED: readonly Rule[] = [
     remedies: ['replace-feeder-gear'],
     class: 'print failure',
     minutes: 5,
-    tools: ['torch', 'magnifier'],
     opening: 'cold-unplugged',
-    cautions: ['MOVE'],
     note: 'Polished teeth are worn teeth.',
   }),
   rule({
@@ -50,9 +45,7 @@ export const FEED: readonly Rule[] = [
     ],
     class: 'print quality',
     minutes: 15,
-    tools: ['steel rule', 'marker'],
     opening: 'hot',
-    cautions: ['HOT', 'MOVE'],
     note: 'Never the first answer to under-extrusion.',
   }),
   rule({
@@ -64,9 +57,7 @@ export const FEED: readonly Rule[] = [
     remedies: ['trim-tube', 'replace-guide-tube'],
     class: 'print failure',
     minutes: 5,
-    tools: ['torch'],
     opening: 'cold-unplugged',
-    cautions: ['HOT', 'KNIFE'],
     note: 'Pinched end, bore, browning.',
   }),
   rule({
@@ -79,9 +70,7 @@ export const FEED: readonly Rule[] = [
     })),
     class: 'print failure',
     minutes: 10,
-    tools: ['tube cutter'],
     opening: 'cold-unplugged',
-    cautions: ['HOT', 'KNIFE'],
     note: '2 to 5 mm; no gap at the nozzle in a lined hot end.',
   }),
   rule({
@@ -99,10 +88,8 @@ export const FEED: readonly Rule[] = [
     ],
     class: 'print failure',
     minutes: 20,
-    tools: ['tube cutter', 'spanner for the push-fit'],
     spare: 'guide-tube',
     opening: 'cold-unplugged',
-    cautions: ['HOT', 'KNIFE'],
     note: 'The push-fit too if it bit the tube.',
   }),
 ];

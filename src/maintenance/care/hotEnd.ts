@@ -22,9 +22,7 @@ export const HOT_END: readonly Rule[] = [
     remedies: ['replace-nozzle'],
     class: 'print quality',
     minutes: 5,
-    tools: ['magnifier', 'small mirror'],
     opening: 'cold-unplugged',
-    cautions: ['CUT'],
     note: 'Cold, or by mirror.',
   }),
   rule({
@@ -37,10 +35,8 @@ export const HOT_END: readonly Rule[] = [
     raisedBy: [...seen('worn-nozzle', 'nozzle-leak'), ...foundBad('check-nozzle')],
     class: 'print quality',
     minutes: 15,
-    tools: ['nozzle spanner', 'spanner for the block', 'heat gloves'],
     spare: 'nozzle',
     opening: 'hot',
-    cautions: ['HOT', 'SHORT'],
     note: 'Hot tightening only for threaded nozzles, as the manual says; one-piece cold.',
   }),
   rule({
@@ -51,9 +47,7 @@ export const HOT_END: readonly Rule[] = [
     remedies: ['replace-liner'],
     class: 'print failure',
     minutes: 5,
-    tools: ['torch'],
     opening: 'cold-unplugged',
-    cautions: ['HOT', 'FUME'],
     note: 'A look at each nozzle change.',
   }),
   rule({
@@ -65,10 +59,8 @@ export const HOT_END: readonly Rule[] = [
     raisedBy: [...foundBad('check-liner'), ...seenAs('safety', 'runaway')],
     class: 'print failure',
     minutes: 25,
-    tools: ['nozzle spanner', 'spanner for the block', 'tube cutter'],
     spare: 'liner',
     opening: 'cold-unplugged',
-    cautions: ['HOT', 'FUME', 'KNIFE'],
     note: 'After an over-temperature check the heater first.',
   }),
   rule({
@@ -82,9 +74,7 @@ export const HOT_END: readonly Rule[] = [
     mendedBy: ['heater', 'thermistor'],
     class: 'safety',
     minutes: 5,
-    tools: ['hex key 1.5 mm', 'torch'],
     opening: 'cold-unplugged',
-    cautions: ['HOT', 'UNPLUG'],
     note: 'Cartridge and sensor held fast.',
   }),
   rule({
@@ -102,9 +92,7 @@ export const HOT_END: readonly Rule[] = [
     mendedBy: ['hot-end-fan', 'part-fan', 'board-fan', 'power-supply'],
     class: 'print failure',
     minutes: 3,
-    tools: ['torch'],
     opening: 'powered-hands-clear',
-    cautions: ['HOT', 'UNPLUG'],
     note: 'The hot-end fan turns whenever it is warm; hands off while it does.',
   }),
   rule({
@@ -117,6 +105,5 @@ export const HOT_END: readonly Rule[] = [
     class: 'print quality',
     minutes: 10,
     opening: 'powered-hands-clear',
-    cautions: ['HOT'],
   }),
 ];

@@ -25,10 +25,8 @@ const replaceBelt = (axis: 'x' | 'y'): Rule =>
     raisedBy: WORN_BELT,
     class: 'print failure',
     minutes: (build) => (crossed(build) ? 90 : 40),
-    tools: ['hex keys 2, 2.5 and 3 mm', 'side cutters'],
     spare: `${axis}-belt`,
     opening: 'cold-unplugged',
-    cautions: ['MOVE', 'DROP'],
   });
 
 export const MOTION: readonly Rule[] = [
@@ -42,9 +40,7 @@ export const MOTION: readonly Rule[] = [
     remedies: ['replace-bearing'],
     class: 'print quality',
     minutes: 10,
-    consumables: ['oil', 'cloth'],
     opening: 'cold-unplugged',
-    cautions: ['MOVE', 'SOLV'],
     note: 'Oil or light grease only if dry. Axes to their minimum, apply, to the maximum, apply again.',
   }),
   rule({
@@ -60,9 +56,7 @@ export const MOTION: readonly Rule[] = [
     remedies: ['replace-bearing'],
     class: 'print quality',
     minutes: 5,
-    consumables: ['cloth'],
     opening: 'cold-unplugged',
-    cautions: ['MOVE'],
     note: 'No lubricant: makers of plastic bushings say dry-running (reference R-O4).',
   }),
   rule({
@@ -73,9 +67,7 @@ export const MOTION: readonly Rule[] = [
     remedies: ['replace-rail'],
     class: 'print quality',
     minutes: 15,
-    consumables: ['grease', 'cloth'],
     opening: 'cold-unplugged',
-    cautions: ['MOVE', 'SOLV'],
     source: 'manual',
     note: 'Wipe first, do not mix greases.',
   }),
@@ -91,9 +83,7 @@ export const MOTION: readonly Rule[] = [
     remedies: ['replace-wheel'],
     class: 'print quality',
     minutes: 5,
-    tools: ['thin spanner for the eccentrics'],
     opening: 'cold-unplugged',
-    cautions: ['MOVE'],
     note: 'No lubricant. Turns by finger with a little drag; replace on flat spots or when it does not turn smoothly.',
   }),
   rule({
@@ -105,9 +95,7 @@ export const MOTION: readonly Rule[] = [
     mendedBy: ['pulley', 'coupler'],
     class: 'print failure',
     minutes: 10,
-    tools: ['hex key 1.5 mm', 'hex key 2 mm'],
     opening: 'cold-unplugged',
-    cautions: ['MOVE', 'DROP'],
     note: 'Drive pulleys and screw couplers are the first screws to look at when there is trouble.',
   }),
   rule({
@@ -118,9 +106,7 @@ export const MOTION: readonly Rule[] = [
     raisedBy: seen('layer-shift', 'ringing', 'belt-slack'),
     class: 'print quality',
     minutes: (build) => (crossed(build) ? 20 : 10),
-    tools: ['hex keys 2 and 2.5 mm'],
     opening: 'cold-unplugged',
-    cautions: ['MOVE'],
     note: 'By pitch or gauge where stated; else firm, no sag, carriage free by hand. Crossed belts: both to the same pitch, then check square.',
   }),
   rule({
@@ -131,9 +117,7 @@ export const MOTION: readonly Rule[] = [
     remedies: ['replace-x-belt', 'replace-y-belt'],
     class: 'print failure',
     minutes: 5,
-    tools: ['torch'],
     opening: 'cold-unplugged',
-    cautions: ['MOVE'],
     note: 'Cracks at the tooth root, fuzz, hard shiny back, slip at its clamps.',
   }),
   replaceBelt('x'),
@@ -147,7 +131,6 @@ export const MOTION: readonly Rule[] = [
     class: 'print failure',
     minutes: 5,
     opening: 'cold-unplugged',
-    cautions: ['MOVE'],
   }),
   rule({
     task: 'square-gantry',
@@ -156,8 +139,6 @@ export const MOTION: readonly Rule[] = [
     raisedBy: seen('crash', 'moved', 'power-cut', 'uneven-first-layer'),
     class: 'print quality',
     minutes: 10,
-    tools: ['square', 'hex key 3 mm'],
     opening: 'cold-unplugged',
-    cautions: ['MOVE', 'DROP'],
   }),
 ];

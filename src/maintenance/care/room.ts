@@ -2,11 +2,10 @@
 import type { RoomTask } from '../codes.ts';
 import { always } from './builds.ts';
 import { rule } from './rule.ts';
-import type { CautionKey } from '../cautions/keys.ts';
 import type { Rule } from './rule.ts';
 import { days } from './words.ts';
 
-const inRoom = (task: RoomTask, every: number, minutes: number, cautions: readonly CautionKey[] = []): Rule =>
+const inRoom = (task: RoomTask, every: number, minutes: number): Rule =>
   rule({
     task,
     place: 'room',
@@ -15,7 +14,6 @@ const inRoom = (task: RoomTask, every: number, minutes: number, cautions: readon
     class: 'safety',
     minutes,
     opening: 'beside',
-    cautions,
     source: 'local rules',
   });
 
@@ -23,8 +21,8 @@ const inRoom = (task: RoomTask, every: number, minutes: number, cautions: readon
 export const ROOM_RULES: readonly Rule[] = [
   inRoom('test-smoke-detector', 30, 3),
   inRoom('check-extinguisher', 30, 2),
-  inRoom('check-solvents', 30, 2, ['SOLV']),
+  inRoom('check-solvents', 30, 2),
   inRoom('check-safety-kit', 30, 3),
-  inRoom('check-dryer', 30, 2, ['OVEN']),
-  inRoom('check-extraction', 90, 3, ['DUST']),
+  inRoom('check-dryer', 30, 2),
+  inRoom('check-extraction', 90, 3),
 ];

@@ -1,9 +1,9 @@
 /**
  * What a care rule is: data that says which machines a task belongs to, when it falls due, what raises it,
- * and what it takes. Evaluation lives in `due/`; sentences about it live in the replies.
+ * and how long it takes. Evaluation lives in `due/`, tools and steps in `how/`, hazards in `cautions/`; sentences
+ * about it live in the replies.
  */
-import type { CautionKey } from '../cautions/keys.ts';
-import type { Consumable, Finding, Material, Part, Symptom, Task } from '../codes.ts';
+import type { Finding, Material, Part, Symptom, Task } from '../codes.ts';
 import type { Build, Nozzle } from '../machine.ts';
 
 /** Consequence classes after the reliability-centred maintenance standard SAE JA1011, gravest first. */
@@ -108,17 +108,14 @@ export interface Rule {
   class: ConsequenceClass | ((build: Build) => ConsequenceClass);
   /** Hands-on, our own estimate. */
   minutes: number | ((build: Build) => number);
-  tools: readonly string[];
-  consumables: readonly Consumable[];
   spare?: Part;
   opening: Opening;
-  cautions: readonly CautionKey[];
   /** `manual`: the manual sets it, the figure is a cautious default of our own. */
   source: 'common practice, no single source' | 'manual' | 'local rules';
   note?: string;
 }
 
-type Needed = 'task' | 'applies' | 'class' | 'minutes' | 'opening' | 'cautions';
+type Needed = 'task' | 'applies' | 'class' | 'minutes' | 'opening';
 /** A rule as its table writes it: what is usual is left out. */
 export type RuleRow = Pick<Rule, Needed> & Partial<Omit<Rule, Needed>>;
 
@@ -129,8 +126,6 @@ export const rule = (row: RuleRow): Rule => ({
   raisedBy: [],
   remedies: [],
   mendedBy: [],
-  tools: [],
-  consumables: [],
   source: 'common practice, no single source',
   ...row,
 });

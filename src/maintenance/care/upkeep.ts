@@ -27,9 +27,7 @@ export const UPKEEP: readonly Rule[] = [
     once: [...theRunIn(20), ...theRunIn(50)],
     class: 'safety',
     minutes: 30,
-    tools: ['hex keys 1.5, 2, 2.5 and 3 mm', 'torch'],
     opening: 'cold-unplugged',
-    cautions: ['UNPLUG', 'MAINS', 'MOVE', 'DROP'],
     note: 'One line for wheels, pulleys, fasteners, belts, wiring, heater and bed. Its class is the highest of its parts.',
   }),
   rule({
@@ -41,7 +39,6 @@ export const UPKEEP: readonly Rule[] = [
     class: 'housekeeping',
     minutes: 2,
     opening: 'beside',
-    cautions: ['HOT', 'CUT'],
     note: 'Each day after a day with printing.',
   }),
   rule({
@@ -52,10 +49,7 @@ export const UPKEEP: readonly Rule[] = [
     raisedBy: [...seen('fan-noise', 'fan-stopped', 'error-shutdown'), BACK_AFTER_A_MONTH],
     class: 'print failure',
     minutes: 10,
-    tools: ['soft brush', 'vacuum cleaner'],
-    consumables: ['air-can', 'cloth'],
     opening: 'cold-unplugged',
-    cautions: ['UNPLUG', 'DUST'],
     note: 'Off and cool; brush and vacuum first, canned air where nothing else reaches, blades held.',
   }),
   rule({
@@ -67,9 +61,7 @@ export const UPKEEP: readonly Rule[] = [
     mendedBy: ['fastener'],
     class: 'print quality',
     minutes: 15,
-    tools: ['hex keys 2, 2.5 and 3 mm'],
     opening: 'cold-unplugged',
-    cautions: ['DROP', 'MOVE'],
   }),
   rule({
     task: 'check-printed-parts',
@@ -82,9 +74,7 @@ export const UPKEEP: readonly Rule[] = [
     remedies: ['replace-printed-part'],
     class: 'print failure',
     minutes: 10,
-    tools: ['torch'],
     opening: 'cold-unplugged',
-    cautions: ['HOT'],
     note: 'Creep: holders, tensioners, motor and hot-end mounts; a soft part that touches the block is a danger.',
   }),
   rule({
@@ -97,7 +87,6 @@ export const UPKEEP: readonly Rule[] = [
     class: 'housekeeping',
     minutes: 10,
     opening: 'beside',
-    cautions: [],
     note: 'Firmware: releases and safety notices. A safety notice is not put off.',
   }),
   rule({
@@ -107,7 +96,6 @@ export const UPKEEP: readonly Rule[] = [
     class: 'housekeeping',
     minutes: 20,
     opening: 'powered-hands-clear',
-    cautions: ['HOT', 'UNPLUG'],
     note: 'By decision. Save settings, one machine first, attended.',
   }),
   rule({
@@ -117,7 +105,6 @@ export const UPKEEP: readonly Rule[] = [
     class: 'housekeeping',
     minutes: 3,
     opening: 'beside',
-    cautions: [],
     note: 'Before firmware or board work too.',
   }),
   rule({
@@ -126,9 +113,7 @@ export const UPKEEP: readonly Rule[] = [
     raisedBy: [{ when: { loaded: THIRSTY } }, ...seen('damp-filament')],
     class: 'print quality',
     minutes: 5,
-    tools: ['filament dryer'],
     opening: 'beside',
-    cautions: ['OVEN'],
     note: "Dryer, at the maker's temperature.",
   }),
   rule({
@@ -138,9 +123,7 @@ export const UPKEEP: readonly Rule[] = [
     raisedBy: foundBad('check-printed-parts'),
     class: 'print failure',
     minutes: 30,
-    tools: ['hex keys 2, 2.5 and 3 mm'],
     spare: 'printed-part',
     opening: 'cold-unplugged',
-    cautions: ['HOT', 'MOVE'],
   }),
 ];

@@ -5,11 +5,13 @@ import type { ShopRecord } from '../record/record.ts';
 import { condensed, isOfInterest, isOwed } from './condensed.ts';
 import { todayOf } from './context.ts';
 import type { DueContext } from './context.ts';
-import { cautionsFor, fetchFor, onShelf, shortages, wantedSpare } from './fetch.ts';
-import type { CautionAt, FetchItem, Shortage } from './fetch.ts';
+import { fetchFor, onShelf, shortages, wantedSpare } from './fetch.ts';
+import type { FetchItem, Shortage } from './fetch.ts';
 import { cutToMinutes, mayComeForward, roundOf } from './round.ts';
 import { inListOrder } from './order.ts';
 import type { RoundStop } from './round.ts';
+import { roundCautions } from './roundCautions.ts';
+import type { CautionAt } from './roundCautions.ts';
 import type { DueRow } from './row.ts';
 import { rowsByMachine } from './rows.ts';
 import { statesOf } from './states.ts';
@@ -82,7 +84,7 @@ export function digestOf(shop: ShopRecord, context: DigestContext): Digest {
     round,
     fetch,
     shelf: shortages(fetch, shop.shelf),
-    cautions: cautionsFor(rows),
+    cautions: roundCautions(rows, shop),
     minutes: round.reduce((sum, stop) => sum + stop.minutes, 0),
     left,
   };

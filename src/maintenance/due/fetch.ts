@@ -1,21 +1,20 @@
-/** What to fetch before a round: tools, consumables and spares, and what the shelf lacks. */
-import { CAUTION_KEYS } from '../cautions/keys.ts';
-import type { CautionKey } from '../cautions/keys.ts';
-import type { Consumable, Part, StockItem, Task } from '../codes.ts';
-import type { ShelfItem, ShopRecord } from '../record/record.ts';
+/** What to fetch before a round: spares, what gets used up, tools; and what the shelf lacks of it. */
+import type { Consumable, Part, StockItem } from '../codes.ts';
+import { kitFor } from '../how/kit.ts';
+import { SUPPLIES, hexKeys, isHexKey, shortName } from '../how/tools.ts';
+import type { Tool } from '../how/tools.ts';
 import { describeNozzle } from '../record/nozzle.ts';
+import type { ShelfItem, ShopRecord } from '../record/record.ts';
 import { findToTake } from '../record/shelf.ts';
 import type { DueRow } from './row.ts';
+import { buildOf, gather } from './taskAt.ts';
+import type { TaskAt } from './taskAt.ts';
 
-export interface TaskAt {
-  machine: string;
-  task: Task;
-}
 export type FetchItem =
-  | { kind: 'tool'; tool: string; for: readonly TaskAt[] }
+  | { kind: 'part'; item: Part; fitted?: string; need: number; have?: number; for: readonly TaskAt[] }
   /** `have` is absent where the shelf does not keep it. */
   | { kind: 'consumable'; item: Consumable; have?: number; for: readonly TaskAt[] }
-  | { kind: 'part'; item: Part; fitted?: string; need: number; have?: number; for: readonly TaskAt[] };
+  | { kind: 'tool'; tool: string; for: readonly TaskAt[] };
 
 /** What is short: `out` when the shelf has less than the round needs, `last` when the round takes the last. */
 export interface Shortage {
@@ -25,24 +24,6 @@ export interface Shortage {
   have: number;
   short: 'out' | 'last';
   deliveryDays?: number;
-}
-export interface CautionAt {
-  key: CautionKey;
-  for: readonly TaskAt[];
-}
-
-const at = ({ machine, task }: DueRow): TaskAt => ({ machine, task });
-
-/** Rows by what they need, each thing once, in the order of the round. */
-function gather<T>(rows: readonly DueRow[], needs: (row: DueRow) => readonly T[]): Map<T, readonly TaskAt[]> {
-  const found = new Map<T, TaskAt[]>();
-  for (const row of rows)
-    for (const need of needs(row)) {
-      const tasks = found.get(need);
-      if (tasks) tasks.push(at(row));
-      else found.set(need, [at(row)]);
-    }
-  return found;
 }
 
 /** What went in last time goes in again: the words of the last swap, or of the machine's sheet. */
@@ -65,34 +46,60 @@ export function onShelf(
   return shelf[findToTake(shelf, item, fitted)];
 }
 
-const keyOf = ({ item, fitted }: { item: Part; fitted?: string }): string => `${item}\n${fitted ?? ''}`;
-
 function spares(rows: readonly DueRow[], shop: ShopRecord): FetchItem[] {
-  const wanted = new Map<string, { item: Part; fitted?: string; for: TaskAt[] }>();
-  for (const row of rows) {
+  const wanted = new Map<string, { item: Part; fitted?: string }>();
+  const keyOf = (row: DueRow): string[] => {
     const spare = wantedSpare(shop, row);
-    if (!spare) continue;
-    const known = wanted.get(keyOf(spare)) ?? { ...spare, for: [] };
-    wanted.set(keyOf(spare), { ...known, for: [...known.for, at(row)] });
-  }
-  return [...wanted.values()].map((spare) => {
-    const held = onShelf(shop.shelf, spare.item, spare.fitted);
-    return { kind: 'part', need: spare.for.length, ...spare, ...(held && { have: held.count }) };
+    if (!spare) return [];
+    const key = `${spare.item}\n${spare.fitted ?? ''}`;
+    wanted.set(key, spare);
+    return [key];
+  };
+  return [...gather(rows, keyOf)].flatMap(([key, tasks]): FetchItem[] => {
+    const spare = wanted.get(key);
+    const held = spare && onShelf(shop.shelf, spare.item, spare.fitted);
+    if (!spare) return [];
+    return [{ kind: 'part', ...spare, need: tasks.length, ...(held && { have: held.count }), for: tasks }];
   });
 }
 
-export function fetchFor(rows: readonly DueRow[], shop: ShopRecord): FetchItem[] {
-  const tools = gather(rows, ({ rule }) => rule.tools);
-  const consumables = gather(rows, ({ rule }) => rule.consumables);
+/** Two kinds of grease are one code on the shelf; what no shelf counts is fetched by its name, like a tool. */
+function supplies(rows: readonly DueRow[], shop: ShopRecord): FetchItem[] {
+  const needs = (row: DueRow) => kitFor(row.task, buildOf(shop, row)).supplies.map((of) => SUPPLIES[of]);
+  const counted = gather(rows, (row) => new Set(needs(row).flatMap(({ item }) => item ?? [])));
+  const others = gather(rows, (row) => needs(row).flatMap(({ item, text }) => (item ? [] : [text])));
   return [
-    ...[...tools].map(([tool, tasks]): FetchItem => ({ kind: 'tool', tool, for: tasks })),
-    ...[...consumables].map(([item, tasks]): FetchItem => {
+    ...[...counted].map(([item, tasks]): FetchItem => {
       const held = onShelf(shop.shelf, item);
       return { kind: 'consumable', item, ...(held && { have: held.count }), for: tasks };
     }),
-    ...spares(rows, shop),
+    ...[...others].map(([tool, tasks]): FetchItem => ({ kind: 'tool', tool, for: tasks })),
   ];
 }
+
+/** All sizes of hex keys are one thing to fetch. */
+function tools(rows: readonly DueRow[], shop: ShopRecord): FetchItem[] {
+  const keys = new Set<Tool>();
+  const nameOf = (tool: Tool): string => (isHexKey(tool) ? HEX_KEYS : shortName(tool));
+  const names = (row: DueRow): Iterable<string> => {
+    const needed = kitFor(row.task, buildOf(shop, row)).tools;
+    for (const tool of needed) if (isHexKey(tool)) keys.add(tool);
+    return new Set(needed.map(nameOf));
+  };
+  const found = gather(rows, names);
+  return [...found].map(([name, tasks]) => ({
+    kind: 'tool',
+    tool: name === HEX_KEYS ? hexKeys(keys) : name,
+    for: tasks,
+  }));
+}
+const HEX_KEYS = 'hex keys';
+
+export const fetchFor = (rows: readonly DueRow[], shop: ShopRecord): FetchItem[] => [
+  ...spares(rows, shop),
+  ...supplies(rows, shop),
+  ...tools(rows, shop),
+];
 
 /** Only of what the shelf keeps: of the rest nobody knows. */
 export function shortages(items: readonly FetchItem[], shelf: readonly ShelfItem[]): Shortage[] {
@@ -112,14 +119,5 @@ export function shortages(items: readonly FetchItem[], shelf: readonly ShelfItem
         ...(deliveryDays !== undefined && { deliveryDays }),
       },
     ];
-  });
-}
-
-/** Cautions of a round: each hazard once, with the tasks in which it is met. */
-export function cautionsFor(rows: readonly DueRow[]): CautionAt[] {
-  const met = gather(rows, ({ rule }) => rule.cautions);
-  return CAUTION_KEYS.flatMap((key) => {
-    const tasks = met.get(key);
-    return tasks ? [{ key, for: tasks }] : [];
   });
 }

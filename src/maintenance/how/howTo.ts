@@ -103,16 +103,21 @@ function written(task: Task, recipe: Recipe, build: Build): HowTo {
   };
 }
 
-/**
- * How to do a task on a build, or why there are no steps for it.
- * @example howTo('grease-screw', { screwNut: 'plastic' }) has no steps and names `clean-screw` instead
- */
-export function howTo(task: Task, build: Build): HowTo | NoSteps {
+/** The recipe of a task on a build, or why there is none. */
+export function recipeOn(task: Task, build: Build): Recipe | NoSteps {
   if (isAlwaysClosed(task)) return closed(task, neverSteps(task, build));
   const never = neverSteps(task, build);
   if (never !== undefined) return closed(task, never);
   const recipe = recipeFor(task, build);
   const unfit = recipe.unfit?.(build);
-  if (unfit !== undefined) return { kind: 'no-steps', task, why: 'unfit', ...unfit, defer: DEFER };
-  return written(task, recipe, build);
+  return unfit === undefined ? recipe : { kind: 'no-steps', task, why: 'unfit', ...unfit, defer: DEFER };
+}
+
+/**
+ * How to do a task on a build, or why there are no steps for it.
+ * @example howTo('grease-screw', { screwNut: 'plastic' }) has no steps and names `clean-screw` instead
+ */
+export function howTo(task: Task, build: Build): HowTo | NoSteps {
+  const recipe = recipeOn(task, build);
+  return 'kind' in recipe ? recipe : written(task, recipe, build);
 }

@@ -41,8 +41,26 @@ export const TOOLS = {
 } as const;
 export type Tool = keyof typeof TOOLS;
 
-/** What gets used up; `item` is its code on the shelf, where it is counted there. */
-export const SUPPLIES = {
+/** What lies on every bench or in a pocket: named in the steps, fetched by nobody. */
+const EVERYDAY: ReadonlySet<Tool> = new Set<Tool>([
+  'paper',
+  'ruler',
+  'torch',
+  'tweezers',
+  'felt-pen',
+  'phone',
+]);
+export const isEveryday = (tool: Tool): boolean => EVERYDAY.has(tool);
+
+/** What gets used up. */
+interface SupplyFacts {
+  text: string;
+  /** Its code on the shelf, where it is counted there. */
+  item?: Consumable;
+  /** Not fetched for a round: the spool that is on serves, or the plate's maker decides. */
+  ifNeeded?: true;
+}
+const SUPPLY_FACTS = {
   'light-oil': { text: 'light machine oil', item: 'oil' },
   'screw-grease': { text: 'PTFE or lithium grease', item: 'grease' },
   'named-lubricant': { text: 'the lubricant that the nut’s maker names', item: 'grease' },
@@ -50,26 +68,36 @@ export const SUPPLIES = {
   'rail-lubricant': { text: 'the rail maker’s oil or grease', item: 'grease' },
   'rod-lubricant': { text: 'light machine oil or light grease', item: 'oil' },
   cloth: { text: 'lint-free cloth', item: 'cloth' },
-  alcohol: { text: 'alcohol, only if the surface’s maker allows it', item: 'alcohol' },
+  alcohol: { text: 'alcohol, only if the surface’s maker allows it', item: 'alcohol', ifNeeded: true },
   'air-can': { text: 'air can for where no brush reaches', item: 'air-can' },
   'clean-filament': { text: 'a metre of clean filament', item: 'filament' },
-  'test-filament': { text: 'filament for a test print', item: 'filament' },
+  'test-filament': { text: 'filament for a test print', item: 'filament', ifNeeded: true },
   'dish-soap': { text: 'dish soap and warm water' },
   'thread-lock': { text: 'thread-lock, medium strength' },
   bag: { text: 'bag that closes' },
-} as const satisfies Record<string, { text: string; item?: Consumable }>;
-export type Supply = keyof typeof SUPPLIES;
+} as const satisfies Record<string, SupplyFacts>;
+export type Supply = keyof typeof SUPPLY_FACTS;
+export const SUPPLIES: Readonly<Record<Supply, SupplyFacts>> = SUPPLY_FACTS;
 
 const HEX = 'hex-';
 const joined = (sizes: readonly string[]): string =>
   sizes.length < 2 ? sizes.join('') : `${sizes.slice(0, -1).join(', ')} and ${sizes.at(-1)}`;
 
+export const isHexKey = (tool: Tool): boolean => tool.startsWith(HEX);
+
+/** "hex keys 1.5 and 2 mm": several sizes in one breath; other tools among them are passed over. */
+export function hexKeys(tools: Iterable<Tool>): string {
+  const sizes = [...new Set(tools)].filter(isHexKey).map((tool) => tool.slice(HEX.length));
+  sizes.sort((a, b) => Number(a) - Number(b));
+  return `hex key${sizes.length > 1 ? 's' : ''} ${joined(sizes)} mm`;
+}
+
+/** A tool's name without its usual sizes: enough for a list of what to fetch. */
+export const shortName = (tool: Tool): string => TOOLS[tool].replace(/ \(.*\)$/u, '');
+
 /** The tools of one or more tasks as one list: each once, hex keys drawn together with their sizes. */
 export function toolList(tools: readonly Tool[]): readonly string[] {
-  const once = [...new Set(tools)];
-  const sizes = once.filter((tool) => tool.startsWith(HEX)).map((tool) => tool.slice(HEX.length));
-  sizes.sort((a, b) => Number(a) - Number(b));
-  const keys =
-    sizes.length === 0 ? [] : [`hex key${sizes.length > 1 ? 's' : ''} ${joined(sizes)} mm (usual sizes)`];
-  return [...keys, ...once.filter((tool) => !tool.startsWith(HEX)).map((tool) => TOOLS[tool])];
+  const keys = tools.some(isHexKey) ? [`${hexKeys(tools)} (usual sizes)`] : [];
+  const others = [...new Set(tools)].filter((tool) => !isHexKey(tool));
+  return [...keys, ...others.map((tool) => TOOLS[tool])];
 }

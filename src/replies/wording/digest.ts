@@ -1,5 +1,4 @@
 /** The morning's digest for a phone: what not to touch, what needs doing, what to fetch; then the lists. */
-import { CAUTION_LINES } from '../../maintenance/cautions/keys.ts';
 import type { Digest } from '../../maintenance/due/digest.ts';
 import type { FetchItem, Shortage } from '../../maintenance/due/fetch.ts';
 import type { RoundStop } from '../../maintenance/due/round.ts';
@@ -69,21 +68,10 @@ function fetchWord(thing: FetchItem): string {
   return `${figure(thing.need)} ${partName(thing.item, thing.need)}${kind}${have(thing.have)}`;
 }
 
-/** Hex keys in one breath: "hex keys 1.5 and 2 mm". */
-function tools(words: readonly string[]): string[] {
-  const keys = words.flatMap((word) => /^hex key ([\d.]+) mm$/u.exec(word)?.[1] ?? []);
-  if (keys.length < 2) return [...words];
-  const sizes = keys.toSorted((a, b) => Number(a) - Number(b));
-  return [`hex keys ${list(sizes)} mm`, ...words.filter((word) => !/^hex key [\d.]+ mm$/u.test(word))];
-}
-
 function fetch({ fetch: things, shelf }: Digest): Item[] {
   if (things.length === 0) return [];
   const order = shelf.map(shortage);
-  return [
-    item(bold('Fetch: '), `${tools(things.map(fetchWord)).join(', ')}.`),
-    ...order.map((text) => item(text)),
-  ];
+  return [item(bold('Fetch: '), `${things.map(fetchWord).join(', ')}.`), ...order.map((text) => item(text))];
 }
 
 const shortage = ({ item: part, fitted, need, have: left, short, deliveryDays }: Shortage): string => {
@@ -143,9 +131,9 @@ function safetyWords(rows: readonly DueRow[]): string {
 }
 
 function care({ cautions, round }: Digest): Section[] {
-  const shown = cautions.slice(0, MOST_CAUTIONS).map(({ key, for: tasks }) => {
+  const shown = cautions.slice(0, MOST_CAUTIONS).map(({ line, for: tasks }) => {
     const machines = [...new Set(tasks.map((t) => machineInList(t.machine)))];
-    return item(`${CAUTION_LINES[key]} (${list(machines)})`);
+    return item(`${line} (${list(machines)})`);
   });
   if (round.length === 0 || shown.length === 0) return [];
   return [

@@ -4,7 +4,9 @@ import { digestOf } from '../../../src/maintenance/due/digest.ts';
 import type { DigestContext } from '../../../src/maintenance/due/digest.ts';
 import { SET_UP_MINUTES, cutToMinutes, minutesIn } from '../../../src/maintenance/due/round.ts';
 import { machineDue } from '../../../src/maintenance/due/rows.ts';
-import type { ShelfItem } from '../../../src/maintenance/record/record.ts';
+import { CAUTION_LINES } from '../../../src/maintenance/cautions/keys.ts';
+import type { Build } from '../../../src/maintenance/machine.ts';
+import type { MachineRecord, ShelfItem } from '../../../src/maintenance/record/record.ts';
 import { BUILDS } from '../../support/builds.ts';
 import { allDone, contextOn, emptyRoom, recordOf, shopOf, sixDaysAWeek } from '../../support/machines.ts';
 import type { Story } from '../../support/machines.ts';
@@ -114,6 +116,7 @@ describe('minutes a day', () => {
   it('unset, leave nothing', () => expect(digest([busy]).left).toEqual([]));
 });
 
+const ORDER = ['part', 'consumable', 'tool'];
 describe('what to fetch', () => {
   const worn = birch({ seen: { 'worn-nozzle': ['2026-03-11 07:00'] } });
   const nozzles = (count: number): ShelfItem[] => [
@@ -140,9 +143,68 @@ describe('what to fetch', () => {
     expect(fetch.find(({ kind }) => kind === 'part')).not.toHaveProperty('have');
     expect(shelf).toEqual([]);
   });
+  it('names spares first, then what the shelf counts, then tools, each once', () => {
+    const dusty = recordOf('alder', BUILDS.alder, {
+      done: { ...allDone(BUILDS.alder, FRESH), 'dust-off': '2026-01-01', 'lubricate-rods': '2025-06-05' },
+    });
+    const { fetch } = digest([worn, dusty], {}, nozzles(3));
+    const kinds = fetch.map(({ kind }) => kind);
+    expect(kinds).toEqual(kinds.toSorted((a, b) => ORDER.indexOf(a) - ORDER.indexOf(b)));
+    expect(new Set(kinds)).toEqual(new Set(ORDER));
+    const names = fetch.map((thing) => (thing.kind === 'tool' ? thing.tool : thing.item));
+    expect(names).toEqual([...new Set(names)]);
+    // the cloth of both tasks is one cloth
+    expect(fetch.find((thing) => thing.kind === 'consumable' && thing.item === 'cloth')?.for).toEqual([
+      { machine: 'alder', task: 'dust-off' },
+      { machine: 'alder', task: 'lubricate-rods' },
+    ]);
+  });
+  it('draws the sizes of hex keys together and leaves other sizes to the steps', () => {
+    const crashed = birch({ seen: { crash: ['2026-03-11 07:00'], 'worn-nozzle': ['2026-03-11 07:00'] } });
+    const tools = digest([crashed]).fetch.flatMap((of) => (of.kind === 'tool' ? [of.tool] : []));
+    expect(tools.filter((tool) => tool.includes('hex key'))).toEqual(['hex keys 1.5, 2, 2.5 and 3 mm']);
+    expect(tools).toContain('nozzle spanner or socket');
+    expect(tools.filter((tool) => tool.includes('usually'))).toEqual([]);
+  });
+  it('fetches what this build takes: the named lubricant’s grease or none at all', () => {
+    const squeaky = (build: Build) =>
+      recordOf('m', build, { done: allDone(build, FRESH), seen: { 'z-banding': ['2026-03-11 07:00'] } });
+    const items = (build: Build) =>
+      digest([squeaky(build)]).fetch.flatMap((of) => (of.kind === 'consumable' ? [of.item] : []));
+    expect(items(BUILDS.alder)).toContain('grease');
+    expect(items(BUILDS.birch)).not.toContain('grease');
+  });
+  it('leaves out what lies on every bench: the steps name it', () => {
+    const dark = birch({ done: { 'check-mains-lead': '2025-01-01', 'check-wiring': '2026-01-01' } });
+    const { fetch, round } = digest([dark]);
+    expect(round[0]?.tasks.toSorted()).toEqual(['check-mains-lead', 'check-wiring']);
+    expect(fetch.map((of) => of.kind === 'tool' && of.tool)).toEqual(['small mirror', 'cable ties']);
+  });
+  it('fetches no alcohol for a plate: its maker decides', () => {
+    const greasy = birch({ seen: { 'poor-adhesion': ['2026-03-11 07:00'] } });
+    const { fetch, round } = digest([greasy]);
+    expect(round[0]?.tasks).toContain('clean-plate');
+    expect(JSON.stringify(fetch)).not.toContain('alcohol');
+    expect(fetch).toContainEqual({
+      kind: 'tool', tool: 'dish soap and warm water', for: [{ machine: 'birch', task: 'clean-plate' }],
+    }); // prettier-ignore
+  });
   it('brings each caution once, with where it is met', () => {
     const { cautions } = digest([worn]);
-    expect(cautions.map(({ key }) => key)).toEqual(['HOT', 'SHORT']);
+    expect(cautions.map(({ key }) => key)).toEqual(['HOT', 'SHORT', 'FUME', 'CUT']);
     expect(cautions[0]?.for).toEqual([{ machine: 'birch', task: 'replace-nozzle' }]);
+  });
+  it('words a caution for the build, and as usual where builds differ', () => {
+    const fumes = (...machines: readonly MachineRecord[]) =>
+      digest(machines).cautions.find(({ key }) => key === 'FUME');
+    expect(fumes(worn)?.line).toMatch(/PTFE-lined hot end: not above \d+ °C/u);
+    const hazel = recordOf('hazel', BUILDS.hazel, {
+      done: allDone(BUILDS.hazel, FRESH),
+      seen: { 'worn-nozzle': ['2026-03-11 07:00'] },
+    });
+    expect(fumes(worn, hazel)).toMatchObject({
+      line: CAUTION_LINES.FUME,
+      for: [{ machine: 'birch' }, { machine: 'hazel' }],
+    });
   });
 });
