@@ -84,7 +84,19 @@ export function readBare(text: string, all: readonly Item[], today: LocalDate): 
   const rest = items.filter(
     (item) =>
       !isFn(item, ...SKIP, 'yes', 'no', 'old') &&
-      !hasTag(item, 'machine', 'value', 'date', 'reason', 'complaint', 'part', 'spec', 'number', 'unit'),
+      !hasTag(
+        item,
+        'joint',
+        'machine',
+        'value',
+        'date',
+        'reason',
+        'complaint',
+        'part',
+        'spec',
+        'number',
+        'unit',
+      ),
   );
   if (
     !said ||

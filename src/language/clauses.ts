@@ -48,6 +48,7 @@ function cut(items: readonly Item[]): { pieces: Piece[]; asked: Set<number> } {
     const joint =
       jointOf(items, at, current.items.length === 0) ??
       (current.items.length >= LONGEST_CLAUSE ? 'comma' : undefined);
+    if (joint !== undefined && inList(items, at)) return;
     if (joint === undefined) {
       current.items.push(item);
       return;
@@ -60,6 +61,24 @@ function cut(items: readonly Item[]): { pieces: Piece[]; asked: Set<number> } {
   });
   if (current.items.length > 0) pieces.push(current);
   return { pieces, asked };
+}
+/** "on 1, 2 and 4": names in one list are one place, whatever stands after them. */
+function inList(items: readonly Item[], at: number): boolean {
+  if (!/^(?:and|&|,|\+|n|plus)$/u.test(items[at]?.text ?? '') || !hasTag(items[at - 1], 'machine'))
+    return false;
+  if (
+    !hasTag(items[at + 1], 'machine') &&
+    !(hasTag(items[at + 1], 'joint') && hasTag(items[at + 2], 'machine'))
+  )
+    return false;
+  let i = at - 1;
+  while (
+    i >= 0 &&
+    at - i < 40 &&
+    (hasTag(items[i], 'machine') || /^(?:and|&|,)$/u.test(items[i]?.text ?? ''))
+  )
+    i -= 1;
+  return isFn(items[i], 'on', 'in', 'for', 'at', 'of', 'both', 'except') && items[i]?.text !== 'to';
 }
 /** When joints follow each other ("... , and then"), the one that says more is kept. */
 const STRONG: Readonly<Record<Joint, number>> = {
@@ -209,7 +228,7 @@ function lendsParts(last: Piece, joint: Joint): boolean {
   if (joint === 'because' || joint === 'but' || joint === 'so') return false;
   return (
     last.items.some((item) => hasTag(item, 'verb', 'cue') || isFn(item, 'new', 'let-me', 'will')) &&
-    last.items.some((item) => hasTag(item, 'part', 'thing', 'spec', 'material'))
+    last.items.some((item) => hasTag(item, 'part', 'thing', 'spec', 'material', 'machine'))
   );
 }
 /** The next stretch has a predicate of its own but nothing that it could be said of. */
@@ -255,13 +274,20 @@ const isThingLike = (item: Item): boolean =>
   );
 /** "(maple)", "(yesterday)", "(planned)". */
 function joinsBracket(piece: Piece, own: Shape, near: boolean, onlyNo: boolean): boolean {
-  if (!near || own.predicate || own.part || own.value || onlyNo) return false;
+  if (
+    !near ||
+    own.predicate ||
+    (own.part && (piece.joint !== 'bracket' || own.machine)) ||
+    own.value ||
+    onlyNo
+  )
+    return false;
   const said = piece.items.filter(
     (item) => item.senses.length > 0 && !item.senses.every((s) => s.tag === 'fn'),
   );
   return (
     said.length > 0 &&
-    said.every((item) => hasTag(item, 'machine', 'date', 'material', 'spec', 'reason')) &&
+    said.every((item) => hasTag(item, 'machine', 'date', 'material', 'spec', 'reason', 'part')) &&
     (piece.joint === 'bracket' || !own.machine)
   );
 }

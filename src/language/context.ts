@@ -71,6 +71,10 @@ const MERE = new Set(['shelf', 'side', 'job', 'corner', 'floor']);
 
 /** "…, checked", "…, pushed to thursday": a deed alone is of what was just named. */
 const follows = (scene: Scene): boolean =>
+  (scene.items.length <= 3 &&
+    scene.clause.joint !== 'sentence' &&
+    scene.verbs.some((verb) => verb.deed) &&
+    !scene.items.some((item) => hasTag(item, 'machine', 'value'))) ||
   (scene.items.length <= 2 &&
     scene.verbs.some((verb) => verb.deed && (verb.code === 'look' || verb.code === 'test'))) ||
   (scene.items.length <= 5 &&
@@ -89,9 +93,17 @@ function lendNouns(scenes: readonly Scene[]): Scene[] {
     if (own.length > 0) last = own;
     else if ((points || follows(scene)) && does && last.length > 0)
       return { ...scene, nouns: last.map((noun) => ({ ...noun, at: -1 })) };
+    else if (last.length > 0 && complains(scene))
+      return { ...scene, nouns: last.map((noun) => ({ ...noun, at: -1 })) };
     return scene;
   });
 }
+/** "checked the belts on elm, slack": a complaint alone is of what stands before it. */
+const complains = (scene: Scene): boolean =>
+  scene.items.length <= 4 &&
+  ['comma', 'colon', 'dash', 'but', 'bracket'].includes(scene.clause.joint) &&
+  scene.items.some((item) => hasTag(item, 'complaint')) &&
+  !scene.items.some((item) => hasTag(item, 'machine', 'value', 'symptom') && !hasTag(item, 'complaint'));
 
 /** "belts on alder and wheels on birch": the deed is said once for both; "counted: 6 nozzles, 3 collets". */
 function lendVerbs(scenes: readonly Scene[]): Scene[] {

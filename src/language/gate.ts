@@ -2,6 +2,7 @@
  * Stage 10. What may be written. A writing act needs a machine, or a part in its printer sense; words of another
  * trade beside it shut the gate. False writes are bought or saved here, and nowhere else.
  */
+import { ROOM_THINGS } from './english/frames/task-table.ts';
 import { hasTag, isFn } from './item.ts';
 import type { Placed } from './refine.ts';
 import type { Scene } from './scene.ts';
@@ -77,7 +78,13 @@ function ofPrinters({ act, draft }: Placed, scene: Scene, message: readonly Scen
     act.kind === 'close' ||
     act.kind === 'gone'
   )
-    return message.some(firmNoun) && act.kind !== 'up';
+    return (
+      act.kind !== 'up' &&
+      !scene.nouns.some((noun) => ROOM_THINGS.has(noun.code)) &&
+      message.some((one) =>
+        one.nouns.some((noun) => ['hot-end', 'machine', 'feeder'].includes(noun.code) || !noun.weak),
+      )
+    );
   if (act.kind === 'usage') return act.material !== undefined || ranBySelf(scene);
   if (act.kind === 'stock')
     return (
@@ -93,6 +100,8 @@ function ofPrinters({ act, draft }: Placed, scene: Scene, message: readonly Scen
       SAFE.has(act.symptom) ||
       scene.items.some((item) => hasTag(item, 'symptom') && item.text.includes(' '))
     );
+  if (act.kind === 'claim')
+    return draft.weak !== true || firmNoun(scene) || (act.task !== undefined && !HOUSE_TASKS.has(act.task));
   return draft.weak !== true || firmNoun(scene);
 }
 /** "ran 6.5 h", "I printed 40 m": nobody else is said to have run. */
@@ -112,6 +121,20 @@ function ranBySelf(scene: Scene): boolean {
     );
   });
 }
+const HOUSE_TASKS: ReadonlySet<string> = new Set([
+  'clean-enclosure',
+  'check-guards',
+  'dust-off',
+  'clear-debris',
+  'check-fasteners',
+  'clean-plate',
+  'replace-door',
+  'replace-screen',
+  'replace-camera',
+  'replace-wiring',
+  'replace-build-plate',
+  'replace-fastener',
+]);
 /** Words for spares that every household holds too. */
 const HOUSEHOLD: ReadonlySet<string> = new Set([
   'build-plate',
@@ -158,7 +181,11 @@ export function gate(placed: readonly Placed[], scenes: readonly Scene[]): Gated
     )
       doubtful.push(one);
     else if (ofPrinters(one, scene, scenes)) kept.push(one);
-    else if (!foreign(scene) && one.act.kind !== 'usage') doubtful.push(one);
+    else if (
+      !foreign(scene) &&
+      !['usage', 'claim', 'symptom', 'stock', 'gone', 'up', 'down', 'open', 'close'].includes(one.act.kind)
+    )
+      doubtful.push(one);
   }
   return { kept, doubtful };
 }

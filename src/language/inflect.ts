@@ -43,6 +43,25 @@ function gerund(word: string): string {
   return `${stem(word)}ing`;
 }
 
+/** First words that are no verbs: "cold pull", "brass brush" bend at the end. */
+const BENT_LAST = new Set([
+  'cold',
+  'atomic',
+  'hot',
+  'brass',
+  'wire',
+  'oven',
+  'bed',
+  'pre',
+  'fine',
+  'double',
+  'feather',
+  'wet',
+  'auto',
+  'test',
+  'thread',
+]);
+
 export interface Form {
   readonly words: string;
   readonly form: VerbForm;
@@ -50,7 +69,10 @@ export interface Form {
 
 /** All forms of a verb of one or more words; only the first word is bent. */
 export function verbForms(verb: string): Form[] {
-  const [first = '', ...rest] = verb.split(' ');
+  const words = verb.split(' ');
+  if (words.length === 2 && BENT_LAST.has(words[0] ?? ''))
+    return verbForms(words[1] ?? '').map((one) => ({ ...one, words: `${words[0]} ${one.words}` }));
+  const [first = '', ...rest] = words;
   const prefix = first === 're' || first === 'un' || first === 'de' ? `${first} ` : '';
   const head = prefix ? (rest.shift() ?? '') : first;
   const tail = rest.length > 0 ? ` ${rest.join(' ')}` : '';

@@ -71,6 +71,12 @@ export function isInterrogative(items: readonly Item[]): boolean {
   const head = first.text.split(' ')[0] ?? '';
   if (!INVERTED.has(head)) return false;
   const next = items[at + 1];
+  if (
+    (head === 'have' || head === 'has' || head === 'had') &&
+    isFn(next, 'article', 'my', 'all') &&
+    items.some((item) => item.text === 'been' || /\bbeen\b/u.test(item.text))
+  )
+    return true;
   if (head === 'did' || head === 'had' || head === 'do' || head === 'have')
     return (
       isFn(next, 'i', 'we', 'you', 'someone', 'it', 'they', 'any', 'nobody') ||

@@ -52,6 +52,7 @@ function machinesFor(
 ): { machines: readonly string[]; how: Place['how'] } {
   const here = places[at];
   if (act.kind === 'amend' || act.kind === 'undo') return { machines: [], how: 'none' };
+  if (act.kind === 'ask' && (here?.machines.length ?? 0) > 3) return { machines: [], how: 'none' };
   if (here && here.machines.length > 0) return { machines: here.machines, how: here.how };
   if (act.kind === 'ask') {
     const pronoun = scenes[at] !== undefined && someFn(scenes[at], 'it', 'its');

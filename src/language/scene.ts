@@ -104,7 +104,10 @@ function isDeed(form: VerbForm, at: number, items: readonly Item[], mood: Mood):
           .slice(0, at)
           .some((one) =>
             one.senses.some(
-              (s) => s.tag === 'verb' && s.form === 'past' && ['give', 'did', 'take', 'get'].includes(s.code),
+              (s) =>
+                s.tag === 'verb' &&
+                s.form === 'past' &&
+                ['give', 'did', 'take', 'get', 'run'].includes(s.code),
             ),
           ))
     );

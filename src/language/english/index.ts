@@ -64,7 +64,7 @@ export function interpret(scene: Scene, around: Surroundings): Draft[] {
   const seen = symptomsIn(scene);
   for (const frame of WHOLE_FRAMES) {
     const drafts = frame.read(scene, seen, around);
-    if (drafts.length > 0) return frame.name === 'gone' ? [...drafts] : drafts;
+    if (drafts.length > 0) return frame.name === 'gone' ? [...drafts, ...readDone(scene)] : drafts;
   }
   if (scene.mood.question) return [];
   const out: Draft[] = [];

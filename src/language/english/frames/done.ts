@@ -41,11 +41,20 @@ export function readDone(scene: Scene): Draft[] {
       (verb.code === 'pull' && scene.verbs.some((other) => other.deed)),
   );
   if (named.length > 0) return named.map((one) => toDraft(scene, one));
-  return first(byState(scene), gotOff(scene), roomWorks(scene), verbless(scene));
+  return first(dried(scene), byState(scene), gotOff(scene), roomWorks(scene), verbless(scene));
 }
 const first = (...sets: readonly Draft[][]): Draft[] => sets.find((set) => set.length > 0) ?? [];
 
 const DIRT = new Set(['glue', 'gunk', 'plastic', 'dust', 'debris', 'jam', 'leftover']);
+/** "nylon's been in the dryer for 8 h". */
+function dried(scene: Scene): Draft[] {
+  const stuff =
+    scene.materials.length > 0 ||
+    scene.nouns.some((noun) => noun.code === 'spool' || noun.code === 'filament');
+  const been =
+    scene.nouns.some((noun) => noun.code === 'dryer') && /\b(?:been|was|were|spent|had)\b/u.test(scene.text);
+  return stuff && been ? [toDraft(scene, { task: 'dry-filament', verb: 'dry' })] : [];
+}
 /** "got the glue off the glass", "took 5 mm off the tube", "got it flowing again". */
 function gotOff(scene: Scene): Draft[] {
   const deed = deedOf(scene, 'get', 'take', 'remove');
@@ -88,6 +97,10 @@ function byState(scene: Scene): Draft[] {
   );
   const tight = scene.items.some((item) => /^(?:tight|tensioned|taut|snug)$/u.test(item.text));
   const clean = scene.items.some((item) => /^(?:clean|spotless|dust free|shiny)$/u.test(item.text));
+  const current =
+    scene.nouns.some((noun) => noun.code === 'firmware') &&
+    /\b(?:up to date|current|on the latest)\b/u.test(scene.text);
+  if (current) return [toDraft(scene, { task: 'update-firmware', verb: 'update' })];
   const verb = level ? 'level' : tight ? 'tighten' : clean ? 'clean' : undefined;
   if (verb === undefined) return [];
   const noun = objects(scene).find((one) => TASKS_OF[verb]?.[one.code] !== undefined);

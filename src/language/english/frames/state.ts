@@ -71,7 +71,7 @@ export function readState(scene: Scene, before?: Scene): Draft[] {
   )
     return [draft(scene, { kind: 'close' }, 'state: closed')];
   if (closesUp(scene)) return [draft(scene, { kind: 'close' }, 'state: put together')];
-  if (states.includes('up') && ofMachine(scene) && isUp(scene))
+  if (states.includes('up') && ofMachine(scene) && isUp(scene) && symptomsIn(scene).length === 0)
     return [draft(scene, { kind: 'up' }, 'state: up')];
   if (states.includes('down') && ofMachine(scene) && isDown(scene))
     return [draft(scene, { kind: 'down' }, 'state: down')];

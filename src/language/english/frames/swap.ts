@@ -116,7 +116,8 @@ function isNew(scene: Scene): boolean {
     )
   )
     return false;
-  const noun = scene.nouns.find((one) => one.at > at);
+  const noun = scene.nouns.find((one) => one.at > at || one.at < 0);
+  if (noun !== undefined && noun.at < 0) return true;
   return (
     noun !== undefined &&
     (hasMachine(scene) ||

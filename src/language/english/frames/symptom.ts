@@ -27,10 +27,13 @@ function fromComplaint(scene: Scene, at: number, complaint: SenseOf<'complaint'>
   const symptom = noun === undefined ? undefined : row[noun.code];
   if (noun !== undefined && symptom !== undefined) return { symptom, at, noun, complaint: complaint.code };
   const other = nouns.find((one) => one.part !== undefined || one.code === 'fan');
-  return row['*'] !== undefined && other === undefined
+  return row['*'] !== undefined && (other === undefined || HEARD.has(complaint.code))
     ? { symptom: row['*'], at, complaint: complaint.code }
     : undefined;
 }
+
+/** Heard or seen of the machine as a whole, whatever part is named beside. */
+const HEARD = new Set(['squeak', 'grind', 'rattle', 'click', 'jam', 'leak', 'crashed', 'shock']);
 
 /** Every symptom that the clause names, whatever its mood. */
 export function symptomsIn(scene: Scene): readonly Seen[] {
@@ -65,6 +68,11 @@ function seek(scene: Scene): Seen[] {
       : (withNoun ?? (direct ? { symptom: direct.code, at } : made[0]));
     if (seen && !asTool(scene, at, item)) found.push(seen);
   });
+  if (
+    scene.verbs.some((verb) => verb.code === 'print' && /^extrud/u.test(scene.items[verb.at]?.text ?? '')) &&
+    /\btoo (?:much|little)\b|\bnot enough\b/u.test(scene.text)
+  )
+    found.push({ symptom: /\btoo much\b/u.test(scene.text) ? 'over-extrusion' : 'under-extrusion', at: 0 });
   return found.filter((one, i) => found.findIndex((other) => other.symptom === one.symptom) === i);
 }
 

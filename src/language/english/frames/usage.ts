@@ -48,7 +48,8 @@ export function readMeter(scene: Scene): Draft[] {
     (stands &&
       figure.code === 'hours' &&
       !someFn(scene, 'will') &&
-      isFn(scene.items[figure.at - 1], 'at', 'be', 'now', 'over')) ||
+      isFn(scene.items[figure.at - 1], 'at', 'be', 'now', 'over') &&
+      (scene.items[figure.at - 1]?.text !== "'s" || figure.at === scene.items.length - 1)) ||
     scene.items.some(
       (item, i) =>
         i < figure.at &&
@@ -190,7 +191,8 @@ export function readLoad(scene: Scene): Draft[] {
     !deed &&
     material !== undefined &&
     hasMachine(scene) &&
-    scene.items.some((item) => /^(?:has|now has|is on|is loaded with|got)$/u.test(item.text)) &&
+    (scene.items.some((item) => /^(?:has|now has|is loaded with|got)$/u.test(item.text)) ||
+      /(?:'s|\bis|\bare) (?:on|in) \S+(?: \S+)?(?: now)?$/u.test(scene.text)) &&
     scene.values.length === 0;
   const loads =
     deed !== undefined &&
