@@ -81,7 +81,10 @@ const doubtText = (doubt: Doubt | undefined, why: string): string => {
       ? `Was that ${list(doubt.options.map(machineName), 'or')}? Nothing is noted yet.`
       : `${said}Which machine was that? Nothing is noted yet.`;
   }
-  return `Nothing noted: ${why}. How would you put it in a few words, such as “cleaned the feeder on birch”?`;
+  // the reader gives its doubt as a question where one word would settle it
+  return why.endsWith('?')
+    ? `${why} Nothing is noted yet; say it in one go, such as “cleaned the feeder on birch”.`
+    : `Nothing noted: ${why}. How would you put it in a few words, such as “cleaned the feeder on birch”?`;
 };
 
 /** A decision that needs one more word. */

@@ -24,7 +24,7 @@ function belt({ act, record }: AskScene): Item[] {
       ? []
       : [
           item(
-            `A ${EXAMPLE.widthMm} mm belt plucked on ${EXAMPLE.spanMm} mm: about ${shown(low)} to ${shown(high)} Hz for ${USUAL_TENSION_N.from} to ${USUAL_TENSION_N.to} N, common practice (T = 4 m L² f²; m ${shown(massKgPerM * 1000)} g/m).`,
+            `A ${EXAMPLE.widthMm} mm belt plucked on ${EXAMPLE.spanMm} mm: about ${Math.round(low)} to ${Math.round(high)} Hz for ${USUAL_TENSION_N.from} to ${USUAL_TENSION_N.to} N, common practice (T = 4 m L² f²; m ${shown(massKgPerM * 1000)} g/m).`,
           ),
         ];
   return [
