@@ -65,6 +65,7 @@ const movedSymptom = (item: SymptomRecord, move: Move): SymptomRecord => ({
   ...item,
   ...(item.open ? { open: moved(item.open, move) } : {}),
   recent: item.recent.map((mark) => moved(mark, move)),
+  ...(item.byPart ? { byPart: mapRows(item.byPart, (mark) => moved(mark, move)) } : {}),
 });
 
 /** A figure that was stated on the counter itself does not move: it was only waiting for the counter. */

@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { openCalendar } from '../../../src/maintenance/calendar.ts';
-import type { Symptom, Task } from '../../../src/maintenance/codes.ts';
+import type { Part, Symptom, Task } from '../../../src/maintenance/codes.ts';
+import { dueRow } from '../../../src/maintenance/due/rows.ts';
 import type { Entry, EntryFields } from '../../../src/maintenance/entry/entry.ts';
 import { foldShop } from '../../../src/maintenance/record/fold.ts';
 import type { MachineRecord } from '../../../src/maintenance/record/record.ts';
 import { enrolment, entry, ZONE } from '../../support/entries.ts';
+import { contextOn } from '../../support/machines.ts';
 
 const calendar = openCalendar(ZONE);
 const on = (date: string, fields: EntryFields): Entry => entry(fields, { when: `${date}T11:00:00Z` });
@@ -41,6 +43,41 @@ describe('a symptom', () => {
     const machine = alder(seen('2026-03-02', 'no-extrusion'), done('2026-03-02', 'clear-jam'));
     expect(machine.symptoms['no-extrusion']?.count).toBe(1);
     expect(machine.symptoms['no-extrusion']?.open).toBeUndefined();
+  });
+});
+
+describe('a symptom told with a part', () => {
+  const stopped = (date: string, part?: Part): Entry =>
+    on(date, { kind: 'seen', machine: 'alder', symptom: 'fan-stopped', ...(part ? { part } : {}) });
+
+  it('is kept at each part, the last time of each', () => {
+    const told = [
+      stopped('2026-03-02', 'board-fan'),
+      stopped('2026-03-03', 'part-fan'),
+      stopped('2026-03-04', 'board-fan'),
+      stopped('2026-03-05'),
+    ];
+    const { byPart, count } = alder(...told).symptoms['fan-stopped'] ?? {};
+    expect(count).toBe(4);
+    expect(byPart?.['board-fan']?.entry).toBe(told[2]?.id);
+    expect(byPart?.['part-fan']?.entry).toBe(told[1]?.id);
+    expect(Object.keys(byPart ?? {})).toHaveLength(2);
+  });
+
+  it('told without a part is at none', () =>
+    expect(alder(stopped('2026-03-05')).symptoms['fan-stopped']).not.toHaveProperty('byPart'));
+
+  it('makes a board fan a matter of safety, and another fan not', () => {
+    const checkFans = (part: Part) =>
+      dueRow(alder(stopped('2026-03-10', part)), 'check-fans', contextOn('2026-03-11'));
+    expect(checkFans('board-fan')).toMatchObject({ class: 'safety', state: 'overdue' });
+    expect(checkFans('part-fan')).toMatchObject({ class: 'print failure', state: 'due' });
+  });
+
+  it('moves with a counter that becomes known, like every mark', () => {
+    const read = on('2026-03-06', { kind: 'meter', machine: 'alder', hours: 4000 });
+    const { totals, symptoms } = alder(stopped('2026-03-02', 'board-fan'), read);
+    expect(symptoms['fan-stopped']?.byPart?.['board-fan']?.totals.hours).toBe(totals.hours);
   });
 });
 

@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { openCalendar } from '../../../src/maintenance/calendar.ts';
 import type { Part } from '../../../src/maintenance/codes.ts';
+import { dueRow } from '../../../src/maintenance/due/rows.ts';
 import type { Entry, EntryFields } from '../../../src/maintenance/entry/entry.ts';
 import { foldShop } from '../../../src/maintenance/record/fold.ts';
 import type { MachineRecord, ShopRecord } from '../../../src/maintenance/record/record.ts';
 import { enrolment, entry, ZONE } from '../../support/entries.ts';
+import { contextOn } from '../../support/machines.ts';
 
 const calendar = openCalendar(ZONE);
 const on = (date: string, fields: EntryFields, given = {}): Entry =>
@@ -21,6 +23,40 @@ const alder = (...entries: Entry[]): MachineRecord => {
 const known = enrolment('alder', { nozzle: { material: 'brass', boreMm: 0.4 } }, 4000);
 const count = (part: Part, n: number, fitted?: string, given = {}): Entry =>
   on('2026-02-01', { kind: 'stockCounted', part, count: n, ...(fitted ? { fitted } : {}) }, given);
+
+describe('the guide tube', () => {
+  const bowden = enrolment('alder', {
+    feed: 'bowden', hotEnd: 'lined', tubeLengthMm: 510, tubeNeededMm: 500,
+  }); // prettier-ignore
+  const trim = (date: string): Entry => on(date, { kind: 'done', machine: 'alder', task: 'trim-tube' });
+  const slipped = on('2026-03-10', { kind: 'seen', machine: 'alder', symptom: 'tube-slipped' });
+  const raised = (...entries: Entry[]) => {
+    const record = alder(bowden, ...entries, slipped);
+    return (['trim-tube', 'replace-guide-tube'] as const).filter(
+      (task) => dueRow(record, task, contextOn('2026-03-11'))?.raised,
+    );
+  };
+
+  it('is trimmed as often as somebody did, a new one never yet', () => {
+    expect(alder(bowden).tubeTrims).toBeUndefined();
+    expect(alder(bowden, trim('2026-02-01'), trim('2026-02-20')).tubeTrims).toBe(2);
+    const anew = [trim('2026-02-01'), trim('2026-02-20'), swap('2026-03-01', 'guide-tube')];
+    expect(alder(bowden, ...anew).tubeTrims).toBeUndefined();
+    expect(alder(bowden, ...anew, trim('2026-03-04')).tubeTrims).toBe(1);
+  });
+
+  it('keeps its trims when another part is swapped', () =>
+    expect(alder(bowden, trim('2026-02-01'), swap('2026-03-01', 'tube-fitting')).tubeTrims).toBe(1));
+
+  it('that slipped is trimmed while it is long enough, then replaced', () => {
+    // 510 mm, 500 needed, 5 mm a trim at most: two trims
+    expect(raised()).toEqual(['trim-tube']);
+    expect(raised(trim('2026-02-01'))).toEqual(['trim-tube']);
+    expect(raised(trim('2026-02-01'), trim('2026-02-20'))).toEqual(['replace-guide-tube']);
+    const anew = [trim('2026-02-01'), trim('2026-02-20'), swap('2026-03-01', 'guide-tube')];
+    expect(raised(...anew)).toEqual(['trim-tube']);
+  });
+});
 
 describe('a swap', () => {
   it('ends the life of the part that came out, from its own swap', () => {

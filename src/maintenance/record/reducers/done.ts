@@ -21,6 +21,7 @@ export const done: Reducer<'done'> = (machine, entry, calendar) => {
   noteTask(machine, task, { why: 'done', ...finding, ...mark });
   settle(machine, task, entry.by);
   if (entry.task === 'clear-jam') jamCleared(machine, mark);
+  if (entry.task === 'trim-tube') machine.tubeTrims = (machine.tubeTrims ?? 0) + 1;
 };
 
 const asSwap = (

@@ -15,6 +15,7 @@ export const swapped: Reducer<'swapped'> = (machine, entry, calendar) => {
   if (entry.part === 'belt') doubtBelts(machine, mark);
   const fitted: FittedPart = { why: 'swapped', ageKnown: true, ...(wanted ? { text: wanted } : {}), ...mark };
   machine.parts = { ...machine.parts, [entry.part]: fitted };
+  if (entry.part === 'guide-tube') delete machine.tubeTrims;
   if (entry.part === 'nozzle') machine.nozzle = { ...machine.nozzle, ...readNozzle(entry.fitted ?? '') };
   machine.draws = [...machine.draws, drawOf(machine, entry, wanted)];
   const task = replaceTask(entry.part);

@@ -1,12 +1,12 @@
 /** What was seen, heard, felt or happened, and what is not there any more. */
-import { isSafetySymptom, SYMPTOMS, type Symptom } from '../../codes.ts';
+import { isSafetySymptom, SYMPTOMS, type Part, type Symptom } from '../../codes.ts';
 import { keepLast, markOf } from '../mark.ts';
 import type { MachineRecord, Mark, SymptomRecord } from '../record.ts';
 import type { Reducer } from './reducer.ts';
 
 export const seen: Reducer<'seen'> = (machine, entry, calendar) => {
   const mark = markOf(entry, machine.totals, calendar);
-  occurred(machine, entry.symptom, mark);
+  occurred(machine, entry.symptom, mark, entry.part);
   if (isSafetySymptom(entry.symptom)) hold(machine, entry.symptom, mark);
 };
 
@@ -19,12 +19,13 @@ function hold(machine: MachineRecord, symptom: Symptom, mark: Mark): void {
 }
 
 /** One occurrence more. It stays open since the first time that nobody cleared. */
-export function occurred(machine: MachineRecord, symptom: Symptom, mark: Mark): void {
+export function occurred(machine: MachineRecord, symptom: Symptom, mark: Mark, part?: Part): void {
   const before = machine.symptoms[symptom];
   const record: SymptomRecord = {
     open: before?.open ?? mark,
     recent: keepLast(before?.recent ?? [], mark),
     count: (before?.count ?? 0) + 1,
+    ...(before?.byPart || part ? { byPart: { ...before?.byPart, ...(part && { [part]: mark }) } } : {}),
   };
   machine.symptoms = { ...machine.symptoms, [symptom]: record };
 }
