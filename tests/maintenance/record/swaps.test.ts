@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { openCalendar } from '../../../src/maintenance/calendar.ts';
+import { dayOfDate, openCalendar } from '../../../src/maintenance/calendar.ts';
 import type { Part } from '../../../src/maintenance/codes.ts';
 import { dueRow } from '../../../src/maintenance/due/rows.ts';
 import type { Entry, EntryFields } from '../../../src/maintenance/entry/entry.ts';
@@ -23,6 +23,38 @@ const alder = (...entries: Entry[]): MachineRecord => {
 const known = enrolment('alder', { nozzle: { material: 'brass', boreMm: 0.4 } }, 4000);
 const count = (part: Part, n: number, fitted?: string, given = {}): Entry =>
   on('2026-02-01', { kind: 'stockCounted', part, count: n, ...(fitted ? { fitted } : {}) }, given);
+
+describe('a part that is stated', () => {
+  const said = (date: string, more: object): Entry =>
+    on(date, { kind: 'stated', machine: 'alder', part: 'liner', ...more });
+  const liner = (...entries: Entry[]) => alder(known, ...entries).parts.liner;
+
+  it('takes the date told later for one of unknown age, and keeps its words', () => {
+    const unknown = said('2026-02-01', { fitted: 'long one' });
+    expect(liner(unknown)).toMatchObject({ ageKnown: false, text: 'long one' });
+    const told = [unknown, said('2026-03-01', { on: '2025-10-10' })];
+    expect(liner(...told)).toMatchObject({ ageKnown: true, day: dayOfDate('2025-10-10'), text: 'long one' });
+    expect(alder(known, ...told).tasks['replace-liner']).toMatchObject({ day: dayOfDate('2025-10-10') });
+  });
+
+  it('keeps a known age against an older date', () => {
+    const fitted = swap('2026-02-01', 'liner');
+    expect(liner(fitted, said('2026-03-01', { on: '2025-10-10' }))?.entry).toBe(fitted.id);
+    const dated = said('2026-02-01', { on: '2026-01-20' });
+    expect(liner(dated, said('2026-03-01', { on: '2025-10-10' }))?.entry).toBe(dated.id);
+  });
+
+  it('settles a belt that was in doubt', () => {
+    const doubt = swap('2026-02-20', 'belt');
+    const before = swap('2026-02-01', 'x-belt');
+    expect(alder(known, before, doubt).parts['x-belt']?.ageKnown).toBe(false);
+    const xSince = on('2026-03-01', { kind: 'stated', machine: 'alder', part: 'x-belt', on: '2026-02-01' });
+    expect(alder(known, before, doubt, xSince).parts['x-belt']).toMatchObject({
+      ageKnown: true,
+      day: dayOfDate('2026-02-01'),
+    });
+  });
+});
 
 describe('the guide tube', () => {
   const bowden = enrolment('alder', {

@@ -32,9 +32,12 @@ function baselineOf(machine: MachineRecord, entry: EntryOf<'stated'>, calendar: 
 
 function statePart(machine: MachineRecord, part: Part, entry: EntryOf<'stated'>, since: TaskDone): void {
   const before = machine.parts[part];
-  if (before && before.at > since.at) return;
   const ageKnown = entry.on !== undefined || entry.hours !== undefined;
-  const text = entry.fitted === undefined ? {} : { text: entry.fitted };
+  // one whose age nobody knew is the one that is spoken of now: what is told of it holds
+  const same = before !== undefined && !before.ageKnown && ageKnown;
+  if (before && !same && before.at > since.at) return;
+  const said = entry.fitted ?? (same ? before.text : undefined);
+  const text = said === undefined ? {} : { text: said };
   machine.parts = { ...machine.parts, [part]: { ...since, why: 'stated', ageKnown, ...text } };
   if (part === 'nozzle') machine.nozzle = { ...machine.nozzle, ...readNozzle(entry.fitted ?? '') };
   // a part of unknown age says nothing about when it was last replaced
