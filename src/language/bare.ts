@@ -53,7 +53,7 @@ function choice(text: string): BareAnswer['choice'] {
       text,
     )
   )
-    return /^both/u.test(text) ? 'both' : 'all';
+    return text.startsWith('both') ? 'both' : 'all';
   return /^(?:none|none of them|neither|no one)$/u.test(text) ? 'none' : undefined;
 }
 

@@ -257,6 +257,12 @@ function takesFigure(last: Piece, piece: Piece): boolean {
   );
   const had = last.items.some((item) => sense(item, 'value')?.code === figure?.code);
   if (had || last.items.some((item) => isFn(item, 'did-it'))) return false;
+  const ran = last.items.some((item) =>
+    item.senses.some(
+      (s) => s.tag === 'verb' && (s.code === 'run' || s.code === 'print') && s.form !== 'base',
+    ),
+  );
+  if (figure?.code === 'hours' && ran) return true;
   const opens =
     last.items.some((item) => hasTag(item, 'material') || isThingLike(item)) || shape(last.items).only;
   return (

@@ -91,7 +91,11 @@ function lendNouns(scenes: readonly Scene[]): Scene[] {
       scene.items.some((item) => hasTag(item, 'spec') || isFn(item, 'new') || /^ones?$/u.test(item.text));
     const does = scene.verbs.some((verb) => CARE.has(verb.code));
     if (own.length > 0) last = own;
-    else if ((points || follows(scene)) && does && last.length > 0)
+    else if (
+      (((points || follows(scene)) && does) ||
+        scene.items.some((item) => /^new ones?$|^(?:fresh|spare) one$/u.test(item.text))) &&
+      last.length > 0
+    )
       return { ...scene, nouns: last.map((noun) => ({ ...noun, at: -1 })) };
     else if (last.length > 0 && complains(scene))
       return { ...scene, nouns: last.map((noun) => ({ ...noun, at: -1 })) };

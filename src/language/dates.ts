@@ -58,9 +58,9 @@ const weekdays: Reader = (items, at, today) => {
   if (led === 'last') return { end, date: one(past === today ? addDays(today, -7) : past) };
   if (led === 'next' || led === 'coming') return { end, date: one(future) };
   const after = items.slice(end, end + 2).map((item) => item.text).join(' '); // prettier-ignore
-  if (/^last week/u.test(after))
+  if (after.startsWith('last week'))
     return { end: end + wordSpan(items, end, 'last week'), date: one(lastWeek(day, today)) };
-  if (/^next week/u.test(after))
+  if (after.startsWith('next week'))
     return { end: end + wordSpan(items, end, 'next week'), date: one(addDays(lastWeek(day, today), 14)) };
   if (/^week\b/u.test(after)) return { end: end + 1, date: one(addDays(future, 7)) };
   while (/^(?:morning|afternoon|evening|night|lunchtime|noon|lunch)$/u.test(items[end]?.text ?? '')) end += 1;

@@ -121,6 +121,7 @@ function headsOnly(items: readonly Item[], nouns: readonly NounAt[]): NounAt[] {
     return !(
       next &&
       next.at === noun.at + 1 &&
+      (items[next.at]?.from ?? 0) - (items[noun.at]?.to ?? 0) <= 1 &&
       noun.part !== undefined &&
       next.part !== undefined &&
       !items[noun.at]?.text.endsWith('s')

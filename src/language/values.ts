@@ -28,7 +28,8 @@ const GLUED = new Set([
 ]);
 
 function parseNumber(text: string): number | undefined {
-  if (/^\d{1,3}(?:[.,]\d{3})+$/u.test(text) && !/^0/u.test(text)) return Number(text.replace(/[.,]/gu, ''));
+  if (/^\d{1,3}(?:[.,]\d{3})+$/u.test(text) && !text.startsWith('0'))
+    return Number(text.replace(/[.,]/gu, ''));
   if (/^\d*[.,]?\d+$/u.test(text)) return Number(text.replace(',', '.'));
   return undefined;
 }

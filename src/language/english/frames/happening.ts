@@ -9,7 +9,8 @@ const PLACE =
 export function readHappening(scene: Scene): Draft[] {
   if (!asserted(scene)) return [];
   const at = scene.items.findIndex(
-    (item) => item.senses.some((s) => s.tag === 'verb' && s.code === 'move') && !/^shift/u.test(item.text),
+    (item) =>
+      item.senses.some((s) => s.tag === 'verb' && s.code === 'move') && !item.text.startsWith('shift'),
   );
   const verb = at >= 0 ? deedOf(scene, 'move') : undefined;
   if (

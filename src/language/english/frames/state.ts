@@ -182,7 +182,8 @@ export function readGone(scene: Scene, seen: readonly Seen[]): Draft[] {
   if (mood.question || mood.conditional || mood.planned || mood.requested || mood.reported || mood.wished)
     return [];
   const stopped = items.some(
-    (item, i) => isFn(item, 'anymore') || (item.text === 'stopped' && i > 0) || /^no longer/u.test(item.text),
+    (item, i) =>
+      isFn(item, 'anymore') || (item.text === 'stopped' && i > 0) || item.text.startsWith('no longer'),
   );
   const denied =
     items.some((item) => isFn(item, 'no') || isFn(item, 'not') || isFn(item, 'nothing')) &&

@@ -63,6 +63,8 @@ function direction(scene: Scene): Change | undefined {
   if (deedOf(scene, 'use', 'take', 'remove') && (shelf || !hasMachineIn(scene))) return 'out';
   if (
     someFn(scene, 'left') ||
+    (items.some((item) => /^(?:no more|no)$/u.test(item.text)) &&
+      items.some((item) => /^spares?$/u.test(item.text))) ||
     deedOf(scene, 'count') ||
     items.some((item) =>
       /^(?:down to|i make it|there are|there is|there 's|we have|we 've|count)$/u.test(item.text),
@@ -105,7 +107,7 @@ export function readStock(scene: Scene): Draft[] {
     mood.negated ||
     scene.items.some(
       (item) =>
-        /out of$/u.test(item.text) || (item.text === 'out' && isFn(item, 'out')) || item.text === 'out',
+        item.text.endsWith('out of') || (item.text === 'out' && isFn(item, 'out')) || item.text === 'out',
     );
   return nouns.flatMap((noun): Draft[] => {
     const said = quantity(scene, noun);

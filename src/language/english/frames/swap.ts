@@ -38,7 +38,13 @@ export function fittedIn(scene: Scene): string | undefined {
       : old >= 0 && items.slice(0, old).some(isSpec)
         ? items.slice(0, old)
         : items;
-  const words = pool.filter(isSpec).map((item) => item.text.replace(/\s*mm$/u, ''));
+  const words = pool.flatMap((item) =>
+    isSpec(item)
+      ? [item.text.replace(/\s*mm$/u, '')]
+      : hasTag(item, 'part') && item.text.startsWith('brass ')
+        ? ['brass']
+        : [],
+  );
   return words.length > 0 ? words.join(' ') : undefined;
 }
 function isSpec(item: Parameters<typeof sense>[0]): boolean {
