@@ -4,6 +4,7 @@ import type { Rule } from '../care/rule.ts';
 import type { Part } from '../codes.ts';
 import { NOTHING_USED } from '../record/blank.ts';
 import type { MachineRecord, TaskDone } from '../record/record.ts';
+import { tidy } from '../record/tidy.ts';
 import type { DueContext } from './context.ts';
 
 const runInParts: ReadonlySet<string> = new Set(RUN_IN_PARTS);
@@ -57,7 +58,7 @@ function inRoom(
   const since = hours.slice(Math.max(0, hours.length - Math.max(0, lastDay - first + 1)));
   const totals = {
     ...record.totals,
-    hours: record.totals.hours - since.reduce((sum, h) => sum + h, 0),
+    hours: tidy(record.totals.hours - since.reduce((sum, h) => sum + h, 0)),
     runDays: record.totals.runDays - since.filter((h) => h > 0).length,
   };
   return { ...done, totals };

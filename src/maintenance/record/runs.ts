@@ -5,6 +5,7 @@
 import type { Day, LocalCalendar } from '../calendar.ts';
 import type { Instant, Precision } from '../entry/entry.ts';
 import { RUN_WINDOW_DAYS, type RunByDay } from './record.ts';
+import { tidy } from './tidy.ts';
 
 export const MS_AN_HOUR = 3_600_000;
 
@@ -48,7 +49,7 @@ export function addHours(run: RunByDay, shares: readonly DayShare[]): RunByDay {
   const { lastDay, hours } = stretched(run, oldest, newest);
   for (const share of shares) {
     const index = hours.length - 1 - (lastDay - share.day);
-    if (index >= 0) hours[index] = (hours[index] ?? 0) + share.hours;
+    if (index >= 0) hours[index] = tidy((hours[index] ?? 0) + share.hours);
   }
   return { lastDay, hours };
 }

@@ -6,6 +6,7 @@ import { markOf } from '../mark.ts';
 import { rebase } from '../rebase.ts';
 import type { MachineRecord } from '../record.ts';
 import { addHours } from '../runs.ts';
+import { tidy } from '../tidy.ts';
 import { spreadUnlogged } from '../unlogged.ts';
 import type { Reducer } from './reducer.ts';
 
@@ -22,8 +23,8 @@ export const meter: Reducer<'meter'> = (machine, entry, calendar) => {
     noteConflict(machine, { ...stamp, what: 'counter-back', figures });
     return;
   } else {
-    const difference = entry.hours - anchor.hours;
-    if (difference > logged) bookUnlogged(machine, entry, difference - logged, calendar);
+    const difference = tidy(entry.hours - anchor.hours);
+    if (difference > logged) bookUnlogged(machine, entry, tidy(difference - logged), calendar);
     // the counter is believed: what was marked since the last reading cannot lie beyond this one
     if (difference < logged) rebase(machine, (hours) => Math.min(hours, entry.hours));
     const figures = { logged, counter: difference };
@@ -36,7 +37,7 @@ export const meter: Reducer<'meter'> = (machine, entry, calendar) => {
 /** The first reading, or one on a new counter: it says where the figures stand and books nothing. */
 function setCounter(machine: MachineRecord, reading: number): void {
   const by = reading - machine.totals.hours;
-  rebase(machine, (hours) => hours + by);
+  rebase(machine, (hours) => tidy(hours + by));
   machine.counterKnown = true;
 }
 
@@ -51,7 +52,7 @@ function bookUnlogged(
   const spread = spreadUnlogged(machine, unlogged, after, day);
   const oldest = Math.min(day, after + 1);
   machine.totals = { ...machine.totals, runDays: machine.totals.runDays + spread.runDays };
-  machine.unloggedHours += unlogged;
+  machine.unloggedHours = tidy(machine.unloggedHours + unlogged);
   machine.runByDay = addHours(machine.runByDay, spread.shares);
   machine.firstRunDay = Math.min(machine.firstRunDay ?? oldest, oldest);
 }

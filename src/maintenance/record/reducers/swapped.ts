@@ -5,6 +5,7 @@ import { markOf } from '../mark.ts';
 import { describeNozzle, readNozzle } from '../nozzle.ts';
 import { positionOf } from '../order.ts';
 import type { Draw, FittedPart, MachineRecord, Mark, PartLife } from '../record.ts';
+import { tidy } from '../tidy.ts';
 import type { Reducer } from './reducer.ts';
 import { noteTask, settle } from './settle.ts';
 
@@ -46,7 +47,7 @@ function endLife(machine: MachineRecord, entry: EntryOf<'swapped'>, to: Mark): v
   if (!from || from.mark.at > to.at) return;
   const life: PartLife = {
     part: entry.part,
-    hours: Math.max(0, to.totals.hours - from.mark.totals.hours),
+    hours: Math.max(0, tidy(to.totals.hours - from.mark.totals.hours)),
     days: to.day - from.mark.day,
     from: from.mark,
     to,

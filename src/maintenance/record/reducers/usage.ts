@@ -5,6 +5,7 @@ import type { EntryOf } from '../../entry/entry.ts';
 import { markOf } from '../mark.ts';
 import type { MachineRecord, Totals } from '../record.ts';
 import { addHours, hoursByDay, hoursOn, type DayShare } from '../runs.ts';
+import { tidy } from '../tidy.ts';
 import { weigh } from '../weight.ts';
 import type { Reducer } from './reducer.ts';
 
@@ -12,8 +13,8 @@ export const usage: Reducer<'usage'> = (machine, entry, calendar) => {
   const shares = hoursByDay(entry, entry.hours ?? 0, calendar);
   const newDays = daysNotRunBefore(machine, entry, shares, calendar);
   machine.totals = added(machine, entry, newDays.length);
-  machine.loggedSinceAnchor += entry.hours ?? 0;
-  machine.loggedHours += entry.hours ?? 0;
+  machine.loggedSinceAnchor = tidy(machine.loggedSinceAnchor + (entry.hours ?? 0));
+  machine.loggedHours = tidy(machine.loggedHours + (entry.hours ?? 0));
   const mark = markOf(entry, machine.totals, calendar);
   machine.lastUsage = mark;
   machine.runByDay = addHours(machine.runByDay, shares);
@@ -36,7 +37,7 @@ function daysNotRunBefore(
 function added(machine: MachineRecord, entry: EntryOf<'usage'>, runDays: number): Totals {
   const { totals } = machine;
   const hours = entry.hours ?? 0;
-  const sums = { hours: totals.hours + hours, runDays: totals.runDays + runDays };
+  const sums = { hours: tidy(totals.hours + hours), runDays: totals.runDays + runDays };
   const { hoursOf, gramsOf, unweighedHoursOf } = totals;
   const material = entry.material ?? machine.loaded?.material;
   if (!material) return { ...sums, hoursOf, gramsOf, unweighedHoursOf };
@@ -58,5 +59,5 @@ const weighed = (machine: MachineRecord, entry: EntryOf<'usage'>, material: Mate
 type Sums = Readonly<Partial<Record<Material, number>>>;
 const plus = (sums: Sums, material: Material, amount: number): Sums => ({
   ...sums,
-  [material]: (sums[material] ?? 0) + amount,
+  [material]: tidy((sums[material] ?? 0) + amount),
 });
