@@ -49,6 +49,13 @@ function cut(items: readonly Item[]): { pieces: Piece[]; asked: Set<number> } {
       jointOf(items, at, current.items.length === 0) ??
       (current.items.length >= LONGEST_CLAUSE ? 'comma' : undefined);
     if (joint !== undefined && inList(items, at)) return;
+    if (
+      current.items.length === 0 &&
+      /^\d{1,2}$/u.test(item.text) &&
+      !hasTag(item, 'machine') &&
+      /^[).]$/u.test(items[at + 1]?.text ?? '')
+    )
+      return;
     if (joint === undefined) {
       current.items.push(item);
       return;

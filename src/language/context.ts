@@ -121,6 +121,12 @@ const LISTING = new Set(['and', 'comma', 'colon', 'dash']);
 
 function withVerbs(scene: Scene, before: Scene | undefined): Scene {
   if (!before || before.mood.question || scene.nouns.length === 0) return scene;
+  const too =
+    scene.items.some((item) => isFn(item, 'too') && !hasTag(item, 'joint')) &&
+    scene.items.some((item) => hasTag(item, 'machine')) &&
+    scene.verbs.every((verb) => verb.form === 'base');
+  if (too && before.verbs.some((verb) => verb.deed))
+    return { ...scene, verbs: before.verbs.filter((verb) => verb.deed).map((verb) => ({ ...verb, at: -1 })) };
   if (scene.clause.sentence !== before.clause.sentence || scene.verbs.some((verb) => verb.form !== 'base'))
     return scene;
   const { items } = scene;
@@ -146,4 +152,34 @@ function withVerbs(scene: Scene, before: Scene | undefined): Scene {
   return machine && silent && deeds.length > 0 ? lend(deeds) : scene;
 }
 
-export const inContext = (scenes: readonly Scene[]): Scene[] => lendVerbs(lendNouns(settleMoods(scenes)));
+/** "belts on alder and wheels on birch checked": the deed at the end is of both. */
+function lendBack(scenes: readonly Scene[]): Scene[] {
+  return scenes.map((scene, i) => {
+    const after = scenes[i + 1];
+    if (
+      !after ||
+      after.clause.joint !== 'and' ||
+      after.clause.sentence !== scene.clause.sentence ||
+      after.mood.question ||
+      scene.nouns.length === 0
+    )
+      return scene;
+    const bare =
+      scene.items.every(
+        (item) =>
+          !hasTag(item, 'verb', 'symptom', 'complaint', 'state', 'value', 'finding') ||
+          (hasTag(item, 'part', 'thing') && !item.senses.some((s) => s.tag === 'verb' && s.form !== 'base')),
+      ) &&
+      !scene.items.some((item) => isFn(item, 'new', 'did-it', 'be', 'not', 'will') && item.text !== "'s");
+    const deeds = after.verbs.filter(
+      (verb) => verb.deed && after.nouns.some((noun) => noun.at >= 0 && noun.at < verb.at),
+    );
+    const both = [scene, after].every((one) => one.items.some((item) => hasTag(item, 'machine')));
+    return bare && both && deeds.length > 0
+      ? { ...scene, verbs: deeds.map((verb) => ({ ...verb, at: scene.items.length })) }
+      : scene;
+  });
+}
+
+export const inContext = (scenes: readonly Scene[]): Scene[] =>
+  lendVerbs(lendNouns(lendBack(settleMoods(scenes))));

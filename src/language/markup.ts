@@ -51,6 +51,9 @@ function masked(sent: string, at: number, mark: string, blind: Blind, key: keyof
   return close > at + mark.length ? { plain: MASKED, end: close + mark.length } : undefined;
 }
 
+/** What was struck out was not said. */
+const struck = (mark: Markup | undefined): Markup | undefined => (mark ? { ...mark, plain: ' ' } : undefined);
+
 /** Said by someone else: three words or more between double quotes. Single quoted words stay. */
 function quoted(sent: string, at: number, blind: Blind): Markup | undefined {
   if (blind.quote) return undefined;
@@ -77,8 +80,8 @@ export function readMarkup(sent: string, at: number, blind: Blind): Markup | und
         ? masked(sent, at, '```', blind, 'fence')
         : masked(sent, at, '`', blind, 'tick');
     case '~':
-      if (sent.startsWith('~~', at)) return masked(sent, at, '~~', blind, 'strike');
-      return /[\s\d]/u.test(sent.charAt(at + 1)) ? undefined : masked(sent, at, '~', blind, 'strike');
+      if (sent.startsWith('~~', at)) return struck(masked(sent, at, '~~', blind, 'strike'));
+      return /[\s\d]/u.test(sent.charAt(at + 1)) ? undefined : struck(masked(sent, at, '~', blind, 'strike'));
     case '|':
       return sent.startsWith('||', at) ? { plain: ' ', end: at + 2 } : undefined;
     case '*':

@@ -67,7 +67,7 @@ export function isInterrogative(items: readonly Item[]): boolean {
       at + 1 >= items.length ||
       hasTag(items[at + 1], 'cue')
     );
-  if (isFn(first, 'sorry', 'let-me')) return false;
+  if (isFn(first, 'sorry', 'let-me', 'too')) return false;
   const head = first.text.split(' ')[0] ?? '';
   if (!INVERTED.has(head)) return false;
   const next = items[at + 1];

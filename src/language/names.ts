@@ -126,7 +126,8 @@ function nearMachine(items: readonly Item[], at: number, book: NameBook): boolea
   const before = items[at - 1]?.text ?? '';
   const follows = items[at + 1];
   const noun = follows !== undefined && (hasTag(follows, 'unit', 'part', 'thing', 'value', 'calendar', 'spec') || /^[a-z]/u.test(follows.text) && !hasTag(follows, 'fn', 'joint', 'verb', 'state', 'complaint', 'symptom', 'finding')); // prettier-ignore
-  if (noun || /^[.,:/]$/u.test(follows?.text ?? '') && /^\d/u.test(items[at + 2]?.text ?? '')) return false; // prettier-ignore
+  if (noun || /^[.,:/]$/u.test(follows?.text ?? '') && /^\d/u.test(items[at + 2]?.text ?? '') && !(items[at + 2]?.gap ?? true))
+    return false; // prettier-ignore
   const list =
     at === 0 &&
     /^(?:and|,|&)$/u.test(items[1]?.text ?? '') &&

@@ -224,7 +224,7 @@ export function place(
     remember(memory, at.machines);
   });
   return {
-    rulings: mergeAmends(rulings),
+    rulings: mergeAmends(rulings).map((one) => orphaned(one, rulings, scenes)),
     machineOf: (scene) => places[scene.index]?.machines[0] ?? scoutBack(places, scene.index),
   };
 }
@@ -256,6 +256,14 @@ function mergeAmends(rulings: readonly Placed[]): Placed[] {
     out[out.length - 1] = { ...last, act: repaired(last.act, act), trail: [...last.trail, ...one.trail] };
   }
   return out;
+}
+/** A correction of something in the same message that could not be read corrects no earlier entry. */
+function orphaned(one: Placed, all: readonly Placed[], scenes: readonly Scene[]): Placed {
+  if (one.act.kind !== 'amend' || all.some((other) => other.draft.clause < one.draft.clause)) return one;
+  const said = scenes
+    .slice(Math.max(0, one.draft.clause - 3), one.draft.clause)
+    .some((scene) => hasMachine(scene) && scene.verbs.some((verb) => verb.deed && verb.code !== 'amend'));
+  return said ? { ...one, act: { kind: 'unclear', why: 'What should the figure be of?' } } : one;
 }
 function repaired(act: Act, set: Extract<Act, { kind: 'amend' }>): Act {
   const { kind: _, value, ...named } = set;

@@ -28,10 +28,13 @@ export function readUndo(scene: Scene): Draft[] {
   const verb = items[first];
   const bare =
     items.length - first <= 1 && /^(?:undo|revert|scratch|strike that|unlog)$/u.test(verb?.text ?? '');
+  const known = items
+    .slice(first + 1)
+    .every((item) => item.senses.length > 0 && !isFn(item, 'my', 'you') && !hasTag(item, 'foreign'));
   const takes =
     verb !== undefined &&
     UNDO.test(verb.text) &&
-    (WHAT_WAS_SAID.test(text) || /^(?:undo|unlog|un do|un log|revert|retract)/u.test(verb.text));
+    (WHAT_WAS_SAID.test(text) || (known && /^(?:undo|unlog|un do|un log|revert|retract)/u.test(verb.text)));
   const backs =
     /\btake (?:that|it|this|them|my last|the last)\b.*\bback\b|\btake back\b|\bnever mind (?:that|my|the) (?:last|log|entry)\b|\b(?:that|it|this) (?:never happened|did n't happen|didn't happen|was a mistake|was wrong|was a test|was just a test)\b|\bscratch that\b|\bstrike that\b|\bforget (?:that|it|i said|what i)\b|\bi take it back\b|\bwrong channel\b|\bgot that wrong\b|\bignore (?:that|my last|the last|me)\b|\b(?:last one|that last one|that) was (?:rubbish|nonsense|bogus|a mistake|an error|by mistake|wrong)\b|\bdid ?n't actually (?:do|happen)\b|\bdidn't actually\b/u.test(
       text,

@@ -97,6 +97,8 @@ export function readStock(scene: Scene): Draft[] {
     !someFn(scene, 'left', 'out', 'last', 'nothing', 'no', 'anymore')
   )
     return [];
+  if (change === 'count' && hasMachineIn(scene) && scene.items.some((item) => /out of$/u.test(item.text)))
+    return [];
   if (scene.items.some((item) => hasTag(item, 'symptom') && item.text.includes(' '))) return [];
   if (change === undefined || deedOf(scene, 'swap') || (deedOf(scene, 'fit') && hasMachineIn(scene)))
     return [];

@@ -134,7 +134,7 @@ function isNew(scene: Scene): boolean {
 
 export function readSwap(scene: Scene): Draft[] {
   if (!asserted(scene)) return [];
-  const verb = deedOf(scene, 'swap', 'install') ?? fitsPart(scene);
+  const verb = deedOf(scene, 'swap', 'install') ?? swapDone(scene) ?? fitsPart(scene);
   if (!verb && !isNew(scene)) return [];
   const nouns = objects(scene).filter(
     (noun) => standsAlone(noun) && noun.code !== 'filament' && noun.code !== 'spool',
@@ -154,6 +154,12 @@ export function readSwap(scene: Scene): Draft[] {
       toDraft(scene, noun, part, verb ? `swap: ${verb.code} x part` : 'swap: new x part'),
     );
   return fanUnsaid(scene, verb !== undefined);
+}
+
+/** "did a nozzle swap", "nozzle change on elm done". */
+export function swapDone(scene: Scene): ReturnType<typeof deedOf> {
+  const named = scene.verbs.find((verb) => verb.code === 'swap' && !verb.deed);
+  return named && (deedOf(scene, 'did') !== undefined || someFn(scene, 'did-it')) ? named : undefined;
 }
 
 /** "fitted a hardened nozzle", "put the new sock in"; not "put the belts on the list". */

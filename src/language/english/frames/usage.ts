@@ -121,18 +121,23 @@ const underWay = (scene: Scene): boolean =>
 
 /** "rowan: 2h pla, 3h petg": the list goes on. */
 const listGoesOn = (scene: Scene, before: Scene | undefined): boolean =>
-  before !== undefined &&
-  before.clause.sentence === scene.clause.sentence &&
-  !before.mood.question &&
-  before.values.some((v) => v.code === 'hours' || v.code === 'grams') &&
-  before.nouns.every((noun) => noun.part === undefined) &&
-  scene.items.length <= 4;
+  (before !== undefined &&
+    !before.mood.question &&
+    scene.items.length <= 2 &&
+    before.verbs.some((verb) => verb.deed) &&
+    asserted(before)) ||
+  (before !== undefined &&
+    before.clause.sentence === scene.clause.sentence &&
+    !before.mood.question &&
+    before.values.some((v) => v.code === 'hours' || v.code === 'grams') &&
+    before.nouns.every((noun) => noun.part === undefined) &&
+    scene.items.length <= 4);
 
 export function readUsage(scene: Scene, before?: Scene): Draft[] {
   if (underWay(scene)) return [];
   if (!asserted(scene) || elsewhere(scene)) return [];
   const said = amounts(scene);
-  if (Object.keys(said).length === 0) return [];
+  if (Object.keys(said).length === 0 || said.hours === 0) return [];
   const ran =
     deedOf(scene, 'run', 'print') !== undefined ||
     scene.items.some(

@@ -95,7 +95,7 @@ export const FN_WORDS: Readonly<Record<Fn, string>> = {
   another: 'another, a further, one more, an additional, an extra, a second',
   over: 'over, past, above, beyond',
   instead: 'instead, rather',
-  ago: 'ago, back, earlier, since, before now, previously',
+  ago: 'ago',
   later:
     'later, later on, some time, sometime, some day, someday, eventually, soon, afterwards, one day, another day, another time, in due course, when there is time, when we have time, at some point, some other time',
   'number-sign':

@@ -19,7 +19,7 @@ export const THING_WORDS: Readonly<Record<Thing, string>> = {
     'setting, settings, config, configuration, eeprom, parameters, profile backup, config file, config backup, printer settings, machine settings, settings file, parameter set, printer config',
   spool: 'spool, roll, reel, coil, rolls, fresh spool, spools',
   print:
-    'print, prints, job, part, object, model, piece, prop, bust, mask, helmet, print job, jobs, plate of parts, overnight print, parts, vase, gear print, batch, overnighter, objects, prop part',
+    'print, prints, job, part, object, model, piece, bust, mask, helmet, print job, jobs, plate of parts, overnight print, parts, vase, gear print, batch, overnighter, objects, prop part',
   dryer:
     'dryer, drybox, dry box, filament dryer, drying oven, filament drier, drier, dehydrator, drying cabinet, dry cabinet, filament oven, desiccant box',
   enclosure:
