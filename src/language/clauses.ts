@@ -92,6 +92,17 @@ const STRONG: Readonly<Record<Joint, number>> = {
   start: 0, comma: 1, bracket: 1, dash: 2, colon: 2, and: 3, then: 4, so: 4, but: 4, because: 4, sentence: 5, question: 5,
 }; // prettier-ignore
 
+/** "alder (#2)": a second name in brackets says the same machine again, or disagrees. */
+function against(before: Item | undefined, items: readonly Item[]): readonly Item[] {
+  const name = sense(before, 'machine')?.code;
+  return items.map((item) => {
+    const other = sense(item, 'machine')?.code;
+    return name === undefined || other === undefined || other === name
+      ? item
+      : { ...item, senses: [...item.senses, { tag: 'choice', options: [name, other] }] };
+  });
+}
+
 /** Does the stretch say something of its own? */
 export function hasPredicate(items: readonly Item[]): boolean {
   return items.some((item) => {
@@ -159,7 +170,10 @@ function join(pieces: readonly Piece[]): Piece[] {
     }
     if (waiting && (waiting.sentence === piece.sentence || waiting.joint === 'dash')) {
       const held: Piece = {
-        items: [...waiting.items, ...piece.items],
+        items: [
+          ...waiting.items,
+          ...(piece.joint === 'bracket' ? against(waiting.items.at(-1), piece.items) : piece.items),
+        ],
         joint: waiting.joint,
         sentence: piece.sentence,
       };
@@ -169,7 +183,7 @@ function join(pieces: readonly Piece[]): Piece[] {
       return;
     }
     if (own.only && !isDitto(piece.items) && near && piece.joint !== 'colon') {
-      last.items.push(...piece.items);
+      last.items.push(...(piece.joint === 'bracket' ? against(last.items.at(-1), piece.items) : piece.items));
       return;
     }
     if (own.only && !isDitto(piece.items) && nextNear && !near) {

@@ -34,6 +34,8 @@ function named(
   let previous = -1;
   scene.items.forEach((item, at) => {
     if (isFn(item, 'except')) excepting = true;
+    const clash = sense(item, 'choice');
+    if (clash) choice = { said: item.text, options: clash.options };
     const code = sense(item, 'machine')?.code;
     if (code === undefined) return;
     if (item.said !== undefined) said = item.said;

@@ -135,8 +135,13 @@ function nearMachine(items: readonly Item[], at: number, book: NameBook): boolea
     hasTag(items[3], 'verb', 'state', 'complaint', 'symptom', 'fn');
   if (list) return true;
   if (before === 'on' || (before === 'in' && hasTag(items[at - 2], 'verb'))) return true;
-  const earlier = items[at - 2];
-  return (hasTag(earlier, 'machine') || /^\d{1,2}$/u.test(earlier?.text ?? '')) && /^(?:and|or|to|,|&)$/u.test(before) && (hasTag(earlier, 'machine') || book.numbers.has(earlier?.text ?? '') && (at === 2 || isFn(items[at - 3], 'on'))); // prettier-ignore
+  if (!/^(?:and|or|to|,|&)$/u.test(before)) return false;
+  let i = at - 2;
+  while (i >= 0 && at - i < 24 && /^\d{1,2}$|^(?:and|or|to|,|&)$/u.test(items[i]?.text ?? '')) i -= 1;
+  return (
+    hasTag(items[at - 2], 'machine') ||
+    (book.numbers.has(items[at - 2]?.text ?? '') && (i < 0 || isFn(items[i], 'on')))
+  );
 }
 
 function unitFollows(items: readonly Item[], at: number): boolean {

@@ -97,7 +97,7 @@ export function readStock(scene: Scene): Draft[] {
     !someFn(scene, 'left', 'out', 'last', 'nothing', 'no', 'anymore')
   )
     return [];
-  if (change === 'count' && hasMachineIn(scene) && scene.items.some((item) => /out of$/u.test(item.text)))
+  if (change === 'count' && hasMachineIn(scene) && scene.items.some((item) => item.text.endsWith('out of')))
     return [];
   if (scene.items.some((item) => hasTag(item, 'symptom') && item.text.includes(' '))) return [];
   if (change === undefined || deedOf(scene, 'swap') || (deedOf(scene, 'fit') && hasMachineIn(scene)))

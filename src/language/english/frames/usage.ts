@@ -125,6 +125,7 @@ const listGoesOn = (scene: Scene, before: Scene | undefined): boolean =>
     !before.mood.question &&
     scene.items.length <= 2 &&
     before.verbs.some((verb) => verb.deed) &&
+    before.verbs.every((verb) => verb.code !== 'dry') &&
     asserted(before)) ||
   (before !== undefined &&
     before.clause.sentence === scene.clause.sentence &&
