@@ -89,7 +89,7 @@ function inList(items: readonly Item[], at: number): boolean {
 }
 /** When joints follow each other ("... , and then"), the one that says more is kept. */
 const STRONG: Readonly<Record<Joint, number>> = {
-  start: 0, comma: 1, bracket: 1, dash: 2, colon: 2, and: 3, then: 4, so: 4, but: 4, because: 4, sentence: 5, question: 5,
+  start: 0, comma: 1, bracket: 1, dash: 2, colon: 2, and: 3, next: 4, so: 4, but: 4, because: 4, sentence: 5, question: 5,
 }; // prettier-ignore
 
 /** "alder (#2)": a second name in brackets says the same machine again, or disagrees. */

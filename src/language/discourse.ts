@@ -117,7 +117,7 @@ function pointed(scene: Scene, memory: Memory, book: NameBook): readonly string[
     )
   ) {
     const rest = book.machines.filter((machine) => !seen.includes(machine));
-    return /one$/u.test(scene.items.find((item) => isFn(item, 'other'))?.text ?? '') ? undefined : rest;
+    return scene.items.find((item) => isFn(item, 'other'))?.text.endsWith('one') === true ? undefined : rest;
   }
   if (some('they') && memory.last.length > 1) return memory.last;
   return some('it', 'its') && memory.last.length > 0 ? memory.last : undefined;

@@ -13,8 +13,8 @@ export interface PlainText {
 /** Stands for masked text: code, quotes, struck-out words. No word of the lexicon holds it. */
 export const MASK = '\uFFFC';
 
-const INVISIBLE =
-  /[\u00AD\u034F\u061C\u115F\u1160\u17B4\u17B5\u180B-\u180F\u200B-\u200F\u202A-\u202E\u2060-\u206F\u3164\uFE00-\uFE0F\uFEFF\uFFA0]/u;
+/** Zero-width, filling and direction characters: by category, and those letters and marks that only take up room. */
+const INVISIBLE = /\p{Cf}|\p{Variation_Selector}|[\u115F\u1160\u3164\uFFA0]|\u034F|\u17B4|\u17B5/u;
 const APOSTROPHE = /[\u2018\u2019\u201B\u02BC\u00B4\u2032]/u;
 const DASH = /[\u2010-\u2015\u2212]/u;
 const DOUBLE_QUOTE = /[\u201C\u201D\u201E\u00AB\u00BB]/u;

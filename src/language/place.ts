@@ -91,7 +91,7 @@ function dayOf(
     if (
       !scene ||
       scene.clause.sentence !== sentence ||
-      !['and', 'comma', 'then'].includes(scene.clause.joint) ||
+      !['and', 'comma', 'next'].includes(scene.clause.joint) ||
       scene.mood.planned ||
       scene.mood.question ||
       drafted[i]?.some((one) => one.act.kind === 'defer' || one.act.kind === 'claim')

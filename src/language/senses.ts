@@ -66,6 +66,6 @@ export type Joint =
   | 'but'
   | 'so'
   | 'because'
-  | 'then'
+  | 'next'
   | 'dash'
   | 'bracket';

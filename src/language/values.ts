@@ -64,7 +64,12 @@ function unitAt(items: readonly Item[], at: number): Unit | undefined {
   if (!unit || unit.code === 'count') return undefined;
   const digits = /\d$/u.test(items[at - 1]?.text ?? '');
   if (GLUED.has(item.text) && (item.gap || !digits)) return undefined;
-  if (unit.code === 'days' && item.text === 'd' && !item.gap && /^print/u.test(items[at + 1]?.text ?? ''))
+  if (
+    unit.code === 'days' &&
+    item.text === 'd' &&
+    !item.gap &&
+    (items[at + 1]?.text.startsWith('print') ?? false)
+  )
     return undefined;
   return unit.code;
 }

@@ -49,7 +49,7 @@ function direction(scene: Scene): Change | undefined {
   const shelf = scene.nouns.some((noun) => noun.code === 'shelf');
   const out = items.some(
     (item, i) =>
-      /(?:^|)out(?: of)?$/u.test(item.text) &&
+      /(?:^|\b)out(?: of)?$/u.test(item.text) &&
       isFn(item, 'out', 'from') &&
       !items.slice(i + 1, i + 3).some((next) => hasTag(next, 'machine')) &&
       (scene.nouns.some((noun) => noun.at > i && noun.at <= i + 4) ||

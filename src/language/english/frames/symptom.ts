@@ -69,7 +69,9 @@ function seek(scene: Scene): Seen[] {
     if (seen && !asTool(scene, at, item)) found.push(seen);
   });
   if (
-    scene.verbs.some((verb) => verb.code === 'print' && /^extrud/u.test(scene.items[verb.at]?.text ?? '')) &&
+    scene.verbs.some(
+      (verb) => verb.code === 'print' && (scene.items[verb.at]?.text.startsWith('extrud') ?? false),
+    ) &&
     /\btoo (?:much|little)\b|\bnot enough\b/u.test(scene.text)
   )
     found.push({ symptom: /\btoo much\b/u.test(scene.text) ? 'over-extrusion' : 'under-extrusion', at: 0 });

@@ -153,7 +153,7 @@ export const JOINT_WORDS: Readonly<Record<Exclude<Joint, 'start'>, string>> = {
   so: 'so, therefore, hence, thus, so that, which is why, that is why, so i, consequently',
   because:
     'because, cos, coz, cuz, bc, bcs, as it, as the, as its, due to, owing to, because of, which, given that, seeing as, after it, when it, whose, as they, thanks to, on account of, as one, due to a, after the, after a, while it, as soon as, whereupon, as i, whereas, seeing that, for being, on account, after its',
-  then: 'then, and then, afterwards, after that, finally, lastly, firstly, secondly, meanwhile, next up, after which, followed by, on top of that, while there, while at it, in addition, furthermore, moreover, additionally',
+  next: 'then, and then, afterwards, after that, finally, lastly, firstly, secondly, meanwhile, next up, after which, followed by, on top of that, while there, while at it, in addition, furthermore, moreover, additionally',
   dash: '',
   bracket: '',
 };
