@@ -68,7 +68,7 @@ const firmNoun = (scene: Scene): boolean =>
 function ofPrinters({ act, draft }: Placed, scene: Scene, message: readonly Scene[]): boolean {
   if (act.kind === 'undo' || act.kind === 'amend') return true;
   const machine = 'machine' in act ? act.machine : undefined;
-  if (machine === 'room') return true;
+  if (machine === 'room') return !foreign(scene);
   if (foreign(scene) && !named(scene)) return false;
   if (machine !== undefined) return true;
   if (
@@ -94,6 +94,7 @@ function ofPrinters({ act, draft }: Placed, scene: Scene, message: readonly Scen
       firmNoun(scene)
     );
   if (act.kind === 'load' || act.kind === 'meter') return draft.weak !== true || firmNoun(scene);
+  if (act.kind === 'symptom' && scene.nouns.some((noun) => noun.code === 'hands')) return false;
   if (act.kind === 'symptom')
     return (
       firmNoun(scene) ||

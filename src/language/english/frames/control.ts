@@ -136,7 +136,12 @@ export function readAmend(
   if ((mood.question && !mood.requested) || mood.conditional || mood.reported) return [];
   const text = textOf(scene);
   if (isContrast(scene) || /^i make it\b/u.test(text)) return [];
-  const opened = CORRECTS.test(text) || (someFn(scene, 'sorry') && !mood.planned);
+  const opened =
+    CORRECTS.test(text) ||
+    (scene.items.some(
+      (item) => isFn(item, 'sorry') && !(item.text.startsWith('should') && hasTag(scene.items[0], 'machine')),
+    ) &&
+      !mood.planned);
   const wasNot =
     /\b(?:that|it|this|last one|those|entry|last|log)\b.* (?:was|were|is|'s) (?:actually |really |for |on |only )*/u.test(
       text,

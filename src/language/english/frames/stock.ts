@@ -38,8 +38,11 @@ function quantity(scene: Scene, noun: NounAt): number | undefined {
     );
   if (behind && behind.code === 'bare' && Number.isInteger(behind.value)) return behind.value;
   const before = scene.items.slice(Math.max(0, noun.at - 3), noun.at);
-  return before.some((item) => /^(?:a|an|one|the last|last|another|a new|the)$/u.test(item.text)) &&
-    !/(?:[^s]s)$/u.test(scene.items[noun.at]?.text ?? '')
+  return before.some(
+    (item) =>
+      (item.text === 'the' && scene.nouns.some((other) => other.code === 'shelf')) ||
+      /^(?:a|an|one|the last|last|another|a new)$/u.test(item.text),
+  ) && !/(?:[^s]s)$/u.test(scene.items[noun.at]?.text ?? '')
     ? 1
     : undefined;
 }

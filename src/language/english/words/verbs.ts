@@ -60,7 +60,7 @@ export const VERB_WORDS: Readonly<Record<VerbClass, string>> = {
   get: 'get, obtain, pick up, fetch, got',
   give: 'give, gave',
   bin: 'bin, throw away, throw out, trash, chuck, chuck out, toss, toss out, lose, junk, scrap, waste, write off, ditch, snap, break, skip, dispose of, wreck, drop down the drain, misplace, sacrifice, ruin',
-  work: 'work, function, operate, behave, perform, trigger, respond, beep, sound, spin, go off, chirp, fire, kick in, cut out, cut, cut off, trip, suck, pull, draw, hold, light up, shut off, shut down, seal, close properly, latch, beeped',
+  work: 'work, function, operate, behave, perform, trigger, respond, beep, sound, spin, chirp, fire, kick in, cut out, cut, cut off, trip, suck, pull, draw, hold, light up, shut off, shut down, seal, close properly, latch, beeped',
   open: 'open, open up, strip down, take apart, pull apart, dismantle, disassemble, strip, tear down, gut',
   close:
     'close up, close, reassemble, re assemble, put back together, put together, button up, screw together, bolt back together, bolt together, rebuild, re build, box up, screw back together, box back up, seal up, get back together, go back together, come back together, shut up again, build back up, piece together, put back in one piece, bolt up, build back together, stitch back together, assemble',
