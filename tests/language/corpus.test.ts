@@ -1,5 +1,5 @@
 /** The corpora, line by line; a failing line prints what was read and by which rules. */
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import type { Reading } from '../../src/language/act.ts';
 import { type Label, matches, mustBeQuiet, writes } from './support/compare.ts';
@@ -19,10 +19,17 @@ function report(label: Label, reading: Reading): string {
   return `${label.id} ${JSON.stringify(label.text)}\n want ${JSON.stringify(label.acts)}\n got  ${JSON.stringify(loose(reading))}\n${trail}`;
 }
 
+/** Batches by others, moved here once they had been read at first sight (first-sight.md). */
+const fresh = readdirSync(new URL('./corpus/fresh', import.meta.url)).map((name) => ({
+  file: `fresh/${name}`,
+  share: 0.9,
+}));
+
 describe.each([
   { file: 'open-sample.jsonl', share: 1 },
   { file: 'dev.jsonl', share: 0.97 },
   { file: 'near-misses.jsonl', share: 0.97 },
+  ...fresh,
 ])('$file', ({ file, share }) => {
   const lines = load(file).map((label) => ({ label, reading: readDemo(textOf(label), NOW) }));
 
