@@ -14,6 +14,7 @@ import {
   noteLine,
   type WrittenEntry,
 } from '../replies/wording/answer.ts';
+import { loadingHints } from '../replies/wording/loading.ts';
 import { machineName, symptomName } from '../replies/wording/names.ts';
 import { since } from '../replies/wording/view.ts';
 import type { ActResult } from './message.ts';
@@ -152,6 +153,12 @@ function raisedRows(scene: Scene, written: readonly WrittenEntry[]): readonly Du
 }
 const RAISING: ReadonlySet<Entry['kind']> = new Set<Entry['kind']>(['seen', 'done', 'swapped', 'up']);
 
+/** What a spool that was just mounted will use up. */
+const loading = (scene: Scene, written: readonly WrittenEntry[]): Item[] =>
+  written.flatMap(({ entry, after }) =>
+    entry.kind === 'loaded' && after ? loadingHints(entry, after, scene.record.shelf) : [],
+  );
+
 /** The whole reply. */
 export function compose(scene: Scene, played: Played, targets: Targets): Reply {
   const written = played.steps.flatMap((step) => writtenOf(scene, step, targets));
@@ -160,7 +167,12 @@ export function compose(scene: Scene, played: Played, targets: Targets): Reply {
   const rows = raisedRows(scene, written);
   const more = played.grave
     ? []
-    : [...remarks(written, scene), ...spelling(played), ...followUps(rows, written)];
+    : [
+        ...remarks(written, scene),
+        ...spelling(played),
+        ...loading(scene, written),
+        ...followUps(rows, written),
+      ];
   const aside = played.aside === undefined ? [] : [item(played.aside)];
   const question = played.asking ? [item(played.asking.question.text)] : [];
   const sections: Section[] = [

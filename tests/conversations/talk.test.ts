@@ -183,6 +183,25 @@ describe('grease on a plastic nut', () => {
   });
 });
 
+describe('a spool of filled filament', () => {
+  it('on a brass nozzle: says before the print what it will use up, and what the shelf has instead', async () => {
+    const answer = await talk.say('mounted nylon-cf on hazel, 1 kg, going tonight');
+    expect(answer.entries).toMatchObject([
+      { kind: 'loaded', machine: 'hazel', material: 'nylon-cf', grams: 1000 },
+    ]);
+    expect(text(answer)).toMatch(/Hazel has brass 0\.4: this spool uses up about 3\.\d nozzles’ worth\./u);
+    expect(text(answer)).toMatch(/2 nozzles hardened 0\.6/u);
+    expect(text(answer)).toMatch(/hot end is not stated, so taken as PTFE-lined/u);
+  });
+
+  it('on a hardened nozzle is a share of its life, and plain filament is not worth a word', async () => {
+    expect(text(await talk.say('mounted nylon-cf on cedar, 1 kg'))).toMatch(
+      /about \d\d % of this nozzle’s life/u,
+    );
+    expect(text(await talk.say('mounted pla on birch, 1 kg'))).not.toMatch(/uses up/u);
+  });
+});
+
 describe('questions', () => {
   it.each([
     ['who levelled rowan last?', /bed levelled/u],

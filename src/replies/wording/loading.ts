@@ -1,0 +1,59 @@
+/** What a spool will use up, told when it is mounted and before it is printed. */
+import { doseOf } from '../../maintenance/care/dose.ts';
+import { HOT_FOR_PTFE } from '../../maintenance/care/materials.ts';
+import { hotLimit } from '../../maintenance/cautions/hotLimit.ts';
+import type { EntryOf } from '../../maintenance/entry/entry.ts';
+import type { MachineRecord, ShelfItem } from '../../maintenance/record/record.ts';
+import { figure } from '../format/number.ts';
+import { list } from '../format/list.ts';
+import { item, type Item } from '../reply.ts';
+import { machineName, nozzleName, partName } from './names.ts';
+
+/** A spool whose weight nobody said is taken as a usual one. */
+const USUAL_SPOOL_G = 1000;
+/** Less than a tenth of a nozzle is not worth a line. */
+const WORTH_TELLING = 0.1;
+
+export function loadingHints(
+  { material, grams }: EntryOf<'loaded'>,
+  machine: MachineRecord,
+  shelf: readonly ShelfItem[],
+): Item[] {
+  if (material === undefined) return [];
+  const dose = doseOf('nozzle', machine.nozzle, material, grams ?? USUAL_SPOOL_G);
+  const wears =
+    dose < WORTH_TELLING ? [] : [item(wear(dose, grams, machine)), ...harder(dose, machine, shelf)];
+  const hot = HOT_FOR_PTFE.includes(material) ? hotEnd(machine) : [];
+  return [...wears, ...hot];
+}
+
+function wear(dose: number, grams: number | undefined, machine: MachineRecord): string {
+  const has = nozzleName(machine.nozzle);
+  const nozzle = has === '' ? 'a nozzle that is not stated (taken as brass)' : has;
+  const share =
+    dose >= 1
+      ? `about ${figure(dose, 1)} nozzles’ worth`
+      : `about ${figure(dose * 100, 0)} % of this nozzle’s life`;
+  return `${machineName(machine.name)} has ${nozzle}: ${grams === undefined ? 'a spool of 1 kg' : 'this spool'} uses up ${share}.`;
+}
+
+/** What the shelf has that bears more. */
+function harder(dose: number, machine: MachineRecord, shelf: readonly ShelfItem[]): Item[] {
+  if (dose < 1 || machine.nozzle.material === 'hardened') return [];
+  const found = shelf.filter(
+    (s) => s.part === 'nozzle' && s.count > 0 && /hardened|carbide|ruby|gem/iu.test(s.fitted ?? ''),
+  );
+  if (found.length === 0) return [item('No harder nozzle is on the shelf, by the records.')];
+  return [
+    item(
+      `On the shelf: ${list(found.map((s) => `${s.count} ${partName('nozzle', s.count)} ${s.fitted ?? ''}`))}. Swap it first?`,
+    ),
+  ];
+}
+
+function hotEnd({ build }: MachineRecord): Item[] {
+  if (build.hotEnd === 'all-metal') return [];
+  const { limitC, stated } = hotLimit(build);
+  const what = stated ? 'Its hot end is PTFE-lined' : 'Its hot end is not stated, so taken as PTFE-lined';
+  return [item(`${what}: not above ${limitC ?? 240} °C. Look at what this filament wants.`)];
+}
