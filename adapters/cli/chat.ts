@@ -64,7 +64,7 @@ async function talk(bot: Bot, args: Arguments, world: World, opening: string): P
     // with --now the clock starts there and runs on
     clock: () => from + (world.clock() - start),
     input: world.input,
-    write: world.output.out,
+    write: (text) => world.output.out(text),
     interactive: world.interactive,
   });
   return 0;

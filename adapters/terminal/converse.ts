@@ -1,6 +1,6 @@
 /** A conversation in a terminal: today's digest, three things to try, then a line for a line. */
 import { randomUUID } from 'node:crypto';
-import type { Bot, Instant, LocalCalendar } from '../../src/index.ts';
+import { RequestFault, StoreFault, type Bot, type Instant, type LocalCalendar } from '../../src/index.ts';
 import { render } from './render.ts';
 
 export interface Talk {
@@ -41,7 +41,7 @@ async function oneLine(
   paint: { colour: boolean },
 ): Promise<string> {
   const now = clock();
-  const answer = await bot.say({
+  const message = {
     key: `terminal:${randomUUID()}`,
     platform: 'terminal',
     place: 'terminal',
@@ -50,8 +50,14 @@ async function oneLine(
     text,
     saidAt: now,
     now,
-  });
-  return `${render(answer, paint)}\n`;
+  };
+  try {
+    return `${render(await bot.say(message), paint)}\n`;
+  } catch (fault) {
+    // the conversation goes on: nothing of this message was written
+    if (fault instanceof StoreFault || fault instanceof RequestFault) return `Not noted: ${fault.message}\n`;
+    throw fault;
+  }
 }
 
 /** Three things to try, with machines of this very workshop. */

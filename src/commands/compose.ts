@@ -4,7 +4,7 @@ import { isSafetySymptom } from '../maintenance/codes.ts';
 import { machineDue } from '../maintenance/due/rows.ts';
 import type { DueRow } from '../maintenance/due/row.ts';
 import type { Entry } from '../maintenance/entry/entry.ts';
-import type { Reply, Button, Item, Section } from '../replies/reply.ts';
+import type { Item, Reply, Section } from '../replies/reply.ts';
 import { item, joinReplies } from '../replies/reply.ts';
 import {
   followUps,
@@ -18,6 +18,7 @@ import { loadingHints } from '../replies/wording/loading.ts';
 import { machineName, symptomName } from '../replies/wording/names.ts';
 import { since } from '../replies/wording/view.ts';
 import type { ActResult } from './message.ts';
+import { answering, puttingRight, ways } from './buttons.ts';
 import { dueContext, type Scene } from './scene.ts';
 import type { Played, Step } from './step.ts';
 
@@ -96,52 +97,6 @@ function heldLines(scene: Scene, { steps, caution }: Played): string[] {
 
 const isSafety = (entry: Entry): boolean => entry.kind === 'seen' && isSafetySymptom(entry.symptom);
 
-const undoButtons = (played: Played, scene: Scene): Button[] => {
-  const wrote = played.steps.some((s) => s.entries.some((e) => e.kind !== 'takenBack'));
-  if (!wrote) return [];
-  const message = scene.because ?? scene.message.key;
-  return [
-    { label: 'Undo', press: { does: 'undo', message } },
-    { label: 'Change something', press: { does: 'change', message } },
-  ];
-};
-
-const questionButtons = ({ asking }: Played): Button[] =>
-  asking
-    ? asking.question.options.map(({ value, label }) => ({
-        label,
-        press: { does: 'answer', question: asking.question.id, value },
-      }))
-    : [];
-
-const holdButtons = (scene: Scene): Button[] =>
-  scene.entries.flatMap((entry) =>
-    entry.kind === 'seen' && scene.record.machines.get(entry.machine)?.hold?.since.entry === entry.id
-      ? [
-          {
-            label: 'False alarm',
-            press: { does: 'deeds', deeds: [{ kind: 'release', machine: entry.machine, falseAlarm: true }] },
-          } satisfies Button,
-        ]
-      : [],
-  );
-
-const unholdButtons = (scene: Scene, { steps }: Played): Button[] =>
-  steps.flatMap(({ decision }): Button[] => {
-    if (decision?.outcome !== 'refused' || decision.code !== 'safety-hold') return [];
-    const machine = decision.facts.machine;
-    if (machine === undefined) return [];
-    const deed = { kind: 'release', machine } as const;
-    const found: Button[] =
-      scene.person.role === 'keeper'
-        ? [{ label: 'Say what was found', press: { does: 'ask', about: deed, field: 'found' } }]
-        : [];
-    return [
-      ...found,
-      { label: 'False alarm', press: { does: 'deeds', deeds: [{ ...deed, falseAlarm: true }] } },
-    ];
-  });
-
 /** Rows of the machines that something was seen, done or swapped on: nothing else raises a task. */
 function raisedRows(scene: Scene, written: readonly WrittenEntry[]): readonly DueRow[] {
   const raising = written.filter(({ entry }) => RAISING.has(entry.kind));
@@ -190,11 +145,10 @@ export function compose(scene: Scene, played: Played, targets: Targets): Reply {
   const asked: Reply = { sections: question.length > 0 ? [{ items: question }] : [], buttons: [] };
   const all = joinReplies([own, ...answers, asked]);
   const buttons = [
-    ...questionButtons(played),
-    ...holdButtons(scene),
-    ...unholdButtons(scene, played),
+    ...answering(played),
+    ...ways(scene, played),
     ...all.buttons,
-    ...undoButtons(played, scene),
+    ...puttingRight(scene, played),
   ];
   return { ...all, buttons };
 }

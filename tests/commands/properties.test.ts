@@ -1,5 +1,5 @@
 /** What holds for any message: nothing throws, a second delivery writes nothing, undo is as if never said. */
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { DueRow } from '../../src/maintenance/due/row.ts';
 import { demoTalk, NOW, talkIn } from '../support/talk.ts';

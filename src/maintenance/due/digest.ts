@@ -66,7 +66,7 @@ export function digestOf(shop: ShopRecord, context: DigestContext): Digest {
   const { kept, left } = cutToMinutes(owed, context.minutesADay);
   const costs = {
     today: todayOf(context),
-    calendarDayOf: context.calendar.dayOf,
+    calendarDayOf: (at: number) => context.calendar.dayOf(at),
     ...(context.hourlyRate !== undefined && { hourlyRate: context.hourlyRate }),
     priceOf: (row: DueRow) => priceOf(shop, row),
   };

@@ -3,7 +3,7 @@
  * it, and an import reads it back to the very same entry.
  */
 import type { LocalCalendar } from '../calendar.ts';
-import type { Entry, Instant } from './entry.ts';
+import type { Entry } from './entry.ts';
 import { upcast } from './upcast.ts';
 
 const INSTANTS = ['at', 'saidAt', 'writtenAt'] as const;
@@ -61,7 +61,7 @@ export function entryOfDocument(document: unknown): Entry {
 const isObject = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
-function instantOf(value: unknown): Instant | unknown {
+function instantOf(value: unknown): unknown {
   if (typeof value !== 'string') return value;
   const instant = Date.parse(value);
   return Number.isNaN(instant) ? value : instant;

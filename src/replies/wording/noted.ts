@@ -146,7 +146,7 @@ const dayWord = (entry: Entry, { calendar, today }: NoteFacts): string =>
   dateFromToday(calendar.dateOf(entry.at), calendar.dateOf(calendar.noon(today)));
 
 /** The note without what only makes sense at the moment of writing: no counter, no life. */
-function plainNote(entry: Entry, { after: _, ...facts }: NoteFacts): string {
+function plainNote(entry: Entry, { after: _left, ...facts }: NoteFacts): string {
   return note(entry, facts);
 }
 
