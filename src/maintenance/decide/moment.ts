@@ -15,7 +15,7 @@ const ABOUT_LATER: ReadonlySet<Deed['kind']> = new Set<Deed['kind']>(['claim', '
 export function momentOf(deed: Deed, saidAt: Instant, calendar: LocalCalendar): Moment {
   const on = 'on' in deed && !ABOUT_LATER.has(deed.kind) ? deed.on : undefined;
   if (on === undefined || !isDate(on)) return { at: saidAt, precision: 'instant' };
-  return momentOn(on, saidAt, calendar, 'about' in deed && Boolean(deed.about));
+  return momentOn(on, saidAt, calendar, 'about' in deed ? deed.about : false);
 }
 
 /** 12:00 of that date; of the day of saying, not later than it was said. */
