@@ -17,17 +17,21 @@ export async function lastBatch(journal: JournalReader, by: string, now: Instant
     const origin = entry.because ?? entry.message;
     if (entry.kind === 'takenBack' || tried.has(origin)) continue;
     tried.add(origin);
-    const standing = await standingBatch(journal, origin);
+    const standing = await standingBatch(journal, origin, now);
     if (standing.length > 0) return standing;
   }
   return [];
 }
 
-/** What a message and the answers to its questions wrote and nobody took back. */
-export async function standingBatch(journal: JournalReader, message: string): Promise<readonly Entry[]> {
+/** What a message and the answers to its questions wrote and nobody took back by `now`. */
+export async function standingBatch(
+  journal: JournalReader,
+  message: string,
+  now: Instant,
+): Promise<readonly Entry[]> {
   const batch = [...(await journal.byMessage(message)), ...(await journal.answersTo(message))];
-  const writing = batch.filter((entry) => entry.kind !== 'takenBack');
+  const writing = batch.filter((entry) => entry.kind !== 'takenBack' && entry.writtenAt <= now);
   const family = await journal.familyOf(writing.map((entry) => entry.id));
-  const gone = takenBack(family);
+  const gone = takenBack(family.filter((entry) => entry.writtenAt <= now));
   return writing.filter((entry) => !gone.has(entry.id));
 }

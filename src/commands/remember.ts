@@ -1,0 +1,54 @@
+/** What stays of a message besides its entries: the answer for a second delivery, its words, the conversation. */
+import { z } from 'zod';
+import { CONVERSATION_MS, type Conversation } from './conversation.ts';
+import type { Answer } from './message.ts';
+import type { Scene } from './scene.ts';
+import type { Played, Step } from './step.ts';
+
+/** Stores the answer for a second delivery, the words if anything came of them, and the conversation. */
+export async function remember(scene: Scene, played: Played, answer: Answer): Promise<void> {
+  const { transaction, message, person } = scene;
+  const { post } = transaction;
+  await post.recordHandled(message.key, answer, message.now);
+  if (scene.entries.length > 0 && message.text !== '')
+    await post.saveWords({ message: message.key, person: person.id, text: message.text, at: message.saidAt });
+  if (answer.outcome === 'silent') return;
+  await post.saveConversation({
+    place: message.place,
+    person: person.id,
+    state: nextConversation(scene, played, answer),
+    expiresAt: message.now + CONVERSATION_MS,
+  });
+}
+
+function nextConversation(scene: Scene, played: Played, answer: Answer): Conversation {
+  const lastMachine = lastNamed(played.steps) ?? scene.conversation.lastMachine;
+  return {
+    ...(lastMachine === undefined ? {} : { lastMachine }),
+    ...(tookMachine(played.steps) ? { tookMachine: true } : {}),
+    ...(played.asking ? { question: played.asking.question } : {}),
+    presses: answer.buttons.map(({ label, press }) => ({ label, press })),
+  };
+}
+
+const tookMachine = (steps: readonly Step[]): boolean =>
+  steps.some((s) => s.outcome === 'written' && s.assumed?.['machine']?.from === 'conversation');
+
+const lastNamed = (steps: readonly Step[]): string | undefined =>
+  steps.flatMap(({ act }) => ('machine' in act && act.machine !== undefined ? [act.machine] : [])).at(-1);
+
+// An answer that an older version stored may lack what this one needs: then it is not an answer any more.
+const answerShape = z.looseObject({
+  now: z.number(),
+  by: z.string(),
+  message: z.string(),
+  acts: z.array(z.looseObject({ kind: z.string() })),
+  results: z.array(z.looseObject({ act: z.number() })),
+  reply: z.looseObject({ sections: z.array(z.looseObject({})), buttons: z.array(z.looseObject({})) }),
+  buttons: z.array(z.looseObject({ label: z.string() })),
+});
+const isAnswer = (json: unknown): json is Answer => answerShape.safeParse(json).success;
+export function parseAnswer(json: unknown): Answer {
+  if (isAnswer(json)) return json;
+  throw new Error('This message was answered by another version; its answer cannot be shown again.');
+}

@@ -1,0 +1,72 @@
+/** All that a message can see, gathered once. */
+import type { Reading } from '../language/act.ts';
+import type { LocalCalendar } from '../maintenance/calendar.ts';
+import type { Instant } from '../maintenance/entry/entry.ts';
+import { foldName } from '../maintenance/machine.ts';
+import type { ShopRecord } from '../maintenance/record/record.ts';
+import type { Transaction } from '../store/store.ts';
+import type { Workshop } from '../workshop.ts';
+import { CONVERSATION_MS, parseConversation } from './conversation.ts';
+import type { IncomingMessage } from './message.ts';
+import { newPersonId, type Role } from './people.ts';
+import type { Scene } from './scene.ts';
+
+/** What the workshop as a whole lends to a message. */
+export interface Surroundings {
+  workshop: Workshop;
+  calendar: LocalCalendar;
+  record: ShopRecord;
+  lastSaid: Instant;
+  read: (text: string, said: { date: string; minute: number }) => Reading;
+}
+
+/** A pressed button has no words. */
+const NOTHING_READ: Reading = { acts: [], safety: [], injury: false, doubts: [], nearMisses: [], trail: [] };
+
+export async function setScene(
+  transaction: Transaction,
+  message: IncomingMessage,
+  around: Surroundings,
+): Promise<Scene> {
+  const { workshop, calendar, record, lastSaid, read } = around;
+  const { post } = transaction;
+  const person = await speaker(transaction, message, workshop);
+  const names = new Map((await post.people()).map((p) => [p.id, p.name]));
+  const kept = await post.conversation(message.place, person.id);
+  const said = { date: calendar.dateOf(message.saidAt), minute: calendar.minuteOf(message.saidAt) };
+  return {
+    transaction,
+    message,
+    workshop,
+    calendar,
+    today: calendar.dayOf(message.now),
+    person,
+    personName: (id) => names.get(id) ?? (id === person.id ? person.name : 'someone'),
+    conversation: kept && isCurrent(kept.expiresAt, message.now) ? parseConversation(kept.state) : {},
+    reading: message.press ? NOTHING_READ : read(message.text, said),
+    saidAt: message.saidAt,
+    record,
+    lastSaid,
+    entries: [],
+  };
+}
+
+/** Neither over nor, for a run that was set back, still to come. */
+const isCurrent = (expiresAt: Instant, now: Instant): boolean =>
+  now < expiresAt && expiresAt - CONVERSATION_MS <= now;
+
+/** Known by name, or new: a name that the workshop does not list is a member. */
+async function speaker(
+  { post }: Transaction,
+  { speaker: name }: IncomingMessage,
+  workshop: Workshop,
+): Promise<Scene['person']> {
+  const foldedName = foldName(name);
+  const listed = workshop.people.find((p) => foldName(p.name) === foldedName);
+  const role: Role = listed?.role ?? 'member';
+  const [known] = await post.peopleByName(foldedName);
+  if (known) return { id: known.id, name: known.name, role };
+  const person = { id: newPersonId(name), name: listed?.name ?? name, foldedName, role };
+  await post.savePerson(person);
+  return { id: person.id, name: person.name, role };
+}
