@@ -1,7 +1,7 @@
 /** What came of a message, as one reply: caution first, then what was noted, what not, what is asked. */
 import type { ActReading } from '../language/act.ts';
 import { isSafetySymptom } from '../maintenance/codes.ts';
-import { machineDue } from '../maintenance/due/rows.ts';
+import { raisedRows } from '../maintenance/due/rows.ts';
 import type { DueRow } from '../maintenance/due/row.ts';
 import type { Entry } from '../maintenance/entry/entry.ts';
 import type { Item, Reply, Section } from '../replies/reply.ts';
@@ -98,12 +98,12 @@ function heldLines(scene: Scene, { steps, caution }: Played): string[] {
 const isSafety = (entry: Entry): boolean => entry.kind === 'seen' && isSafetySymptom(entry.symptom);
 
 /** Rows of the machines that something was seen, done or swapped on: nothing else raises a task. */
-function raisedRows(scene: Scene, written: readonly WrittenEntry[]): readonly DueRow[] {
+function rowsRaised(scene: Scene, written: readonly WrittenEntry[]): readonly DueRow[] {
   const raising = written.filter(({ entry }) => RAISING.has(entry.kind));
   const names = new Set(raising.flatMap((w) => machineOf(w) ?? []));
   return [...names].flatMap((name) => {
     const machine = scene.record.machines.get(name);
-    return machine ? machineDue(machine, dueContext(scene), scene.record.room) : [];
+    return machine ? raisedRows(machine, dueContext(scene), scene.record.room) : [];
   });
 }
 const RAISING: ReadonlySet<Entry['kind']> = new Set<Entry['kind']>(['seen', 'done', 'swapped', 'up']);
@@ -119,7 +119,7 @@ export function compose(scene: Scene, played: Played, targets: Targets): Reply {
   const written = played.steps.flatMap((step) => writtenOf(scene, step, targets));
   const lines = [...played.caution, ...heldLines(scene, played)];
   const refusals = played.steps.filter((s) => s.outcome === 'refused').map((s) => item(s.text ?? ''));
-  const rows = raisedRows(scene, written);
+  const rows = rowsRaised(scene, written);
   const more = played.grave
     ? []
     : [

@@ -5,8 +5,8 @@ import type { Build } from './machine.ts';
 export function keptPerBuild<T>(workOut: (task: Task, build: Build) => T): (task: Task, build: Build) => T {
   const kept = new WeakMap<Build, Map<Task, T>>();
   return (task, build) => {
-    const ofBuild = kept.get(build) ?? new Map<Task, T>();
-    kept.set(build, ofBuild);
+    let ofBuild = kept.get(build);
+    if (!ofBuild) kept.set(build, (ofBuild = new Map()));
     const known = ofBuild.get(task);
     if (known !== undefined) return known;
     const worked = workOut(task, build);

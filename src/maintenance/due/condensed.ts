@@ -10,7 +10,8 @@ export const isOwed = ({ state }: DueRow): boolean => state === 'overdue' || sta
 /** What is fine and stays so, and what waits, is in none of the lists. */
 export const isOfInterest = (row: DueRow): boolean =>
   isOwed(row) || row.state === 'no-record' || mayComeForward(row);
-const rank = ({ state }: DueRow): number => ['overdue', 'due', 'coming-up'].indexOf(state);
+const LATEST_FIRST: readonly DueRow['state'][] = ['overdue', 'due', 'coming-up'];
+const rank = ({ state }: DueRow): number => LATEST_FIRST.indexOf(state);
 
 /** Several machines, one line: under the room's name where there is more than one. */
 function asOneLine(rows: readonly DueRow[]): DueRow[] {

@@ -9,6 +9,7 @@ import { fetchFor, onShelf, shortages, wantedSpare } from './fetch.ts';
 import type { FetchItem, Shortage } from './fetch.ts';
 import { cutToMinutes, mayComeForward, roundOf } from './round.ts';
 import { inListOrder } from './order.ts';
+import { placesOf } from './places.ts';
 import type { RoundStop } from './round.ts';
 import { roundCautions } from './roundCautions.ts';
 import type { CautionAt } from './roundCautions.ts';
@@ -73,7 +74,8 @@ export function digestOf(shop: ShopRecord, context: DigestContext): Digest {
   const soon = active.filter((row) => !row.rule.oneLine && mayComeForward(row));
   const round = roundOf(kept, soon, costs, context.minutesADay);
   const rows = round.flatMap((stop) => stop.rows);
-  const fetch = fetchFor(rows, shop);
+  const places = placesOf(rows, shop);
+  const fetch = fetchFor(places, shop);
   return {
     date: dateOfDay(todayOf(context)),
     ...statesOf([...shop.machines.values()], all),
@@ -84,7 +86,7 @@ export function digestOf(shop: ShopRecord, context: DigestContext): Digest {
     round,
     fetch,
     shelf: shortages(fetch, shop.shelf),
-    cautions: roundCautions(rows, shop),
+    cautions: roundCautions(places),
     minutes: round.reduce((sum, stop) => sum + stop.minutes, 0),
     left,
   };

@@ -1,14 +1,12 @@
 /** What to fetch before a round: spares, what gets used up, tools; and what the shelf lacks of it. */
 import type { Consumable, Part, StockItem } from '../codes.ts';
-import { kitFor } from '../how/kit.ts';
-import { SUPPLIES, hexKeys, isHexKey, shortName } from '../how/tools.ts';
-import type { Tool } from '../how/tools.ts';
+import { hexKeys } from '../how/tools.ts';
 import { describeNozzle } from '../record/nozzle.ts';
 import type { ShelfItem, ShopRecord } from '../record/record.ts';
 import { findToTake } from '../record/shelf.ts';
+import { gather } from './places.ts';
+import type { Place, TaskAt } from './places.ts';
 import type { DueRow } from './row.ts';
-import { buildOf, gather } from './taskAt.ts';
-import type { TaskAt } from './taskAt.ts';
 
 export type FetchItem =
   | { kind: 'part'; item: Part; fitted?: string; need: number; have?: number; for: readonly TaskAt[] }
@@ -46,59 +44,53 @@ export function onShelf(
   return shelf[findToTake(shelf, item, fitted)];
 }
 
-function spares(rows: readonly DueRow[], shop: ShopRecord): FetchItem[] {
+const NOTHING: readonly string[] = [];
+
+function spares(places: readonly Place[], shop: ShopRecord): FetchItem[] {
   const wanted = new Map<string, { item: Part; fitted?: string }>();
-  const keyOf = (row: DueRow): string[] => {
+  const keyOf = ({ row }: Place): readonly string[] => {
     const spare = wantedSpare(shop, row);
-    if (!spare) return [];
+    if (!spare) return NOTHING;
     const key = `${spare.item}\n${spare.fitted ?? ''}`;
     wanted.set(key, spare);
     return [key];
   };
-  return [...gather(rows, keyOf)].flatMap(([key, tasks]): FetchItem[] => {
+  return [...gather(places, keyOf)].flatMap(([key, tasks]): FetchItem[] => {
     const spare = wanted.get(key);
-    const held = spare && onShelf(shop.shelf, spare.item, spare.fitted);
     if (!spare) return [];
+    const held = onShelf(shop.shelf, spare.item, spare.fitted);
     return [{ kind: 'part', ...spare, need: tasks.length, ...(held && { have: held.count }), for: tasks }];
   });
 }
 
-/** Two kinds of grease are one code on the shelf; what no shelf counts is fetched by its name, like a tool. */
-function supplies(rows: readonly DueRow[], shop: ShopRecord): FetchItem[] {
-  const needs = (row: DueRow) => kitFor(row.task, buildOf(shop, row)).supplies.map((of) => SUPPLIES[of]);
-  const counted = gather(rows, (row) => new Set(needs(row).flatMap(({ item }) => item ?? [])));
-  const others = gather(rows, (row) => needs(row).flatMap(({ item, text }) => (item ? [] : [text])));
-  return [
-    ...[...counted].map(([item, tasks]): FetchItem => {
-      const held = onShelf(shop.shelf, item);
-      return { kind: 'consumable', item, ...(held && { have: held.count }), for: tasks };
-    }),
-    ...[...others].map(([tool, tasks]): FetchItem => ({ kind: 'tool', tool, for: tasks })),
-  ];
+const asTool = ([tool, tasks]: readonly [string, readonly TaskAt[]]): FetchItem => ({
+  kind: 'tool',
+  tool,
+  for: tasks,
+});
+
+function consumables(places: readonly Place[], { shelf }: ShopRecord): FetchItem[] {
+  return [...gather(places, ({ needs }) => needs.items)].map(([item, tasks]): FetchItem => {
+    const held = onShelf(shelf, item);
+    return { kind: 'consumable', item, ...(held && { have: held.count }), for: tasks };
+  });
 }
 
 /** All sizes of hex keys are one thing to fetch. */
-function tools(rows: readonly DueRow[], shop: ShopRecord): FetchItem[] {
-  const keys = new Set<Tool>();
-  const nameOf = (tool: Tool): string => (isHexKey(tool) ? HEX_KEYS : shortName(tool));
-  const names = (row: DueRow): Iterable<string> => {
-    const needed = kitFor(row.task, buildOf(shop, row)).tools;
-    for (const tool of needed) if (isHexKey(tool)) keys.add(tool);
-    return new Set(needed.map(nameOf));
-  };
-  const found = gather(rows, names);
-  return [...found].map(([name, tasks]) => ({
-    kind: 'tool',
-    tool: name === HEX_KEYS ? hexKeys(keys) : name,
-    for: tasks,
-  }));
+function hexKeyCase(places: readonly Place[]): FetchItem[] {
+  const tasks = places.filter(({ needs }) => needs.hexKeys.length > 0);
+  if (tasks.length === 0) return [];
+  const sizes = new Set(tasks.flatMap(({ needs }) => needs.hexKeys));
+  return [{ kind: 'tool', tool: hexKeys(sizes), for: tasks.map(({ at }) => at) }];
 }
-const HEX_KEYS = 'hex keys';
 
-export const fetchFor = (rows: readonly DueRow[], shop: ShopRecord): FetchItem[] => [
-  ...spares(rows, shop),
-  ...supplies(rows, shop),
-  ...tools(rows, shop),
+/** Spares, what the shelf counts, what it does not, tools: what can be missing comes first. */
+export const fetchFor = (places: readonly Place[], shop: ShopRecord): FetchItem[] => [
+  ...spares(places, shop),
+  ...consumables(places, shop),
+  ...[...gather(places, ({ needs }) => needs.others)].map(asTool),
+  ...hexKeyCase(places),
+  ...[...gather(places, ({ needs }) => needs.tools)].map(asTool),
 ];
 
 /** Only of what the shelf keeps: of the rest nobody knows. */

@@ -111,6 +111,8 @@ export function earlierOf(
 /** A day beyond two years is not told. */
 export function told(days: ForecastDays | undefined, today: Day): ForecastDays | null {
   if (!days) return null;
-  const near = (day: Day | null): Day | null => (day !== null && day - today > HORIZON_DAYS ? null : day);
+  const last = today + HORIZON_DAYS;
+  if ((days.p10 ?? 0) <= last && (days.p50 ?? 0) <= last && (days.p90 ?? 0) <= last) return days;
+  const near = (day: Day | null): Day | null => (day !== null && day > last ? null : day);
   return { p10: near(days.p10), p50: near(days.p50), p90: near(days.p90) };
 }

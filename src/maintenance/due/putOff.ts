@@ -19,6 +19,7 @@ export function putOffOf(
   today: Day,
   ends: readonly (Mark | undefined)[],
 ): PutOff | undefined {
+  if (!record.putOffs[task] && !record.putOffAll) return undefined;
   const ended = (putOff: PutOff): boolean =>
     ends.some((mark) => mark !== undefined && mark.at > putOff.mark.at);
   return [record.putOffs[task], record.putOffAll].find(

@@ -50,27 +50,24 @@ const asRaised = (
 /** The event that raised it and still stands: the first of several, with the gravest class among them. */
 export function raisedOf(rule: Rule, scene: EventScene): Raised | undefined {
   let first: Raised | undefined;
-  const add = (event: Event, mark: Mark, own?: ConsequenceClass): void => {
-    first = first ? joined(first, event, mark, rule, scene, own) : asRaised(event, mark, rule, scene, own);
-  };
-  for (const raise of rule.raisedBy) {
-    const mark = lastOf(raise.when, scene);
-    if (mark && (!raise.only || raise.only(scene.facts))) add(raise.when, mark, raise.class);
+  for (const { when, only, class: own } of rule.raisedBy) {
+    const mark = lastOf(when, scene);
+    if (mark && (!only || only(scene.facts))) first = joined(first, when, mark, rule, scene, own);
   }
   const open = leftOpen(rule, scene.record);
-  if (open) add(open.event, open.mark);
-  return first;
+  return open ? joined(first, open.event, open.mark, rule, scene) : first;
 }
 
 /** Two events that stand: told by the earlier one. */
 function joined(
-  known: Raised,
+  known: Raised | undefined,
   event: Event,
   mark: Mark,
   rule: Rule,
   scene: EventScene,
-  own: ConsequenceClass | undefined,
+  own?: ConsequenceClass,
 ): Raised {
+  if (!known) return asRaised(event, mark, rule, scene, own);
   const told = mark.at < known.mark.at ? asRaised(event, mark, rule, scene) : known;
   const grave = known.class && own ? graver(known.class, own) : (known.class ?? own);
   const last = mark.at > known.last.at ? mark : known.last;

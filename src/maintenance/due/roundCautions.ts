@@ -1,12 +1,7 @@
 /** The cautions of a round: each hazard once, with the tasks in which it is met. */
-import { cautionsFor } from '../cautions/forBuild.ts';
 import { CAUTION_KEYS, CAUTION_LINES } from '../cautions/keys.ts';
 import type { CautionKey } from '../cautions/keys.ts';
-import { keptPerBuild } from '../keptPerBuild.ts';
-import type { ShopRecord } from '../record/record.ts';
-import type { DueRow } from './row.ts';
-import { buildOf, gather } from './taskAt.ts';
-import type { TaskAt } from './taskAt.ts';
+import type { Place, TaskAt } from './places.ts';
 
 export interface CautionAt {
   key: CautionKey;
@@ -15,20 +10,19 @@ export interface CautionAt {
   for: readonly TaskAt[];
 }
 
-const cautionsOn = keptPerBuild(cautionsFor);
-
-export function roundCautions(rows: readonly DueRow[], shop: ShopRecord): CautionAt[] {
-  const lines = new Map<CautionKey, Set<string>>();
-  const met = gather(rows, (row) =>
-    cautionsOn(row.task, buildOf(shop, row)).map(({ key, line }) => {
-      lines.set(key, (lines.get(key) ?? new Set()).add(line));
-      return key;
-    }),
-  );
+export function roundCautions(places: readonly Place[]): CautionAt[] {
+  const met = new Map<CautionKey, { lines: Set<string>; tasks: TaskAt[] }>();
+  for (const { at, needs } of places)
+    for (const { key, line } of needs.cautions) {
+      const known = met.get(key);
+      if (known) known.tasks.push(at);
+      else met.set(key, { lines: new Set([line]), tasks: [at] });
+      known?.lines.add(line);
+    }
   return CAUTION_KEYS.flatMap((key) => {
-    const tasks = met.get(key);
-    if (!tasks) return [];
-    const [line = CAUTION_LINES[key], ...others] = lines.get(key) ?? [];
-    return [{ key, line: others.length === 0 ? line : CAUTION_LINES[key], for: tasks }];
+    const found = met.get(key);
+    if (!found) return [];
+    const [line = CAUTION_LINES[key], ...others] = found.lines;
+    return [{ key, line: others.length === 0 ? line : CAUTION_LINES[key], for: found.tasks }];
   });
 }

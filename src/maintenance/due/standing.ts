@@ -14,11 +14,16 @@ import { sinceOf } from './since.ts';
 /** Sums of logged hours are not exact: 299.9999999999 h of 300 are due. */
 export const HAIR = 1e-9;
 
+interface Measured {
+  term: Term;
+  use: TriggerUse;
+}
+
 export interface Standing {
   since: TaskDone | undefined;
   terms: readonly Term[];
   faster: boolean;
-  measured: readonly { term: Term; use: TriggerUse }[];
+  measured: readonly Measured[];
   onces: readonly OnceUse[];
   raised: Raised | undefined;
   /** All triggers, raised last. */
@@ -30,7 +35,7 @@ export interface Standing {
 const RAISED_USE: TriggerUse = { trigger: 'raised', used: 1, interval: 1, share: 1, unit: 'times', grace: 0 };
 
 /** A task that no calendar asks for, on a machine to which nothing ever happened that could raise it. */
-function isQuiet(rule: Rule, { record, ever }: MachineScene): boolean {
+export function isQuiet(rule: Rule, { record, ever }: MachineScene): boolean {
   if (typeof rule.every === 'function' || rule.every.length > 0 || rule.once.length > 0) return false;
   if (record.intervals[rule.task] || record.tasks[rule.task]?.finding === 'bad') return false;
   return !rule.raisedBy.some(({ when }) => lastOf(when, ever));
@@ -39,15 +44,21 @@ function isQuiet(rule: Rule, { record, ever }: MachineScene): boolean {
 /** Undefined where nothing asks for the task: no interval, nothing pending. */
 export function standingOf(rule: Rule, scene: MachineScene): Standing | undefined {
   const { record, context, today, room, facts } = scene;
-  if (isQuiet(rule, scene)) return undefined;
   const since = sinceOf(rule, record, context, room);
   const { terms, faster } = termsNow(rule, scene, since);
   const onces = onceUses(rule, record, since, today, facts);
   const raised = raisedOf(rule, { record, facts, since, today });
   if (terms.length === 0 && onces.length === 0 && !raised) return undefined;
-  const measured = since
-    ? measurable(terms, since).map((term) => ({ term, use: measure(term, since, record, today) }))
-    : [];
+  const measured: Measured[] = [];
+  const uses: TriggerUse[] = [];
+  if (since)
+    for (const term of measurable(terms, since)) {
+      const use = measure(term, since, record, today);
+      measured.push({ term, use });
+      uses.push(use);
+    }
+  for (const once of onces) uses.push(once);
+  if (raised) uses.push(RAISED_USE);
   const own = classOf(rule, record.build);
   return {
     since,
@@ -56,13 +67,20 @@ export function standingOf(rule: Rule, scene: MachineScene): Standing | undefine
     measured,
     onces,
     raised,
-    uses: [...measured.map(({ use }) => use), ...onces, ...(raised ? [RAISED_USE] : [])],
+    uses,
     class: raised?.class ? graver(own, raised.class) : own,
   };
 }
 
-export const isReached = ({ uses }: Standing): boolean => uses.some(({ share }) => share >= 1 - HAIR);
+/** Loops and no closures: these run for twenty tasks on each of a thousand machines. */
+export function isReached({ uses }: Standing): boolean {
+  for (const { share } of uses) if (share >= 1 - HAIR) return true;
+  return false;
+}
 
 /** The trigger with the largest share; an interval before the event that came on top of it. */
-export const topUse = (uses: readonly TriggerUse[]): TriggerUse | undefined =>
-  uses.reduce<TriggerUse | undefined>((top, use) => (!top || use.share > top.share ? use : top), undefined);
+export function topUse(uses: readonly TriggerUse[]): TriggerUse | undefined {
+  let top: TriggerUse | undefined;
+  for (const use of uses) if (!top || use.share > top.share) top = use;
+  return top;
+}

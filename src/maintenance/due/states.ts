@@ -39,12 +39,22 @@ const openSymptoms = (record: MachineRecord): Symptom[] =>
     .toSorted((a, b) => a.at - b.at)
     .map(({ symptom }) => symptom);
 
-const owedBeforeStart = (row: DueRow): boolean =>
-  isOwed(row) || (row.state === 'no-record' && row.class === 'safety');
+/** By machine, of those that stand. */
+function owedBeforeStart(rows: readonly DueRow[]): ReadonlyMap<string, readonly Task[]> {
+  const owed = new Map<string, Task[]>();
+  for (const row of rows) {
+    if (!row.idle || !(isOwed(row) || (row.state === 'no-record' && row.class === 'safety'))) continue;
+    const tasks = owed.get(row.machine);
+    if (tasks) tasks.push(row.task);
+    else owed.set(row.machine, [row.task]);
+  }
+  return owed;
+}
 
 /** Retired machines are in none. `rows`: what is due on all machines. */
 export function statesOf(machines: readonly MachineRecord[], rows: readonly DueRow[]): States {
   const mine = machines.filter(({ retired }) => !retired);
+  const owed = owedBeforeStart(rows);
   return {
     held: mine.flatMap(({ name, hold }): HeldLine[] =>
       hold
@@ -62,13 +72,12 @@ export function statesOf(machines: readonly MachineRecord[], rows: readonly DueR
     ),
     outOfUse: mine.flatMap((record): OutOfUseLine[] => {
       if (!record.down) return [];
-      const before = rows.filter((row) => row.machine === record.name && owedBeforeStart(row));
       return [
         {
           machine: record.name,
           since: record.down.at,
           by: record.down.by,
-          before: before.map(({ task }) => task),
+          before: owed.get(record.name) ?? [],
           because: openSymptoms(record),
         },
       ];

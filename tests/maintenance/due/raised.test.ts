@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { AFTER_A_CRASH } from '../../../src/maintenance/care/bundles.ts';
 import type { Task } from '../../../src/maintenance/codes.ts';
-import { dueRow, machineDue } from '../../../src/maintenance/due/rows.ts';
+import { dueRow, machineDue, raisedRows } from '../../../src/maintenance/due/rows.ts';
 import { BUILDS } from '../../support/builds.ts';
 import type { DemoMachine } from '../../support/builds.ts';
 import { TODAY, contextOn, recordOf, sixDaysAWeek } from '../../support/machines.ts';
@@ -91,6 +91,25 @@ describe('more than one of a kind', () => {
     }); // prettier-ignore
     expect(on('hazel', 'check-feeder-gear', ground('2026-03-03', '2026-03-08'))?.raisedBy).not.toBeNull();
     expect(on('hazel', 'check-feeder-gear', ground('2026-02-25', '2026-03-08'))?.raisedBy).toBeNull();
+  });
+});
+
+describe('what was raised on a machine', () => {
+  it('is the raised rows of its list, in the same order, without forecasts', () => {
+    const record = recordOf('birch', BUILDS.birch, {
+      ran: sixDaysAWeek(5),
+      baseline: '2026-03-01',
+      seen: { crash: ['2026-03-10'], 'no-extrusion': ['2026-03-09'] },
+      swapped: { nozzle: '2026-03-10' },
+    });
+    const raised = machineDue(record, contextOn()).filter((row) => row.raised);
+    expect(raised.length).toBeGreaterThan(8);
+    expect(raisedRows(record, contextOn())).toEqual(raised.map((row) => ({ ...row, forecast: null })));
+  });
+  it('is nothing where nothing happened, however much is overdue', () => {
+    const record = recordOf('birch', BUILDS.birch, { baseline: '2025-07-01' });
+    expect(machineDue(record, contextOn()).some(({ state }) => state === 'overdue')).toBe(true);
+    expect(raisedRows(record, contextOn())).toEqual([]);
   });
 });
 
