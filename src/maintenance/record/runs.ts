@@ -43,9 +43,14 @@ export function hoursOn(run: RunByDay, day: Day): number {
  * `putOnTop`) and are filled in place: half a year of them, copied a million times, was a fifth of a fold.
  */
 export function addHours(run: RunByDay, shares: readonly DayShare[]): RunByDay {
-  if (shares.length === 0) return run;
-  const newest = shares.reduce((latest, share) => Math.max(latest, share.day), shares[0]?.day ?? 0);
-  const oldest = shares.reduce((first, share) => Math.min(first, share.day), newest);
+  const [first] = shares;
+  if (!first) return run;
+  let oldest = first.day;
+  let newest = first.day;
+  for (const { day } of shares) {
+    if (day < oldest) oldest = day;
+    if (day > newest) newest = day;
+  }
   const { lastDay, hours } = stretched(run, oldest, newest);
   for (const share of shares) {
     const index = hours.length - 1 - (lastDay - share.day);
@@ -54,15 +59,18 @@ export function addHours(run: RunByDay, shares: readonly DayShare[]): RunByDay {
   return { lastDay, hours };
 }
 
-/** Days from `oldest` (or the start of the window) to `newest`: the run's own where they reach that far. */
+/** Days from `oldest` (or the start of the window) to `newest`, in the run's own list. */
 function stretched(run: RunByDay, oldest: Day, newest: Day): { lastDay: Day; hours: number[] } {
-  const empty = run.hours.length === 0;
+  const hours = run.hours as number[];
+  const empty = hours.length === 0;
   const lastDay = empty ? newest : Math.max(run.lastDay, newest);
-  const windowStart = lastDay - RUN_WINDOW_DAYS + 1;
-  const ranFrom = empty ? oldest : run.lastDay - run.hours.length + 1;
-  const from = Math.max(windowStart, Math.min(oldest, ranFrom));
-  if (!empty && from === ranFrom && lastDay === run.lastDay) return { lastDay, hours: run.hours as number[] };
-  const hours: number[] = [];
-  for (let day = from; day <= lastDay; day += 1) hours.push(empty ? 0 : hoursOn(run, day));
+  const ranFrom = empty ? oldest : run.lastDay - hours.length + 1;
+  const from = Math.max(lastDay - RUN_WINDOW_DAYS + 1, Math.min(oldest, ranFrom));
+  const gone = from - ranFrom;
+  if (gone >= hours.length) hours.length = 0;
+  // one by one: a day is one move of memory, and more than one day is rare
+  else for (let n = gone; n > 0; n -= 1) hours.shift();
+  for (let day = ranFrom; day > from; day -= 1) hours.unshift(0);
+  while (hours.length < lastDay - from + 1) hours.push(0);
   return { lastDay, hours };
 }

@@ -50,6 +50,8 @@ function settle(
 /** The facts that stand, with their amendments applied; in the order given. */
 export function standing(entries: readonly Entry[]): readonly Fact[] {
   const corrections = entries.filter(isCorrection);
+  // nothing was put right, as on most machines: then nothing is copied
+  if (corrections.length === 0) return entries as readonly Fact[];
   const gone = takenBack(corrections);
   const amendments = amendmentsByTarget(corrections, gone);
   const facts: Fact[] = [];

@@ -15,6 +15,8 @@ export interface Timeline {
   floor: readonly FloorFact[];
 }
 
+type Enrolment = Extract<MachineFact, { kind: 'enrolled' }>;
+
 const isMachineFact = (fact: Fact): fact is MachineFact => 'machine' in fact && fact.machine !== undefined;
 
 /** `until`: facts that happened later stay out, after their amendments. */
@@ -28,8 +30,10 @@ export function timelineOf(entries: readonly Entry[], calendar: LocalCalendar, u
     else machines.set(fact.machine, [fact]);
   };
   for (const fact of standing(entries)) {
-    if (isMachineFact(fact)) for (const step of stepsOf(fact, calendar)) add(step);
-    else if (until === undefined || fact.at <= until) floor.push(fact);
+    if (isMachineFact(fact)) {
+      if (fact.kind === 'enrolled') for (const step of stepsOf(fact, calendar)) add(step);
+      else add(fact);
+    } else if (until === undefined || fact.at <= until) floor.push(fact);
   }
   for (const facts of machines.values()) facts.sort(byOrder);
   return { machines, floor: floor.sort(byOrder) };
@@ -40,8 +44,7 @@ export function timelineOf(entries: readonly Entry[], calendar: LocalCalendar, u
  * use, so that what is logged for the days before enrolment finds it; the counter figure it came with is a
  * reading at the moment of enrolment.
  */
-function stepsOf(fact: MachineFact, calendar: LocalCalendar): readonly MachineFact[] {
-  if (fact.kind !== 'enrolled') return [fact];
+function stepsOf(fact: Enrolment, calendar: LocalCalendar): readonly MachineFact[] {
   const inUse = calendar.at(dayOfDate(fact.inUseSince), 0);
   const there: MachineFact = { ...fact, at: Math.min(fact.at, inUse) };
   if (fact.startHours === undefined) return [there];

@@ -16,9 +16,9 @@ export const done: Reducer<'done'> = (machine, entry, calendar) => {
     return;
   }
   const mark = markOf(entry, machine.totals, calendar);
-  const finding = entry.finding ? { finding: entry.finding } : {};
   const task = taskHere(entry.task, machine.build);
-  noteTask(machine, task, { why: 'done', ...finding, ...mark });
+  const { finding } = entry;
+  noteTask(machine, task, finding ? { ...mark, why: 'done', finding } : { ...mark, why: 'done' });
   settle(machine, task, entry.by);
   if (entry.task === 'clear-jam') jamCleared(machine, mark);
   if (entry.task === 'trim-tube') machine.tubeTrims = (machine.tubeTrims ?? 0) + 1;

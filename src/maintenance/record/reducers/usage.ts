@@ -2,7 +2,7 @@
 import type { Day, LocalCalendar } from '../../calendar.ts';
 import type { Material } from '../../codes.ts';
 import type { EntryOf } from '../../entry/entry.ts';
-import { markOf } from '../mark.ts';
+import { markOf, withRow } from '../mark.ts';
 import type { MachineRecord, Totals } from '../record.ts';
 import { addHours, hoursByDay, hoursOn, type DayShare } from '../runs.ts';
 import { tidy } from '../tidy.ts';
@@ -11,8 +11,7 @@ import type { Reducer } from './reducer.ts';
 
 export const usage: Reducer<'usage'> = (machine, entry, calendar) => {
   const shares = hoursByDay(entry, entry.hours ?? 0, calendar);
-  const newDays = daysNotRunBefore(machine, entry, shares, calendar);
-  machine.totals = added(machine, entry, newDays.length);
+  machine.totals = added(machine, entry, newRunDays(machine, entry, shares, calendar));
   machine.loggedSinceAnchor = tidy(machine.loggedSinceAnchor + (entry.hours ?? 0));
   machine.loggedHours = tidy(machine.loggedHours + (entry.hours ?? 0));
   const mark = markOf(entry, machine.totals, calendar);
@@ -24,15 +23,20 @@ export const usage: Reducer<'usage'> = (machine, entry, calendar) => {
 };
 
 /** Filament without hours ran too: its day counts, once. */
-function daysNotRunBefore(
+function newRunDays(
   machine: MachineRecord,
   entry: EntryOf<'usage'>,
   shares: readonly DayShare[],
   calendar: LocalCalendar,
-): readonly Day[] {
-  const days = shares.length > 0 ? shares.map((share) => share.day) : [calendar.dayOf(entry.at)];
-  return days.filter((day) => machine.unmeasuredDay !== day && hoursOn(machine.runByDay, day) === 0);
+): number {
+  if (shares.length === 0) return isNewRunDay(machine, calendar.dayOf(entry.at)) ? 1 : 0;
+  let days = 0;
+  for (const { day } of shares) if (isNewRunDay(machine, day)) days += 1;
+  return days;
 }
+
+const isNewRunDay = (machine: MachineRecord, day: Day): boolean =>
+  machine.unmeasuredDay !== day && hoursOn(machine.runByDay, day) === 0;
 
 function added(machine: MachineRecord, entry: EntryOf<'usage'>, runDays: number): Totals {
   const { totals } = machine;
@@ -57,7 +61,5 @@ const weighed = (machine: MachineRecord, entry: EntryOf<'usage'>, material: Mate
   (entry.metres === undefined ? undefined : weigh(entry.metres, material, machine.build.filamentMm));
 
 type Sums = Readonly<Partial<Record<Material, number>>>;
-const plus = (sums: Sums, material: Material, amount: number): Sums => ({
-  ...sums,
-  [material]: tidy((sums[material] ?? 0) + amount),
-});
+const plus = (sums: Sums, material: Material, amount: number): Sums =>
+  withRow(sums, material, tidy((sums[material] ?? 0) + amount));
