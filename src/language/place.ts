@@ -275,5 +275,5 @@ function repaired(act: Act, set: Extract<Act, { kind: 'amend' }>): Act {
     ...act,
     ...known,
     ...(value !== undefined && figure !== undefined ? { [figure]: value } : {}),
-  } as Act;
+  };
 }

@@ -179,7 +179,7 @@ function alike(a: Act, b: Act): boolean {
     JSON.stringify(
       Object.entries(act)
         .filter(([key]) => (key !== 'finding' && key !== 'part') || act.kind === 'swap' || act.kind === 'ask')
-        .sort(),
+        .sort(([one], [other]) => (one < other ? -1 : 1)),
     );
   return strip(a) === strip(b);
 }

@@ -68,13 +68,16 @@ export function createSpeller(
       (found.get(target) ?? 9) +
       (target[0] === word[0] ? 0 : 0.5) +
       (targets.get(target) ?? 0) * 0.6 +
-      (target.length === word.length && [...target].sort().join('') === [...word].sort().join('') ? -0.3 : 0);
+      (target.length === word.length && letters(target) === letters(word) ? -0.3 : 0);
     const [meant, ...rest] = [...found.keys()].sort((a, b) => rank(a) - rank(b) || a.localeCompare(b));
     if (meant === undefined || (meant[0] !== word[0] && word.length < 6 && !swappedStart(word, meant)))
       return undefined;
     return { meant, rivals: rest.filter((other) => rank(other) === rank(meant)) };
   };
 }
+
+/** The same letters in another order: fingers that were too fast. */
+const letters = (word: string): string => Array.from(word).sort().join('');
 
 /** Letters doubled or not is the commonest slip. */
 const undoubled = (word: string): string => word.replace(/(.)\1/gu, '$1');

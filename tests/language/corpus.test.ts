@@ -19,28 +19,34 @@ function report(label: Label, reading: Reading): string {
   return `${label.id} ${JSON.stringify(label.text)}\n want ${JSON.stringify(label.acts)}\n got  ${JSON.stringify(loose(reading))}\n${trail}`;
 }
 
-/** Batches by others, moved here once they had been read at first sight (first-sight.md). */
-const fresh = readdirSync(new URL('./corpus/fresh', import.meta.url)).map((name) => ({
-  file: `fresh/${name}`,
-  share: 0.9,
-}));
+/**
+ * Batches by others, moved here once they had been read at first sight: none may be read worse than it was then
+ * (first-sight.md keeps the figures).
+ */
+const firstSight = readFileSync(new URL('./first-sight.md', import.meta.url), 'utf8');
+const fresh = readdirSync(new URL('./corpus/fresh', import.meta.url)).map((name) => {
+  const row = firstSight.split('\n').find((line) => line.includes(`| ${name.replace('.jsonl', '')} `)) ?? '';
+  const [, exact = '', written = ''] = /\| *([\d.]+) % *\| *[\d.]+ *\| *(\d+) of/u.exec(row) ?? [];
+  expect(exact, `${name} has its row in first-sight.md`).not.toBe('');
+  return { file: `fresh/${name}`, share: Number(exact) / 100, written: Number(written) };
+});
 
 describe.each([
-  { file: 'open-sample.jsonl', share: 1 },
-  { file: 'dev.jsonl', share: 0.97 },
-  { file: 'near-misses.jsonl', share: 0.97 },
+  { file: 'open-sample.jsonl', share: 1, written: 0 },
+  { file: 'dev.jsonl', share: 0.97, written: 1 },
+  { file: 'near-misses.jsonl', share: 0.97, written: 2 },
   ...fresh,
-])('$file', ({ file, share }) => {
+])('$file', ({ file, share, written: most }) => {
   const lines = load(file).map((label) => ({ label, reading: readDemo(textOf(label), NOW) }));
 
   it('is read as labelled, but for a known remainder', () => {
     const misses = lines.filter(({ label, reading }) => !matches(label, loose(reading)));
-    expect(1 - misses.length / lines.length, misses.map(({ label, reading }) => report(label, reading)).join('\n\n')).toBeGreaterThanOrEqual(share);
+    expect((lines.length - misses.length) / lines.length, misses.map(({ label, reading }) => report(label, reading)).join('\n\n')).toBeGreaterThanOrEqual(share);
   });
 
-  it('writes nothing from a message that must write nothing', () => {
+  it('writes nothing from a message that must write nothing, but for a known remainder', () => {
     const quiet = lines.filter(({ label }) => mustBeQuiet(label));
     const written = quiet.filter(({ reading }) => writes(loose(reading)));
-    expect(written.length / Math.max(1, quiet.length), written.map(({ label, reading }) => report(label, reading)).join('\n\n')).toBeLessThanOrEqual(0.01);
+    expect(written.length, written.map(({ label, reading }) => report(label, reading)).join('\n\n')).toBeLessThanOrEqual(most);
   });
 }); // prettier-ignore

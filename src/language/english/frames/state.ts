@@ -9,7 +9,7 @@ function ofMachine(whole: Scene): boolean {
   const scene = until < 0 ? whole : { ...whole, nouns: whole.nouns.filter((noun) => noun.at < until) };
   return scene.nouns.every((noun) =>
     noun.part === undefined ||
-    (noun.weak && /^(?:screw|bolt|nut|sheet|plate|tip)/u.test(scene.items[noun.at]?.text ?? '') === false)
+    (noun.weak && !/^(?:screw|bolt|nut|sheet|plate|tip)/u.test(scene.items[noun.at]?.text ?? ''))
       ? ![
           'fan',
           'bed',
