@@ -32,6 +32,9 @@ export function hoursPerUnit(use: TriggerUse, record: MachineRecord, since: Task
   return use.used > 0 ? hours / use.used : Infinity;
 }
 
+/** Days on record are rounded to the microsecond: their sums may be off by a few. */
+const HAIR = 1e-6;
+
 /** The day on which the last `excess` began: walked back over the days on record. */
 function dayPassed(
   excess: number,
@@ -41,7 +44,7 @@ function dayPassed(
 ): Day {
   const { hours, lastDay } = record.runByDay;
   const oldest = Math.max(since, lastDay - hours.length + 1);
-  let left = excess + 1e-9;
+  let left = excess + HAIR;
   for (let day = lastDay; day >= oldest; day -= 1) {
     const ran = amount(hoursOn(record, day));
     if (ran > 0 && (left -= ran) < 0) return day;

@@ -14,8 +14,8 @@ export const DAYS_AHEAD = WEEKS * 7;
 const HALF_LIFE_WEEKS = 6;
 /** Weeks that each path draws for itself first; fewer make the band wider. Chosen on made-up machines, see the tests. */
 const OWN_WEEKS = 5;
-/** Sums of hours are not exact. */
-const HAIR = 1e-9;
+/** Each day's hours are rounded to the microsecond, so that a sum of weeks is off by some ten of them: far below a second. */
+const HAIR = 1e-6;
 
 /** mulberry32: small, seeded, good enough to draw weeks with. */
 function randomFrom(seed: number): () => number {

@@ -28,7 +28,7 @@ export function hoursByDay(
     const start = calendar.at(day, 0);
     const here = Math.min(left, Math.max(0, end - start) / MS_AN_HOUR);
     if (here > 0) shares.push({ day, hours: here });
-    left -= here;
+    left = tidy(left - here);
     end = Math.min(end, start);
   }
   return shares;

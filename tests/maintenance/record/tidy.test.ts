@@ -65,6 +65,26 @@ describe('hours', () => {
     expect(machines.get('alder')).toMatchObject({ totals: { hours: 2311.5 }, unloggedHours: 0.1 });
   });
 
+  it('leave no dust on days on which nothing ran', () => {
+    const logs = [0.1, 0.2, 0.3].map((hours, n) =>
+      entry({ kind: 'usage', machine: 'alder', hours }, { at: START + n * 4 * 24 * HOUR }),
+    );
+    const read = entry({ kind: 'meter', machine: 'alder', hours: 4000.6 }, { at: START + 9 * 24 * HOUR });
+    const alder = foldShop([enrolment('alder', {}, 4000), ...logs, read], calendar).machines.get('alder');
+    expect(alder).toMatchObject({ unloggedHours: 0, totals: { hours: 4000.6, runDays: 3 } });
+    expect(alder?.runByDay.hours).toEqual([0.1, 0, 0, 0, 0.2, 0, 0, 0, 0.3]);
+  });
+
+  it('of a print since midnight are on that day alone, however its hours were added up', () => {
+    const atEighteenPastMidnight = Date.parse('2026-01-10T00:18:00+01:00');
+    const print = entry(
+      { kind: 'usage', machine: 'alder', hours: 0.1 + 0.2 },
+      { at: atEighteenPastMidnight },
+    );
+    const alder = foldShop([enrolment('alder'), print], calendar).machines.get('alder');
+    expect(alder).toMatchObject({ totals: { runDays: 1 }, runByDay: { hours: [0.3] } });
+  });
+
   it('are not rounded to anything that somebody could say', () => {
     fc.assert(
       fc.property(fc.integer({ min: 0, max: 2_000_000_000 }), (millionths) => {
