@@ -19,7 +19,7 @@ export async function handle(
   surroundings: () => Promise<Surroundings>,
 ): Promise<{ answer: Answer; record?: ShopRecord }> {
   const before = await transaction.post.handled(message.key);
-  const first = before && parseAnswer(before.answer);
+  const first = before && parseAnswer(before.answer, message);
   if (first) return { answer: { ...first, outcome: 'repeated', entries: [] } };
   const scene = await setScene(transaction, message, await surroundings());
   const played = await respond(scene);

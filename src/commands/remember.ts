@@ -1,7 +1,9 @@
 /** What stays of a message besides its entries: the answer for a second delivery, its words, the conversation. */
 import { z } from 'zod';
 import { CONVERSATION_MS, type Conversation } from './conversation.ts';
-import type { Answer } from './message.ts';
+import { foldName } from '../maintenance/machine.ts';
+import { item } from '../replies/reply.ts';
+import type { Answer, IncomingMessage } from './message.ts';
 import type { Scene } from './scene.ts';
 import type { Played, Step } from './step.ts';
 
@@ -10,6 +12,7 @@ export async function remember(scene: Scene, played: Played, answer: Answer): Pr
   const { transaction, message, person } = scene;
   const { post } = transaction;
   await post.recordHandled(message.key, answer, message.now);
+  await post.dropExpiredConversations(message.now);
   if (scene.entries.length > 0 && message.text !== '')
     await post.saveWords({ message: message.key, person: person.id, text: message.text, at: message.saidAt });
   if (answer.outcome === 'silent') return;
@@ -48,7 +51,23 @@ const answerShape = z.looseObject({
   buttons: z.array(z.looseObject({ label: z.string() })),
 });
 const isAnswer = (json: unknown): json is Answer => answerShape.safeParse(json).success;
-export function parseAnswer(json: unknown): Answer {
+
+/** The first answer; when its words were deleted, or another version made it, only that there was one. */
+export function parseAnswer(json: unknown, message: IncomingMessage): Answer {
   if (isAnswer(json)) return json;
-  throw new Error('This message was answered by another version; its answer cannot be shown again.');
+  return {
+    now: message.now,
+    by: foldName(message.speaker),
+    message: message.key,
+    outcome: 'repeated',
+    acts: [],
+    results: [],
+    entries: [],
+    question: null,
+    reply: {
+      sections: [{ items: [item('This message was answered before; that answer is not kept any more.')] }],
+      buttons: [],
+    },
+    buttons: [],
+  };
 }

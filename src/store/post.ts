@@ -32,7 +32,10 @@ export interface WordsReader {
 export interface WordsWriter {
   /** Replaces what this message had. */
   saveWords(words: Words): Promise<void>;
-  /** Gives how many messages' words went. They are overwritten on the disk as well. */
+  /**
+   * Gives how many messages' words went. Their stored answers, which may quote them, become `null`, a person's
+   * conversations go too, and all of it is overwritten on the disk as well.
+   */
   deleteWords(whose: { message: string } | { person: string }): Promise<number>;
 }
 

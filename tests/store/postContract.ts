@@ -120,6 +120,19 @@ export function keeping(get: () => Store): void {
     });
   });
 
+  it('with deleted words go the answers that may quote them and the person’s conversations; the message stays handled', async () => {
+    await get().transact(async ({ post }) => {
+      await post.recordHandled('quoted', { reply: 'no “oak” here' }, 5);
+      await post.recordHandled('other', { reply: 'noted' }, 5);
+      await post.saveWords({ message: 'quoted', person: 'p-gone', text: 'oak ran 4 h', at: 5 });
+      await post.saveConversation({ place: 'here', person: 'p-gone', state: { said: 'oak' }, expiresAt: 99 });
+      expect(await post.deleteWords({ person: 'p-gone' })).toBe(1);
+      expect(await post.handled('quoted')).toEqual({ answer: null, at: 5 });
+      expect(await post.handled('other')).toEqual({ answer: { reply: 'noted' }, at: 5 });
+      expect(await post.conversation('here', 'p-gone')).toBeUndefined();
+    });
+  });
+
   it('checkpoints are replaced per machine and dropped by one or all', async () => {
     const birch = { machine: 'birch', foldVersion: 3, position: 7, json: '{"a":1}' };
     await get().transact(async ({ post }) => {

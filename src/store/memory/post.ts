@@ -65,10 +65,20 @@ export function memoryPost(tables: PostTables, undo: UndoLog, scope: Scope): Pos
 
     words: async (message) => copy(open().words.get(message)),
     saveWords: async (words) => undo.put(open().words, words.message, { ...words }),
-    deleteWords: async (whose) =>
-      drop(open().words, (row) =>
-        'message' in whose ? row.message === whose.message : row.person === whose.person,
-      ),
+    deleteWords: async (whose) => {
+      const isMeant = (row: Words): boolean =>
+        'message' in whose ? row.message === whose.message : row.person === whose.person;
+      const keys =
+        'message' in whose
+          ? [whose.message]
+          : [...open().words.values()].filter(isMeant).map((row) => row.message);
+      for (const key of keys) {
+        const answer = open().handled.get(key);
+        if (answer) undo.put(tables.handled, key, { ...answer, json: encodeValue(null) });
+      }
+      if ('person' in whose) drop(open().talks, (row) => row.person === whose.person);
+      return drop(open().words, isMeant);
+    },
 
     person: async (id) => copy(open().people.get(id)),
     peopleByName: async (foldedName) => people().filter((person) => person.foldedName === foldedName),

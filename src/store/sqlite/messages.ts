@@ -12,6 +12,12 @@ const WORDS = new Query<{ message: string; person: string; text: string; at: num
 const SAVE_WORDS = new Query('INSERT OR REPLACE INTO words (message, person, text, at) VALUES (?, ?, ?, ?)');
 const DELETE_WORDS = new Query('DELETE FROM words WHERE message = ?');
 const DELETE_PERSONS_WORDS = new Query('DELETE FROM words WHERE person = ?');
+// an answer may quote what was said; that the message was handled stays
+const EMPTY_ANSWER = new Query("UPDATE handled SET answer = 'null' WHERE message = ?");
+const EMPTY_PERSONS_ANSWERS = new Query(
+  "UPDATE handled SET answer = 'null' WHERE message IN (SELECT message FROM words WHERE person = ?)",
+);
+const DELETE_PERSONS_TALK = new Query('DELETE FROM conversations WHERE person = ?');
 
 type Messages = HandledReader & HandledWriter & WordsReader & WordsWriter;
 
@@ -30,11 +36,19 @@ export const sqliteMessages = (session: Session, onErase: () => void): Messages 
     session.run(SAVE_WORDS, message, person, text, at);
   },
   deleteWords: async (whose) => {
-    const gone =
-      'message' in whose
-        ? session.run(DELETE_WORDS, whose.message)
-        : session.run(DELETE_PERSONS_WORDS, whose.person);
+    const gone = 'message' in whose ? deleteOf(session, whose.message) : deleteBy(session, whose.person);
     if (gone > 0) onErase();
     return gone;
   },
 });
+
+function deleteOf(session: Session, message: string): number {
+  session.run(EMPTY_ANSWER, message);
+  return session.run(DELETE_WORDS, message);
+}
+
+function deleteBy(session: Session, person: string): number {
+  session.run(EMPTY_PERSONS_ANSWERS, person);
+  session.run(DELETE_PERSONS_TALK, person);
+  return session.run(DELETE_PERSONS_WORDS, person);
+}
