@@ -6,15 +6,12 @@
 import * as chrono from 'chrono-node';
 import type { LocalDate } from './act.ts';
 import { addDays, dateOf, weekdayOf } from './calendar.ts';
-import { isFn, type Item, sense, type Sense } from './item.ts';
+import { isFn, type Item, sense, type Sense, sensesOf } from './item.ts';
+import { type DateRead, readStretch } from './stretches.ts';
 import { figure } from './values.ts';
 
 type DateSense = Extract<Sense, { tag: 'date' }>;
-interface Read {
-  end: number;
-  date: DateSense;
-}
-type Reader = (items: readonly Item[], at: number, today: LocalDate) => Read | undefined;
+type Reader = (items: readonly Item[], at: number, today: LocalDate) => DateRead | undefined;
 
 const one = (date: LocalDate): DateSense => ({ tag: 'date', past: date, future: date });
 const calendar = (item: Item | undefined): Extract<Sense, { tag: 'calendar' }> | undefined =>
@@ -126,7 +123,7 @@ function named(
   end: number,
   items: readonly Item[],
   today: LocalDate,
-): Read | undefined {
+): DateRead | undefined {
   const comma = items[end]?.text === ',' ? 1 : 0;
   const year = yearAt(items, end + comma);
   const date = year === undefined ? nearYear(month, day, today) : dateOf(year, month, day);
@@ -171,7 +168,7 @@ function short(
   year: string | undefined,
   end: number,
   today: LocalDate,
-): Read | undefined {
+): DateRead | undefined {
   const [d, m] = month > 12 ? [month, day] : [day, month];
   if (year === undefined) {
     const date = nearYear(m, d, today);
@@ -197,49 +194,21 @@ const ofTheMonth: Reader = (items, at, today) => {
     : undefined;
 };
 
-/** "last week", "next week", "last month", "this month", "this week". */
-const STRETCH = /^(?:last|past|next|this|previous)(?: |$)/u;
-const stretch: Reader = (items, at, today) => {
-  if (!STRETCH.test(items[at]?.text ?? '')) return undefined;
-  const text = items.slice(at, at + 2).map((item) => item.text).join(' '); // prettier-ignore
-  const hit = /^(last|past|next|this|previous) (week|month|year|weekend)\b/u.exec(text);
-  if (!hit) return undefined;
-  const end = at + (items[at]?.text.includes(' ') ? 1 : 2);
-  const size = hit[2] === 'month' ? 30 : hit[2] === 'year' ? 365 : 7;
-  if (hit[1] === 'next')
-    return {
-      end,
-      date: {
-        tag: 'date',
-        past: addDays(today, size),
-        future: addDays(today, size),
-        to: addDays(today, 2 * size),
-        vague: true,
-      },
-    };
-  if (hit[1] === 'this')
-    return {
-      end,
-      date: {
-        tag: 'date',
-        past: addDays(today, -size + 1),
-        future: today,
-        to: addDays(today, size),
-        vague: true,
-      },
-    };
-  return {
-    end,
-    date: { tag: 'date', past: addDays(today, -size), future: addDays(today, -size), to: today, vague: true },
-  };
-};
-
-const READERS: readonly Reader[] = [stretch, relative, weekdays, dayMonth, digits, ofTheMonth, ago, vague];
+const READERS: readonly Reader[] = [
+  readStretch,
+  relative,
+  weekdays,
+  dayMonth,
+  digits,
+  ofTheMonth,
+  ago,
+  vague,
+];
 const CHRONO_WINDOWS = 8;
 const CHRONO_REACH = 40;
 
 /** For what no rule of ours read: a month's name with a number near it. */
-function byChrono(items: readonly Item[], at: number, today: LocalDate): Read | undefined {
+function byChrono(items: readonly Item[], at: number, today: LocalDate): DateRead | undefined {
   const near = items.slice(Math.max(0, at - 2), at + 3);
   if (!near.some((item) => /^\d/u.test(item.text))) return undefined;
   const window = near.map((item) => item.text).join(' ').slice(0, CHRONO_REACH); // prettier-ignore
@@ -255,7 +224,7 @@ const mayOpenDate = (items: readonly Item[], at: number): boolean => {
   const item = items[at];
   return (
     item !== undefined &&
-    (/^(?:\d|on|in|last|past|next|this|previous|coming|the)/u.test(item.text) ||
+    (/^(?:\d|on|in|last|past|next|this|previous|coming|the|over|at)/u.test(item.text) ||
       item.senses.some((s) => s.tag === 'calendar' || s.tag === 'value'))
   );
 };
@@ -266,7 +235,7 @@ export function readDates(items: readonly Item[], today: LocalDate): Item[] {
   for (let at = 0; at < items.length;) {
     const item = items[at];
     if (!item) break;
-    let read: Read | undefined;
+    let read: DateRead | undefined;
     if (mayOpenDate(items, at)) for (const reader of READERS) read ??= reader(items, at, today);
     if (
       !read &&
@@ -288,7 +257,8 @@ export function readDates(items: readonly Item[], today: LocalDate): Item[] {
       ...item,
       text: span.map((one_) => one_.text).join(' '),
       to: span.at(-1)?.to ?? item.to,
-      senses: [read.date],
+      // What a question is about may stand in its time words: "overnight".
+      senses: [read.date, ...sensesOf(span, 'cue')],
     });
     at = read.end;
   }

@@ -69,9 +69,10 @@ function named(
 const adjacent = (a: Item | undefined, b: Item): boolean => a !== undefined && b.from - a.to <= 1;
 const deedBetween = (scene: Scene): boolean =>
   scene.verbs.some((verb) => verb.code === 'move' || (verb.code === 'put-off' && scene.nouns.length === 0));
+/** "not elm", "not on elm"; "doesn't elm jam" denies nothing of the name. */
+const isNot = (item: Item | undefined): boolean => isFn(item, 'not') && !/n't$|nt$/u.test(item?.text ?? '');
 const denied = (scene: Scene, at: number): boolean =>
-  isFn(scene.items[at - 1], 'not') ||
-  (isFn(scene.items[at - 2], 'not') && isFn(scene.items[at - 1], 'on', 'for'));
+  isNot(scene.items[at - 1]) || (isNot(scene.items[at - 2]) && isFn(scene.items[at - 1], 'on', 'for'));
 
 function rangeOf(from: string, to: string, book: NameBook): string[] {
   const [a, b] = [book.machines.indexOf(from), book.machines.indexOf(to)];

@@ -6,6 +6,12 @@ import type { Finding, Material, Reason, StockItem, Symptom } from '../maintenan
 import type { LocalDate } from './act.ts';
 import type { AskCue, Complaint, Fn, Joint, State, Thing, Unit, VerbClass, VerbForm } from './senses.ts';
 
+/** A row of days, both ends inclusive, as one who looks back and one who looks ahead would count it. */
+export interface Stretch {
+  readonly back: readonly [from: LocalDate, to: LocalDate];
+  readonly ahead: readonly [from: LocalDate, to: LocalDate];
+}
+
 export type Sense =
   | { tag: 'part'; code: StockItem; weak?: true }
   | { tag: 'thing'; code: Thing }
@@ -26,8 +32,8 @@ export type Sense =
   | { tag: 'foreign' }
   | { tag: 'human' }
   | { tag: 'value'; code: Unit | 'bare'; value: number; each?: true }
-  /** A day said; which of the two is meant hangs on the tense. `span` is a stretch: "last week". */
-  | { tag: 'date'; past: LocalDate; future: LocalDate; to?: LocalDate; vague?: true }
+  /** A day said; which of the two is meant hangs on the tense. `stretch`: days from and to, of "this week". */
+  | { tag: 'date'; past: LocalDate; future: LocalDate; to?: LocalDate; vague?: true; stretch?: Stretch }
   | { tag: 'joint'; code: Joint }
   | { tag: 'calendar'; code: 'day' | 'weekday' | 'shy-weekday' | 'month' | 'vague'; n: number }
   /** A name that stands where a machine's would, and belongs to none here. */

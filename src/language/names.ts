@@ -202,7 +202,9 @@ function personStands(items: readonly Item[], at: number, shared: boolean): bool
 function isOrdinary(items: readonly Item[], at: number, shared: boolean): boolean {
   const next = items[at + 1];
   const before = items[at - 1];
-  if (hasTag(next, 'timber') && !hasTag(items[at], 'stranger')) return !isFn(next, 'possessive');
+  // "maple syrup", but "does maple jam": after an auxiliary the name is what does it.
+  if (hasTag(next, 'timber') && !hasTag(items[at], 'stranger') && !isFn(before, 'do'))
+    return !isFn(next, 'possessive');
   const counts = /^[\d#]/u.test(items[at + 2]?.text ?? '');
   if ((hasTag(next, 'human') && !counts) || hasTag(before, 'before-person', 'before-stuff')) return true;
   if (isFn(before, 'article') && before?.text !== 'the' && !hasTag(next, 'part')) return true;

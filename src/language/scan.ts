@@ -7,7 +7,7 @@ import { nameBook, readNumbers, settleNames, type NameBook } from './names.ts';
 import { normalise } from './normalise.ts';
 import { correct, createSpeller, type Corrected, type Speller } from './spelling.ts';
 import { tokenise } from './tokens.ts';
-import { longest, type TrieNode } from './trie.ts';
+import { everyMatch, longest, type TrieNode } from './trie.ts';
 import { readDates } from './dates.ts';
 import { readValues } from './values.ts';
 import type { KnownNames, LocalDate } from './act.ts';
@@ -83,7 +83,7 @@ function lookUp(tokens: readonly Corrected[], book: NameBook): Item[] {
     at += length;
   }
   overlay(items, starts, tokens, ORDINARY, (s) => s.tag === 'before-person' || s.tag === 'before-stuff');
-  overlay(items, starts, tokens, CUES, () => false);
+  addCues(items, starts, tokens);
   overlay(items, starts, tokens, REASONS, () => false);
   return items;
 }
@@ -102,6 +102,22 @@ function itemOf(tokens: readonly Corrected[], at: number, length: number, senses
   };
 }
 
+/** A cue holds within a longer one too: "how many" in "how many hours". */
+function addCues(items: Item[], starts: readonly number[], tokens: readonly Corrected[]): void {
+  const itemAt = itemsByToken(starts, tokens.length);
+  for (let at = 0; at < tokens.length; at += 1) {
+    const found = everyMatch(CUES, tokens, at);
+    const i = itemAt[at] ?? 0;
+    const item = items[i];
+    if (item && found.length > 0) items[i] = { ...item, senses: [...item.senses, ...found] };
+  }
+}
+function itemsByToken(starts: readonly number[], length: number): Int32Array {
+  const itemAt = new Int32Array(length);
+  starts.forEach((start, i) => itemAt.fill(i, start, starts[i + 1] ?? length));
+  return itemAt;
+}
+
 /** Adds the overlay's senses to the item where the phrase begins, or ends. */
 function overlay(
   items: Item[],
@@ -110,8 +126,7 @@ function overlay(
   root: TrieNode,
   atEnd: (s: Sense) => boolean,
 ): void {
-  const itemAt = new Int32Array(tokens.length);
-  starts.forEach((start, i) => itemAt.fill(i, start, starts[i + 1] ?? tokens.length));
+  const itemAt = itemsByToken(starts, tokens.length);
   for (let at = 0; at < tokens.length; at += 1) {
     const hit = longest(root, tokens, at);
     if (!hit) continue;

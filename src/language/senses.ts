@@ -37,9 +37,12 @@ export const UNITS = [
 ] as const; // prettier-ignore
 export type Unit = (typeof UNITS)[number];
 
+/** What a question is put together from; a topic is a few rows over these (`english/ask/`). */
 export const ASK_CUES = [
-  'overdue', 'due', 'next', 'history', 'age', 'stock', 'diagnose', 'usage', 'status', 'ready', 'life', 'trend', 'handover', 'help', 'how',
-  'figure', 'total', 'spare', 'bot', 'idea',
+  'overdue', 'due', 'to-do', 'next', 'until', 'how-long', 'how-many', 'how-often', 'how-tight', 'since-when', 'ago', 'old', 'in-place',
+  'hours', 'total', 'filament', 'most', 'log', 'happened', 'left', 'shelf', 'spare', 'have', 'run-out', 'order', 'cause', 'idea', 'state',
+  'overview', 'rundown', 'fit', 'long-job', 'lifetime', 'expect', 'interval', 'habit', 'right-for', 'worse', 'more-often', 'trouble', 'downtime',
+  'handover', 'crew', 'pass-on', 'help', 'bot', 'entry-verb', 'way', 'lubricant', 'spec', 'tell', 'embedded', 'strong', 'board',
 ] as const; // prettier-ignore
 export type AskCue = (typeof ASK_CUES)[number];
 

@@ -44,3 +44,15 @@ export function longest(root: TrieNode, words: readonly { text: string }[], at: 
   }
   return best;
 }
+
+/** The senses of every entry that starts at `at`, short and long. */
+export function everyMatch(root: TrieNode, words: readonly { text: string }[], at: number): Sense[] {
+  const found: Sense[] = [];
+  let node: TrieNode | undefined = root;
+  for (let i = at; i < words.length; i += 1) {
+    node = node.next.get(words[i]?.text ?? '');
+    if (!node) break;
+    found.push(...node.senses);
+  }
+  return found;
+}

@@ -2,7 +2,7 @@
 import type { LocalDate } from '../act.ts';
 import { asserted, type Draft, draft, type Scene } from '../scene.ts';
 import { readAmend, readUndo } from './frames/control.ts';
-import { readAsk } from './frames/ask.ts';
+import { readAsk } from './ask/index.ts';
 import { readClaim, readDefer } from './frames/plans.ts';
 import { readDone } from './frames/done.ts';
 import { readGone, readState, saysFine } from './frames/state.ts';

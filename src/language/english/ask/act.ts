@@ -1,0 +1,53 @@
+/** The act that a question makes once its topic is known: only the fields that the topic answers by. */
+import { isPart, replaceTask, type Task } from '../../../maintenance/codes.ts';
+import type { AskAct, AskTopic, LocalDate } from '../../act.ts';
+import { periodOf } from './period.ts';
+import { personIn, type Question } from './question.ts';
+
+type Field = 'part' | 'task' | 'symptom' | 'hours' | 'material' | 'who';
+/** A task beats the part that it is done to; stock, age and figures are of the part. */
+const FIELDS: Readonly<Record<AskTopic, readonly Field[]>> = {
+  overdue: [], due: [], status: [], handover: ['who'], help: [],
+  next: ['task', 'part'], life: ['task', 'part'], how: ['task', 'part'],
+  history: ['task', 'part', 'symptom', 'who'],
+  age: ['part'], stock: ['part', 'material'], figure: ['part', 'task'],
+  diagnose: ['symptom'], trend: ['symptom'], usage: ['material', 'who'], ready: ['hours'],
+}; // prettier-ignore
+
+/** "how do I change the thermistor": the way is that of the replacement. */
+function wayOf({ part, facts }: Question): Task | undefined {
+  return facts.has('swap') && part !== undefined && isPart(part) ? replaceTask(part) : undefined;
+}
+
+/** Of part and task the topic's first that is said; a symptom only where neither is. */
+function thing(topic: AskTopic, question: Question): Pick<AskAct, 'part' | 'task' | 'symptom'> {
+  const { part, task, symptom } = question;
+  const way = topic === 'how' ? wayOf(question) : undefined;
+  if (way !== undefined) return { task: way };
+  // The tension of a belt is a figure of the belt.
+  if (topic === 'figure' && part === undefined && task === 'tension-belts') return { part: 'belt' };
+  for (const field of FIELDS[topic]) {
+    if (field === 'part' && part !== undefined) return { part };
+    if (field === 'task' && task !== undefined) return { task };
+    if (field === 'symptom' && symptom !== undefined) return { symptom };
+  }
+  return {};
+}
+
+export function askAct(topic: AskTopic, question: Question, today: LocalDate): AskAct {
+  const { scene, facts } = question;
+  const asks = (field: Field): boolean => FIELDS[topic].includes(field);
+  const hours = asks('hours') ? question.hours : undefined;
+  const material = asks('material') ? scene.materials[0] : undefined;
+  const who = asks('who')
+    ? (personIn(scene) ?? (facts.has('i') && topic === 'history' ? 'me' : undefined))
+    : undefined;
+  return {
+    kind: 'ask', topic,
+    ...thing(topic, question),
+    ...(hours === undefined ? {} : { hours }),
+    ...(who === undefined ? {} : { who }),
+    ...(material === undefined ? {} : { material }),
+    ...periodOf(topic, scene, today),
+  }; // prettier-ignore
+}

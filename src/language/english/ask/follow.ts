@@ -1,0 +1,73 @@
+/** What a question takes from the clauses before it: "alder extrudes too little, what might it be". */
+import type { Symptom } from '../../../maintenance/codes.ts';
+import { sensesOf } from '../../item.ts';
+import { type Scene, valueOf } from '../../scene.ts';
+import { partOf } from '../frames/parts-said.ts';
+import { symptomsIn } from '../frames/symptom.ts';
+import type { Fact, Question } from './question.ts';
+
+type Source = (question: Question, earlier: readonly Scene[]) => Question;
+
+const nothingNamed = ({ facts }: Question): boolean => !facts.has('part') && !facts.has('task') && !facts.has('symptom'); // prettier-ignore
+const having = (question: Question, more: Partial<Question>, ...facts: readonly Fact[]): Question => ({
+  ...question,
+  ...more,
+  facts: new Set([...question.facts, ...facts]),
+});
+
+/** A wish for the cause, with no trouble of its own. */
+const trouble: Source = (question, earlier) => {
+  const { facts } = question;
+  if (!(facts.has('cause') || facts.has('idea') || facts.has('why')) || !nothingNamed(question))
+    return question;
+  if (facts.has('machine')) return question;
+  const symptom = earlier
+    .map((scene): Symptom | undefined => symptomsIn(scene)[0]?.symptom)
+    .findLast((one) => one !== undefined);
+  return symptom === undefined ? question : having(question, { symptom }, 'symptom');
+};
+
+/** "oldest belt we have? and is there a spare", "spare thermistors, how many". */
+const PART_ASKS: readonly Fact[] = [
+  'shelf',
+  'old',
+  'spare',
+  'lifetime',
+  'endures',
+  'it',
+  'left',
+  'how-many',
+  'have',
+  'when',
+  'how',
+  'spec',
+];
+const part: Source = (question, earlier) => {
+  const { facts } = question;
+  if (!nothingNamed(question) || facts.has('machine') || !PART_ASKS.some((fact) => facts.has(fact)))
+    return question;
+  const source = earlier.findLast((scene) => scene.nouns.some((one) => one.part !== undefined));
+  const noun = source?.nouns.find((one) => one.part !== undefined);
+  const found = noun === undefined ? undefined : (partOf(question.scene, noun) ?? noun.part);
+  return found === undefined ? question : having(question, { part: found }, 'part');
+};
+
+/** "juniper 24 h, ready?", "I need 18 hours from alder, will it cope?" */
+const job: Source = (question, earlier) => {
+  if (!question.facts.has('fit') || question.facts.has('span')) return question;
+  const hours = earlier.map((scene) => valueOf(scene, 'hours')).findLast((one) => one !== undefined);
+  return hours === undefined ? question : having(question, { hours }, 'span', 'it');
+};
+
+/** "I take over from Ines now, what do I have to know?" */
+const shift: Source = (question, earlier) =>
+  question.facts.has('pass-on') &&
+  nothingNamed(question) &&
+  earlier.some((scene) => sensesOf(scene.items, 'cue').some(({ code }) => code === 'handover'))
+    ? having(question, {}, 'handover')
+    : question;
+
+const SOURCES: readonly Source[] = [trouble, part, job, shift];
+
+export const follow: Source = (question, earlier) =>
+  earlier.length === 0 ? question : SOURCES.reduce((q, source) => source(q, earlier), question);

@@ -1,0 +1,53 @@
+/** Whether a clause asks at all: by its mood, by a verb of telling, or as a telegram of few words. */
+import { hasTag, isFn, type Item } from '../../item.ts';
+import type { Scene } from '../../scene.ts';
+import type { AskCue } from '../../senses.ts';
+
+const isCue = (item: Item | undefined, ...codes: readonly AskCue[]): boolean =>
+  item?.senses.some((s) => s.tag === 'cue' && codes.includes(s.code)) ?? false;
+
+/** Deeds that a question may name in its few words: "elm log", "hours run by alder". */
+const MILD: ReadonlySet<string> = new Set(['read', 'get', 'did', 'take', 'find', 'use', 'run', 'print', 'last', 'look', 'log', 'give', 'hand', 'say', 'order', 'work', 'need', 'keep', 'count', 'have']); // prettier-ignore
+const LONGEST_TELEGRAM = 7;
+
+/** "status #2", "overdue elm", "spare thermistors, how many": few words, a strong cue at either end, no deed. */
+function terse(scene: Scene): boolean {
+  const { items, mood } = scene;
+  if (mood.negated || items.length > LONGEST_TELEGRAM) return false;
+  if (scene.values.some((v) => v.code !== 'days' && v.code !== 'months')) return false;
+  if (scene.verbs.some((verb) => verb.deed && !MILD.has(verb.code))) return false;
+  // "took the last sock from the shelf" tells of a deed
+  if (items[0]?.senses.some((s) => s.tag === 'verb' && s.form === 'past')) return false;
+  if (isFn(items[0], 'it', 'they', 'i', 'we') || items.some((item) => isFn(item, 'no', 'anymore')))
+    return false;
+  if (isCue(items[0], 'strong') || items.some((item) => isCue(item, 'how-many', 'how-long', 'how-tight')))
+    return true;
+  const last = items.findLast((item) => !hasTag(item, 'date'));
+  return isCue(last, 'strong') && !isTold(items);
+}
+/** "the belts are due": said, not asked. */
+const isTold = (items: readonly Item[]): boolean =>
+  items.some((item) => isFn(item, 'be', 'have', 'not', 'will', 'should') && !hasTag(item, 'cue'));
+
+/** "show me …", "tell me …": opens with a verb of telling, or holds an indirect question. */
+function tells({ items, mood, verbs }: Scene): boolean {
+  if (mood.promised || verbs.some((verb, i) => i === 0 && verb.deed && verb.form === 'past')) return false;
+  const first = items.findIndex((item) => !isFn(item, 'please', 'thanks', 'now', 'sorry'));
+  return isCue(items[first], 'tell') || isCue(items[0], 'tell', 'embedded');
+}
+const indirect = ({ items, mood }: Scene): boolean =>
+  !mood.promised && items.some((item) => isCue(item, 'embedded'));
+
+const LONGEST_IDEA = 6;
+const hasIdea = ({ items }: Scene): boolean =>
+  items.length <= LONGEST_IDEA && items.some((item) => isCue(item, 'idea'));
+
+export function opens(scene: Scene): boolean {
+  const { mood } = scene;
+  if (mood.reported) return false;
+  const brief = terse(scene);
+  if (!mood.question && !tells(scene) && !indirect(scene) && !brief && !hasIdea(scene)) return false;
+  if (mood.conditional && !mood.question) return false;
+  // "could you oil the rods" asks a colleague for a deed, not the bot for an answer.
+  return !mood.requested || brief || scene.items.some((item) => isCue(item, 'tell', 'embedded', 'strong', 'fit', 'overview', 'rundown', 'bot')); // prettier-ignore
+}

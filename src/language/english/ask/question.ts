@@ -1,0 +1,160 @@
+/** A question laid open: what it speaks of, and every tag that the rows of the topics are written in. */
+import type { StockItem, Symptom, Task } from '../../../maintenance/codes.ts';
+import { hasTag, isFn, type Item, sense } from '../../item.ts';
+import { hasMachine, hasVerb, type NounAt, objects, type Scene, valueOf } from '../../scene.ts';
+import type { AskCue, Fn } from '../../senses.ts';
+import { partOf, standsAlone } from '../frames/parts-said.ts';
+import { symptomsIn } from '../frames/symptom.ts';
+import { taskPlanned, tasksNamed } from '../frames/tasks.ts';
+
+/** What a question may speak of, and how. `past`: a deed is asked after; `swap`: a verb of replacing. */
+type About =
+  | 'part' | 'task' | 'symptom' | 'machine' | 'it' | 'person' | 'material' | 'date' | 'span' | 'thing'
+  | 'past' | 'swap' | 'runs' | 'spent' | 'endures' | 'what-part' | 'finding'; // prettier-ignore
+type Asks = Extract<Fn, 'who' | 'what' | 'when' | 'why' | 'how' | 'which' | 'any' | 'all' | 'should' | 'will' | 'i' | 'we' | 'you' | 'last' | 'off' | 'down' | 'not'>; // prettier-ignore
+export type Fact = AskCue | About | Asks;
+
+export interface Question {
+  readonly scene: Scene;
+  readonly facts: ReadonlySet<Fact>;
+  readonly part?: StockItem;
+  /** A task that replaces nothing. */
+  readonly task?: Task;
+  readonly symptom?: Symptom;
+  /** Of a job that is to be run. */
+  readonly hours?: number;
+}
+
+const ASKS: ReadonlySet<Fn> = new Set<Fn>(['who', 'what', 'when', 'why', 'how', 'which', 'any', 'all', 'should', 'will', 'i', 'we', 'you', 'last', 'off', 'down', 'not', 'it']); // prettier-ignore
+
+/** Verbs that name no task of their own in a question: "who did …", "does it work", "what fits". */
+const NO_TASK: ReadonlySet<string> = new Set(['did', 'work', 'swap', 'fit', 'test', 'run']);
+const REPLACING = ['swap', 'fit', 'install'] as const;
+/** Parts that are looked after far more often than they are replaced. */
+const CARED: ReadonlySet<string> = new Set(['rod', 'rail', 'lead-screw', 'pulley', 'wiring', 'fastener', 'printed-part', 'probe', 'coupler', 'door']); // prettier-ignore
+/** Asked of these, a part is the thing itself and not the care of it. */
+const OF_THE_PART: readonly AskCue[] = ['old', 'left', 'spare', 'shelf', 'have', 'lifetime', 'in-place', 'order', 'run-out']; // prettier-ignore
+
+export function layOpen(scene: Scene): Question {
+  const facts = new Set<Fact>();
+  for (const item of scene.items)
+    for (const s of item.senses) {
+      if (s.tag === 'cue') facts.add(s.code);
+      else if (s.tag === 'fn' && ASKS.has(s.code)) facts.add(s.code as Asks);
+    }
+  const noun = nounOf(scene);
+  const part = noun === undefined ? undefined : (partOf(scene, noun) ?? noun.part);
+  const task = taskOf(scene, part, facts);
+  const jam: Symptom | undefined = task === 'clear-jam' && facts.has('trouble') ? 'no-extrusion' : undefined;
+  const symptom = symptomsIn(scene)[0]?.symptom ?? jam;
+  const hours = valueOf(scene, 'hours');
+  const question = {
+    scene, facts,
+    ...(part === undefined ? {} : { part }),
+    ...(task === undefined ? {} : { task }),
+    ...(symptom === undefined ? {} : { symptom }),
+    ...(hours === undefined ? {} : { hours }),
+  }; // prettier-ignore
+  for (const fact of about(question)) facts.add(fact);
+  return question;
+}
+
+function nounOf(scene: Scene): NounAt | undefined {
+  const nouns = objects(scene).filter(standsAlone);
+  const sheet = hasVerb(scene, ...REPLACING) ? nouns.find((one) => one.code === 'bed') : undefined;
+  const isPart = (one: NounAt): boolean => one.part !== undefined;
+  // "out of nozzles", "expect from a sock": in a question a role does not hide the part.
+  return nouns.find(isPart) ?? sheet ?? scene.nouns.find(isPart);
+}
+
+function taskOf(scene: Scene, part: StockItem | undefined, facts: ReadonlySet<Fact>): Task | undefined {
+  if (hasVerb(scene, ...REPLACING)) return undefined;
+  const looksFor = scene.items.some((item) => isFn(item, 'where'));
+  const named = tasksNamed(
+    scene,
+    (verb) => !NO_TASK.has(verb.code) && !(verb.code === 'look' && looksFor),
+  )[0];
+  if (named) return named.task;
+  const cared = part !== undefined && CARED.has(part) && !OF_THE_PART.some((cue) => facts.has(cue));
+  if (part !== undefined && !cared) return undefined;
+  const task = taskPlanned(scene)[0]?.task;
+  return task !== undefined && !task.startsWith('replace-') ? task : undefined;
+}
+
+const SPENDING: ReadonlySet<string> = new Set(['run', 'print', 'use']);
+function about({ scene, part, task, symptom }: Omit<Question, 'facts'>): Fact[] {
+  const { items } = scene;
+  const has = (...tags: Parameters<typeof hasTag>[1][]): boolean =>
+    items.some((item) => hasTag(item, ...tags));
+  const spent = scene.verbs.some(
+    (verb) => SPENDING.has(verb.code) && verb.form !== 'ing' && verb.form !== 's',
+  );
+  const facts: [Fact, boolean][] = [
+    ['part', part !== undefined && !(part === 'filament' && (spent || hasMachine(scene)))],
+    ['task', task !== undefined],
+    ['symptom', symptom !== undefined],
+    ['machine', hasMachine(scene)],
+    ['person', has('person')],
+    ['material', scene.materials.length > 0],
+    ['date', has('date')],
+    ['span', scene.values.some((v) => ['hours', 'days', 'months', 'grams', 'clock'].includes(v.code))],
+    ['finding', has('finding', 'complaint', 'state')],
+    ['thing', scene.nouns.some((noun) => noun.part === undefined)],
+    ['it', items.some((item) => isFn(item, 'it', 'they', 'this', 'printer'))],
+    ['past', isPast(items)],
+    ['swap', hasVerb(scene, ...REPLACING)],
+    ['runs', hasVerb(scene, 'run', 'print', 'work')],
+    ['spent', spent],
+    ['endures', items.some((_, at) => endures(items, at))],
+    ['what-part', asksWhich(items)],
+  ]; // prettier-ignore
+  return facts.filter(([, holds]) => holds).map(([fact]) => fact);
+}
+
+const DID = /^(?:did|didn't|didnt|was|were|wasn't|weren't|had)$/u;
+const HAVE = /^(?:has|have|'d|'ve|hasn't|haven't)$/u;
+/** After one of these a participle is no deed of the past: "must be greased", "is trimmed", "needs changing". */
+const PRESENT =
+  /(?:^|\s)(?:is|are|be|do|does|must|should|can|could|will|would|need|needs|gets|get|to)(?:\s|$)/u;
+/** Verbs whose past forms are met in questions about the present: "have we got", "how many left". */
+const STANDING: ReadonlySet<string> = new Set(['get', 'take', 'leave', 'find', 'need', 'say']);
+
+const pastVerb = (item: Item, ...forms: readonly string[]): boolean =>
+  item.senses.some((s) => s.tag === 'verb' && forms.includes(s.form)) &&
+  !item.senses.some((s) => s.tag === 'verb' && STANDING.has(s.code) && forms.includes(s.form));
+
+/** "did we …", "was it …ed", "has anyone …": the auxiliary, or a past form with none of the present before it. */
+function isPast(items: readonly Item[]): boolean {
+  let present = false;
+  for (const [at, item] of items.entries()) {
+    if (DID.test(item.text) && at < items.length - 1) return true;
+    const rest = items.slice(at + 1);
+    if (HAVE.test(item.text)) {
+      if (rest.some((one) => one.text === 'been' || pastVerb(one, 'past', 'both') || isFn(one, 'did-it')))
+        return true;
+    } else if (PRESENT.test(item.text)) present = true;
+    else if (!present && pastVerb(item, 'past')) return true;
+  }
+  return false;
+}
+
+/** "how long does it last": the verb, not "the last time". */
+function endures(items: readonly Item[], at: number): boolean {
+  const item = items[at];
+  if (!item?.senses.some((s) => s.tag === 'verb' && s.code === 'last')) return false;
+  if (item.text !== 'last') return true;
+  const [before, next] = [items[at - 1], items[at + 1]];
+  if (isFn(before, 'article', 'be', 'have', 'my', 'we', 'someone', 'who', 'when')) return false;
+  return next === undefined || hasTag(next, 'machine') || isFn(next, 'on', 'in', 'for', 'with', 'at', 'here', 'now', 'we', 'until', 'i', 'my'); // prettier-ignore
+}
+
+/** "what nozzle …", "which size of nozzle …": the part itself is what is asked for. */
+function asksWhich(items: readonly Item[]): boolean {
+  const at = items.findIndex((item) => isFn(item, 'what', 'which'));
+  if (at < 0) return false;
+  const part = items.findIndex((item, i) => i > at && hasTag(item, 'part'));
+  return part > at && part - at <= 3 && !items.slice(at + 1, part).some((item) => hasTag(item, 'verb') && !hasTag(item, 'spec') || isFn(item, 'be', 'do', 'article')); // prettier-ignore
+}
+
+export const personIn = (scene: Scene): string | undefined =>
+  sense(scene.items.find((item) => hasTag(item, 'person')), 'person')?.code; // prettier-ignore
