@@ -24,18 +24,21 @@ function report(label: Label, reading: Reading): string {
  * (first-sight.md keeps the figures).
  */
 const firstSight = readFileSync(new URL('./first-sight.md', import.meta.url), 'utf8');
-const fresh = readdirSync(new URL('./corpus/fresh', import.meta.url)).map((name) => {
-  const row = firstSight.split('\n').find((line) => line.includes(`| ${name.replace('.jsonl', '')} `)) ?? '';
-  const [, exact = '', written = ''] = /\| *([\d.]+) % *\| *[\d.]+ *\| *(\d+) of/u.exec(row) ?? [];
-  expect(exact, `${name} has its row in first-sight.md`).not.toBe('');
-  return { file: `fresh/${name}`, share: Number(exact) / 100, written: Number(written) };
-});
+const batches = ['fresh', 'frozen'].flatMap((folder) =>
+  readdirSync(new URL(`./corpus/${folder}`, import.meta.url)).map((name) => {
+    const row =
+      firstSight.split('\n').find((line) => line.includes(`| ${name.replace('.jsonl', '')} `)) ?? '';
+    const [, exact = '', written = ''] = /\| *([\d.]+) % *\| *[\d.]+ *\| *(\d+) of/u.exec(row) ?? [];
+    expect(exact, `${name} has its row in first-sight.md`).not.toBe('');
+    return { file: `${folder}/${name}`, share: Number(exact) / 100, written: Number(written) };
+  }),
+);
 
 describe.each([
   { file: 'open-sample.jsonl', share: 1, written: 0 },
   { file: 'dev.jsonl', share: 0.97, written: 1 },
   { file: 'near-misses.jsonl', share: 0.97, written: 2 },
-  ...fresh,
+  ...batches,
 ])('$file', ({ file, share, written: most }) => {
   const lines = load(file).map((label) => ({ label, reading: readDemo(textOf(label), NOW) }));
 

@@ -10,7 +10,12 @@ const args = process.argv.slice(2);
 const at = args.indexOf('--fails');
 const fails = at < 0 ? 0 : Number(args.splice(at, 2)[1]);
 const folder = new URL('./corpus/', import.meta.url);
-const all = [...readdirSync(folder), ...readdirSync(new URL('fresh/', folder)).map((f) => `fresh/${f}`)];
+const all = [
+  ...readdirSync(folder),
+  ...['fresh', 'frozen'].flatMap((name) =>
+    readdirSync(new URL(`${name}/`, folder)).map((f) => `${name}/${f}`),
+  ),
+];
 const files =
   args.length > 0 ? args : all.filter((f) => f.endsWith('.jsonl')).map((f) => new URL(f, folder).pathname);
 

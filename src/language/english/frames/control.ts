@@ -187,6 +187,7 @@ export function readAmend(
         'update',
       ].includes(verb.code),
   );
+  if (deed && mood.negated && !hasContrast(scene, after)) return [];
   if (deed && !/\bmeant\b|\bmean\b|\bshould\b|\bnot\b/u.test(text)) return [];
   const items = rightSide(scene.items);
   const set = fields(scene, items, today);
@@ -221,6 +222,8 @@ function hasContrast(scene: Scene, after: Scene | undefined): boolean {
       (item, i) =>
         i > 0 &&
         (isFn(item, 'not') || /^(?:instead of|rather than)$/u.test(item.text)) &&
+        // "did not change the nozzle" denies a deed; it sets nothing against another
+        !isFn(scene.items[i - 1], 'do', 'have') &&
         scene.items.slice(i + 1).some((one) => hasTag(one, 'machine', 'value', 'part', 'material', 'date')),
     )
   )
