@@ -27,11 +27,12 @@ function amounts(scene: Scene): { hours?: number; grams?: number; metres?: numbe
     ...(metres === undefined ? {} : { metres }),
   };
 }
-/** "ran 6:30" is a span; "at 6:30" a time of day. */
+/** "ran 6:30" and the bare "hazel 1:45" are spans; "at 6:30" is a time of day. */
 function clockSpan(scene: Scene): number | undefined {
   const value = scene.values.find((v) => v.code === 'clock');
   if (!value || isFn(scene.items[value.at - 1], 'at', 'until', 'since', 'from', 'by')) return undefined;
-  return deedOf(scene, 'run', 'print') ? value.value : undefined;
+  const alone = scene.items.length === 2 && hasMachine(scene);
+  return alone || deedOf(scene, 'run', 'print') ? value.value : undefined;
 }
 
 export function readMeter(scene: Scene): Draft[] {
