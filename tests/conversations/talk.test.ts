@@ -175,6 +175,22 @@ describe('a safety symptom', () => {
   });
 });
 
+describe('tasks without a record', () => {
+  it('are settled for a whole machine by one button, and by one undo are open again', async () => {
+    const open = async () =>
+      (await talk.bot.due({ now: talk.now, machine: 'elm' })).filter((row) => row.state === 'no-record')
+        .length;
+    expect(await open()).toBeGreaterThan(0);
+    expect(text(await talk.say("what's overdue on elm?"))).toMatch(/without a record: say when last done\./u);
+    const stated = await talk.say('all fine as of today');
+    expect(stated.entries).toMatchObject([{ kind: 'stated', machine: 'elm' }]);
+    expect(text(stated)).toMatch(/Elm: noted\.\nall fine/u);
+    expect(await open()).toBe(0);
+    await talk.say('undo');
+    expect(await open()).toBeGreaterThan(0);
+  });
+});
+
 describe('grease on a plastic nut', () => {
   it('is noted as told, and the sheet’s objection is said', async () => {
     const answer = await talk.say("greased birch's z screw", { as: 'Odd' });

@@ -20,7 +20,7 @@ export function tasksAsked({ act }: Pick<AskScene, 'act'>): readonly Task[] {
 function lineOf(row: DueRow, scene: AskScene): string {
   switch (row.state) {
     case 'no-record':
-      return `${todo(row.task)}: no record, so no date. Say when it was last done, or “start now”.`;
+      return `${todo(row.task)}: no record, so no date. Say when it was last done.`;
     case 'put-off':
       return `${todo(row.task)}: put off${row.putOff?.until === undefined ? '' : ` until ${dateWord(row.putOff.until, scene)}`}`;
     case 'overdue':

@@ -1,8 +1,9 @@
 /** "What's overdue on alder?": what is late, and what comes next. */
+import { ROOM } from '../../maintenance/codes.ts';
 import type { DueRow } from '../../maintenance/due/row.ts';
 import { count } from '../../replies/format/number.ts';
 import { shortened } from '../../replies/format/list.ts';
-import { bold, item, type Item, type Reply, type Section } from '../../replies/reply.ts';
+import { bold, item, type Button, type Item, type Reply, type Section } from '../../replies/reply.ts';
 import { comingLine, overdueLine, dueLine } from '../../replies/wording/due.ts';
 import { machineName } from '../../replies/wording/names.ts';
 import { moreOf } from '../../replies/wording/refusals.ts';
@@ -27,11 +28,17 @@ export function tally(rows: readonly DueRow[]): string {
   return said.length > 0 ? said.join(', ') : 'nothing overdue, nothing due';
 }
 
-function noRecord(rows: readonly DueRow[]): Item[] {
+/** For one machine with the button that makes today the baseline of all its tasks. */
+function noRecord(rows: readonly DueRow[], machine?: string): Item[] {
   const n = inState(rows, 'no-record').length;
-  return n === 0
-    ? []
-    : [item(`${count(n, 'task')} without a record: say when last done, or “all fine as of today”.`)];
+  if (n === 0) return [];
+  const text = [`${count(n, 'task')} without a record: say when last done.`];
+  if (machine === undefined || machine === ROOM) return [{ text }];
+  const baseline: Button = {
+    label: 'All fine as of today',
+    press: { does: 'deeds', deeds: [{ kind: 'state', machine }] },
+  };
+  return [{ text, buttons: [baseline] }];
 }
 
 function oneMachine(name: string, rows: readonly DueRow[], scene: AskScene): Reply {
@@ -45,7 +52,7 @@ function oneMachine(name: string, rows: readonly DueRow[], scene: AskScene): Rep
   });
   const sections: Section[] = [
     { items: [...lateItems, ...(more > 0 ? [item(moreOf(more))] : []), ...nextItems] },
-    { items: noRecord(rows) },
+    { items: noRecord(rows, name) },
   ];
   return { title: [bold(machineName(name)), `: ${tally(rows)}.`], sections, buttons: [] };
 }

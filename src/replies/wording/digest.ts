@@ -116,7 +116,7 @@ function noRecord({ noRecord: unknown }: Digest): Section[] {
   if (tasks > 0)
     items.push(
       item(
-        `${count(tasks, 'task')} on ${count(machines, 'machine')} ${tasks === 1 ? 'has' : 'have'} no record: say when last done, or “all fine on … as of today”.`,
+        `${count(tasks, 'task')} on ${count(machines, 'machine')} ${tasks === 1 ? 'has' : 'have'} no record: say when last done, or ask what is overdue on one: its list has a button for all of them.`,
       ),
     );
   return items.length > 0 ? [{ items }] : [];
