@@ -9,6 +9,7 @@ import type { Transaction } from '../store/store.ts';
 import type { Workshop } from '../workshop.ts';
 import { catchUp, nothingKnown } from './current.ts';
 import { enrolment, type Enrolment } from './enrol.ts';
+import { FILE } from './lastBatch.ts';
 import { newPersonId } from './people.ts';
 
 export interface EnrolRequest {
@@ -39,7 +40,7 @@ export async function applyWorkshop(
     saidAt: now,
     writtenAt: now,
     by: newPersonId(by),
-    platform: 'file',
+    platform: FILE,
     message: key,
     act,
   }));

@@ -3,6 +3,9 @@ import type { Entry, Instant } from '../maintenance/entry/entry.ts';
 import { takenBack } from '../maintenance/record/standing.ts';
 import type { JournalReader } from '../store/journal.ts';
 
+/** The platform of what a workshop file says: mended in the file, never by a word in a chat. */
+export const FILE = 'file';
+
 /** Nobody undoes message by message further back than this. */
 const LOOK_BACK = 200;
 
@@ -15,7 +18,7 @@ export async function lastBatch(journal: JournalReader, by: string, now: Instant
   const tried = new Set<string>();
   for (const entry of own) {
     const origin = entry.because ?? entry.message;
-    if (entry.kind === 'takenBack' || tried.has(origin)) continue;
+    if (entry.kind === 'takenBack' || entry.platform === FILE || tried.has(origin)) continue;
     tried.add(origin);
     const standing = await standingBatch(journal, origin, now);
     if (standing.length > 0) return standing;

@@ -1,7 +1,8 @@
 /** Conversations beyond the three moments: context, questions, buttons, putting right. */
+import { readFileSync } from 'node:fs';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { plainText, type Answer } from '../../src/index.ts';
-import { demoTalk, type Talk } from '../support/talk.ts';
+import { demoTalk, talkIn, type Talk } from '../support/talk.ts';
 
 let talk: Talk;
 beforeEach(async () => {
@@ -86,6 +87,12 @@ describe('putting right', () => {
     expect(text(await talk.say('undo', { as: 'Priya' }))).toMatch(/Alder: taken back/u);
     const fresh = await talk.say('undo', { as: 'Newcomer' });
     expect(fresh).toMatchObject({ outcome: 'refused', results: [{ code: 'nothing-to-undo' }] });
+  });
+
+  it('never takes back what a workshop file enrolled', async () => {
+    const fresh = await talkIn(readFileSync('demo-data/workshop.yaml', 'utf8'));
+    expect(await fresh.say('undo', { as: 'Ines' })).toMatchObject({ outcome: 'refused', entries: [] });
+    expect((await fresh.say('status')).outcome).toBe('answered');
   });
 
   it('is for its author or a keeper: nobody else’s last word is touched', async () => {
