@@ -258,7 +258,7 @@ export function readDates(items: readonly Item[], today: LocalDate): Item[] {
       text: span.map((one_) => one_.text).join(' '),
       to: span.at(-1)?.to ?? item.to,
       // What a question is about may stand in its time words: "overnight".
-      senses: [read.date, ...sensesOf(span, 'cue')],
+      senses: [read.date, ...sensesOf(span, 'cue').filter(({ code }) => code === 'long-job')],
     });
     at = read.end;
   }

@@ -77,6 +77,8 @@ export function isInterrogative(items: readonly Item[]): boolean {
     items.some((item) => item.text === 'been' || /\bbeen\b/u.test(item.text))
   )
     return true;
+  // "do hardened nozzles last longer": a verb follows; "do belts elm" is a note.
+  if (head === 'do' && hasTag(next, 'spec', 'part') && items.slice(at + 2).some((item) => hasTag(item, 'verb'))) return true; // prettier-ignore
   if (head === 'did' || head === 'had' || head === 'do' || head === 'have')
     return (
       isFn(next, 'i', 'we', 'you', 'someone', 'it', 'they', 'any', 'nobody') ||

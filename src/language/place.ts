@@ -1,7 +1,7 @@
 /** Puts machine and day to what the frames made, clause by clause, carrying both along the message. */
 import type { Act, LocalDate } from './act.ts';
 import { type Memory, type Place, placeOf, remember, strangerIn } from './discourse.ts';
-import { sense, sensesOf, type SenseOf } from './item.ts';
+import { hasTag, isFn, sense, sensesOf, type SenseOf } from './item.ts';
 import type { NameBook } from './names.ts';
 import type { Placed } from './refine.ts';
 import { type Draft, draft, hasMachine, type Scene, someFn } from './scene.ts';
@@ -51,6 +51,8 @@ function machinesFor(
   memory: Memory,
 ): { machines: readonly string[]; how: Place['how'] } {
   const here = places[at];
+  const aside = act.kind === 'ask' && here?.machines.length === 0 ? asideOf(scenes, places, at) : [];
+  if (aside.length > 0) return { machines: aside, how: 'said' };
   if (act.kind === 'amend' || act.kind === 'undo') return { machines: [], how: 'none' };
   if (act.kind === 'ask' && (here?.machines.length ?? 0) > 3) return { machines: [], how: 'none' };
   if (here && here.machines.length > 0) return { machines: here.machines, how: here.how };
@@ -63,6 +65,22 @@ function machinesFor(
   }
   const machines = carried(scenes, places, at, memory);
   return { machines, how: machines.length > 0 ? 'carried' : 'none' };
+}
+
+const CURT = 3;
+const ASIDE: ReadonlySet<string> = new Set(['comma', 'colon', 'dash']);
+/** "overdue: hazel?", "juniper 24 h, ready?": the name beside a curt question, or alone beside any, is the one asked of. */
+function asideOf(scenes: readonly Scene[], places: readonly Place[], at: number): readonly string[] {
+  const scene = scenes[at];
+  for (const i of [at - 1, at + 1]) {
+    const beside = scenes[i];
+    if (!scene || !beside || beside.clause.sentence !== scene.clause.sentence) continue;
+    if (!ASIDE.has(scenes[Math.max(i, at)]?.clause.joint ?? '')) continue;
+    const alone = beside.items.every((item) => hasTag(item, 'machine', 'date') || isFn(item, 'article', 'for', 'on', 'of')); // prettier-ignore
+    const curt = scene.items.length <= CURT && !beside.verbs.some((verb) => verb.deed);
+    if (alone || curt) return places[i]?.machines ?? [];
+  }
+  return [];
 }
 
 /** The day of a clause: its own, or one that opens its sentence or stands at the end of a row of "and"s. */

@@ -1,5 +1,5 @@
 /** The act that a question makes once its topic is known: only the fields that the topic answers by. */
-import { isPart, replaceTask, type Task } from '../../../maintenance/codes.ts';
+import { isPart, isRoomTask, replaceTask, ROOM, type Task } from '../../../maintenance/codes.ts';
 import type { AskAct, AskTopic, LocalDate } from '../../act.ts';
 import { periodOf } from './period.ts';
 import { personIn, type Question } from './question.ts';
@@ -37,6 +37,7 @@ function thing(topic: AskTopic, question: Question): Pick<AskAct, 'part' | 'task
 export function askAct(topic: AskTopic, question: Question, today: LocalDate): AskAct {
   const { scene, facts } = question;
   const asks = (field: Field): boolean => FIELDS[topic].includes(field);
+  const named = thing(topic, question);
   const hours = asks('hours') ? question.hours : undefined;
   const material = asks('material') ? scene.materials[0] : undefined;
   const who = asks('who')
@@ -44,7 +45,8 @@ export function askAct(topic: AskTopic, question: Question, today: LocalDate): A
     : undefined;
   return {
     kind: 'ask', topic,
-    ...thing(topic, question),
+    ...named,
+    ...(named.task !== undefined && isRoomTask(named.task) ? { machine: ROOM } : {}),
     ...(hours === undefined ? {} : { hours }),
     ...(who === undefined ? {} : { who }),
     ...(material === undefined ? {} : { material }),

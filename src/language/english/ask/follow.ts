@@ -54,8 +54,10 @@ const part: Source = (question, earlier) => {
 
 /** "juniper 24 h, ready?", "I need 18 hours from alder, will it cope?" */
 const job: Source = (question, earlier) => {
-  if (!question.facts.has('fit') || question.facts.has('span')) return question;
-  const hours = earlier.map((scene) => valueOf(scene, 'hours')).findLast((one) => one !== undefined);
+  const { facts, scene } = question;
+  if (!facts.has('fit') || facts.has('span') || facts.has('next')) return question;
+  if (!facts.has('it') && scene.items.length > 2) return question;
+  const hours = earlier.map((before) => valueOf(before, 'hours')).findLast((one) => one !== undefined);
   return hours === undefined ? question : having(question, { hours }, 'span', 'it');
 };
 

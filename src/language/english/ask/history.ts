@@ -3,7 +3,7 @@ import type { Topic } from './topic.ts';
 export const HISTORY: Topic = {
   topic: 'history',
   why: 'what was done, and by whom',
-  never: ['will', 'how-often', 'idea'],
+  never: ['will', 'how-often'],
   rows: [
   { all: ['who'], any: ['part', 'task'], none: ['how-many', 'should'] },
   { all: ['who', 'machine', 'past'], none: ['how-many', 'state', 'should'] },

@@ -7,7 +7,7 @@ const isCue = (item: Item | undefined, ...codes: readonly AskCue[]): boolean =>
   item?.senses.some((s) => s.tag === 'cue' && codes.includes(s.code)) ?? false;
 
 /** Deeds that a question may name in its few words: "elm log", "hours run by alder". */
-const MILD: ReadonlySet<string> = new Set(['read', 'get', 'did', 'take', 'find', 'use', 'run', 'print', 'last', 'look', 'log', 'give', 'hand', 'say', 'order', 'work', 'need', 'keep', 'count', 'have']); // prettier-ignore
+const MILD: ReadonlySet<string> = new Set(['read', 'get', 'did', 'take', 'find', 'use', 'run', 'print', 'last', 'look', 'log', 'give', 'hand', 'say', 'order', 'work', 'need', 'keep', 'count', 'have', 'leave']); // prettier-ignore
 const LONGEST_TELEGRAM = 7;
 
 /** "status #2", "overdue elm", "spare thermistors, how many": few words, a strong cue at either end, no deed. */
@@ -15,14 +15,15 @@ function terse(scene: Scene): boolean {
   const { items, mood } = scene;
   if (mood.negated || items.length > LONGEST_TELEGRAM) return false;
   if (scene.values.some((v) => v.code !== 'days' && v.code !== 'months')) return false;
-  if (scene.verbs.some((verb) => verb.deed && !MILD.has(verb.code))) return false;
+  if (scene.verbs.some((verb) => verb.deed && !MILD.has(verb.code) && !isFn(items[verb.at], 'left')))
+    return false;
   // "took the last sock from the shelf" tells of a deed
   if (items[0]?.senses.some((s) => s.tag === 'verb' && s.form === 'past')) return false;
   if (isFn(items[0], 'it', 'they', 'i', 'we') || items.some((item) => isFn(item, 'no', 'anymore')))
     return false;
   if (isCue(items[0], 'strong') || items.some((item) => isCue(item, 'how-many', 'how-long', 'how-tight')))
     return true;
-  const last = items.findLast((item) => !hasTag(item, 'date'));
+  const last = items.findLast((item) => !hasTag(item, 'date', 'machine'));
   return isCue(last, 'strong') && !isTold(items);
 }
 /** "the belts are due": said, not asked. */

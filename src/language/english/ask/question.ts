@@ -39,6 +39,8 @@ export function layOpen(scene: Scene): Question {
   const facts = new Set<Fact>();
   for (const item of scene.items)
     for (const s of item.senses) {
+      // A trouble in several words is one thing: its "steps" are no way of doing, its "down" no state.
+      if (s.tag === 'cue' && hasTag(item, 'symptom', 'complaint') && item.text.includes(' ')) continue;
       if (s.tag === 'cue') facts.add(s.code);
       else if (s.tag === 'fn' && ASKS.has(s.code)) facts.add(s.code as Asks);
     }

@@ -9,7 +9,7 @@ export const TREND: Topic = {
   { all: ['more-often', 'symptom'] },
   { all: ['worse'], any: ['symptom', 'trouble', 'machine', 'which', 'it', 'state'] },
   { all: ['how-often'], any: ['symptom', 'trouble'], none: ['should'] },
-  { all: ['how-many'], any: ['symptom', 'trouble'], none: ['left', 'have', 'cause', 'hours'] },
+  { all: ['how-many'], any: ['symptom', 'trouble'], none: ['left', 'cause', 'hours', 'filament', 'spent'] },
   { any: ['how-long', 'how-many'], all: ['down', 'past'], none: ['part'] },
   { any: ['how-long', 'how-many'], all: ['off', 'past', 'machine'], none: ['part'] },
   { all: ['most', 'trouble'] },

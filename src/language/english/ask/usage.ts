@@ -15,6 +15,6 @@ export const USAGE: Topic = {
   { all: ['hours'], any: ['machine', 'date', 'total', 'all', 'what', 'it'], none: ['part', 'span', 'task'] },
   { all: ['most', 'runs'], none: ['trouble', 'symptom'] },
   { all: ['filament', 'machine'], any: ['date', 'how-many'] },
-  { any: ['filament', 'material'], with: ['date', 'machine'], all: ['spent'], none: ['task'] },
+  { any: ['filament', 'material'], with: ['date', 'machine'], all: ['spent'], none: ['task', 'fit'] },
   ],
 }; // prettier-ignore
