@@ -5,7 +5,14 @@ import { type Item, type Sense } from './item.ts';
 import { CUES, ORDINARY, REASONS, vocabulary, WORDS } from './lexicon.ts';
 import { nameBook, readNumbers, settleNames, type NameBook } from './names.ts';
 import { normalise } from './normalise.ts';
-import { correct, createSpeller, type Corrected, type Speller } from './spelling.ts';
+import {
+  correct,
+  createSpeller,
+  type Corrected,
+  indexSpelling,
+  type Speller,
+  type SpellingIndex,
+} from './spelling.ts';
 import { tokenise } from './tokens.ts';
 import { everyMatch, longest, type TrieNode } from './trie.ts';
 import { readDates } from './dates.ts';
@@ -37,19 +44,23 @@ const OWN_TAGS = new Set([
   'spec',
 ]);
 /** Whole entries of one word are meant before words that only stand inside a longer entry. */
-function targets(book: NameBook): Map<string, number> {
+function ownTargets(): Map<string, number> {
   const found = new Map<string, number>();
   for (const word of CONTENT) if (word.length >= 4 && !isCommonWord(word)) found.set(word, 1);
   for (const [word, node] of WORDS.next) if (node.senses.some((s) => OWN_TAGS.has(s.tag))) found.set(word, 0);
-  for (const word of book.words) found.set(word, 0);
   return found;
 }
 
+/** Of the language alone, so the same for every workshop: built when the first reader is made, then kept. */
+let ownIndex: SpellingIndex | undefined;
+
 export function createScanner(names: KnownNames): Scanner {
   const book = nameBook(names, isCommonWord);
+  ownIndex ??= indexSpelling(ownTargets());
+  const namesIndex = indexSpelling(new Map([...book.words].map((word) => [word, 0])));
   const plain = (word: string): boolean =>
     KNOWN.has(word) || book.words.has(word) || book.people.has(word) || isCommonWord(word);
-  const speller = createSpeller(targets(book), plain);
+  const speller = createSpeller([ownIndex, namesIndex], plain);
   return { book, scan: (text, today) => scan(text, today, book, speller) };
 }
 

@@ -27,47 +27,71 @@ export function distance(a: string, b: string): number {
 
 const reach = (word: string): number => (word.length < 4 ? 0 : word.length < 8 ? 1 : 2);
 
-function deletions(word: string, depth: number, into: Set<string> = new Set()): Set<string> {
+/** The word with up to `depth` letters left out; letters go from left to right, so that each choice is made once. */
+function deletions(word: string, depth: number, from = 0, into: Set<string> = new Set()): Set<string> {
   into.add(word);
   if (depth > 0)
-    for (let i = 0; i < word.length; i += 1) deletions(word.slice(0, i) + word.slice(i + 1), depth - 1, into);
+    for (let i = from; i < word.length; i += 1)
+      deletions(word.slice(0, i) + word.slice(i + 1), depth - 1, i, into);
   return into;
 }
 
-export interface Speller {
-  /** The word meant; undefined when the word stands as it is. `rivals`: others that are as near. */
-  (word: string): { meant: string; rivals: readonly string[] } | undefined;
+/** Words that may be meant, by what is left of each when letters are left out. */
+export interface SpellingIndex {
+  /** 0: an entry of its own; 1: a word that only stands inside a longer entry. */
+  readonly targets: ReadonlyMap<string, number>;
+  /** A lone word is held bare: most cuts have one, and an array each would double the memory. */
+  readonly byCut: ReadonlyMap<string, string | readonly string[]>;
 }
 
-export function createSpeller(
-  targets: ReadonlyMap<string, number>,
-  plain: (word: string) => boolean,
-): Speller {
-  const index = new Map<string, string[]>();
+export function indexSpelling(targets: ReadonlyMap<string, number>): SpellingIndex {
+  const byCut = new Map<string, string | string[]>();
   for (const target of targets.keys()) {
     if (target.length < 4 || target.length > LONGEST || !/^\p{L}+$/u.test(target)) continue;
     for (const cut of deletions(target, reach(target))) {
-      const known = index.get(cut);
-      if (known) known.push(target);
-      else index.set(cut, [target]);
+      const known = byCut.get(cut);
+      if (known === undefined) byCut.set(cut, target);
+      else if (typeof known === 'string') byCut.set(cut, [known, target]);
+      else known.push(target);
     }
   }
-  return (word) => {
-    if (word.length < 4 || word.length > LONGEST || plain(word) || !/^\p{L}+$/u.test(word)) return undefined;
-    const found = new Map<string, number>();
-    for (const cut of deletions(word, reach(word)))
-      for (const target of index.get(cut) ?? []) {
+  return { targets, byCut };
+}
+
+export type Spelling = { readonly meant: string; readonly rivals: readonly string[] } | undefined;
+/** The word meant; undefined when the word stands as it is. `rivals`: others that are as near. */
+export type Speller = (word: string) => Spelling;
+
+function candidates(word: string, indexes: readonly SpellingIndex[]): Map<string, number> {
+  const found = new Map<string, number>();
+  for (const cut of deletions(word, reach(word)))
+    for (const { byCut } of indexes) {
+      const targets = byCut.get(cut);
+      if (targets === undefined) continue;
+      for (const target of typeof targets === 'string' ? [targets] : targets) {
         if (found.has(target)) continue;
         const far = distance(word, target);
         if (far <= Math.min(reach(word), reach(target))) found.set(target, far);
       }
+    }
+  return found;
+}
+
+/** `indexes`: that of the language, shared by every workshop, and that of one workshop's names. */
+export function createSpeller(indexes: readonly SpellingIndex[], plain: (word: string) => boolean): Speller {
+  const weightOf = (target: string): number =>
+    Math.min(...indexes.map(({ targets }) => targets.get(target) ?? 1));
+  return (word) => {
+    if (word.length < 4 || word.length > LONGEST || plain(word) || !/^\p{L}+$/u.test(word)) return undefined;
+    const found = candidates(word, indexes);
+    if (found.size === 0) return undefined;
     // The first letter is the one that people get right; a nearer first letter wins among equals.
     const rank = (target: string): number =>
       (undoubled(target) === undoubled(word) ? -0.4 : 0) +
       (target.at(-1) === word.at(-1) ? 0 : 0.1) +
       (found.get(target) ?? 9) +
       (target[0] === word[0] ? 0 : 0.5) +
-      (targets.get(target) ?? 0) * 0.6 +
+      weightOf(target) * 0.6 +
       (target.length === word.length && letters(target) === letters(word) ? -0.3 : 0);
     const [meant, ...rest] = [...found.keys()].sort((a, b) => rank(a) - rank(b) || a.localeCompare(b));
     if (meant === undefined || (meant[0] !== word[0] && word.length < 6 && !swappedStart(word, meant)))
