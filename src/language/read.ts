@@ -3,6 +3,7 @@ import type { Act, ActReading, Doubt, KnownNames, Reading, SaidAt, TrailStep } f
 import { readBare } from './bare.ts';
 import { interpret } from './english/index.ts';
 import { gate } from './gate.ts';
+import { hasTag } from './item.ts';
 import { readClauses } from './clauses.ts';
 import { readMood } from './mood.ts';
 import { place } from './place.ts';
@@ -32,8 +33,10 @@ function tooLong(text: string): Reading {
 
 function read(text: string, said: SaidAt, scanner: Scanner): Reading {
   const { items, corrections, trail } = scanner.scan(text, said.date);
+  const clauses = readClauses(items);
+  const first = clauses.findIndex((clause) => clause.items.some((item) => hasTag(item, 'machine')));
   const scenes = inContext(
-    readClauses(items).map((clause, index) => makeScene(clause, readMood(clause), index)),
+    clauses.map((clause, index) => makeScene(clause, readMood(clause), index, first >= 0 && first <= index)),
   );
   const drafted = scenes.map((scene, i) =>
     isJoke(scene)

@@ -2,6 +2,7 @@
 import type { Material, StockItem } from '../maintenance/codes.ts';
 import type { Act } from './act.ts';
 import type { Clause } from './clauses.ts';
+import { isDeed } from './deeds.ts';
 import { hasTag, isFn, type Item, sense, type SenseOf, sensesOf } from './item.ts';
 import type { Mood } from './mood.ts';
 import type { Thing, Unit, VerbClass, VerbForm } from './senses.ts';
@@ -58,7 +59,8 @@ export interface Draft {
 /** What a task may be done to: an instrument or a source is not it. */
 const ROLE_BEFORE = new Set(['with', 'from', 'off', 'out', 'by', 'than', 'through']);
 
-export function makeScene(clause: Clause, mood: Mood, index: number): Scene {
+/** `named`: a machine stands in this clause or before it. */
+export function makeScene(clause: Clause, mood: Mood, index: number, named: boolean): Scene {
   const { items } = clause;
   const values = items.flatMap((item, at) => {
     const value = sense(item, 'value');
@@ -66,7 +68,7 @@ export function makeScene(clause: Clause, mood: Mood, index: number): Scene {
   });
   return {
     index, clause, items, mood, values,
-    verbs: items.flatMap((item, at) => verbsOf(item, at, items, mood)),
+    verbs: items.flatMap((item, at) => verbsOf(item, at, items, mood, named)),
     nouns: boreNoun(items, headsOnly(items, items.flatMap((item, at) => nounOf(item, at)))),
     materials: sensesOf(items, 'material').map((s) => s.code),
     span: [items[0]?.from ?? 0, items.at(-1)?.to ?? 0],
@@ -74,44 +76,10 @@ export function makeScene(clause: Clause, mood: Mood, index: number): Scene {
   }; // prettier-ignore
 }
 
-function verbsOf(item: Item, at: number, items: readonly Item[], mood: Mood): VerbAt[] {
+function verbsOf(item: Item, at: number, items: readonly Item[], mood: Mood, named: boolean): VerbAt[] {
   return item.senses
     .filter((s): s is SenseOf<'verb'> => s.tag === 'verb')
-    .map(({ code, form }) => ({ code, form, at, deed: isDeed(form, at, items, mood) }));
-}
-
-/** Past forms; a base form after "had to" or "did"; "finished greasing". */
-function isDeed(form: VerbForm, at: number, items: readonly Item[], mood: Mood): boolean {
-  const before = items[at - 1];
-  const toBe = before?.text === 'be' || (isFn(before, 'be') && isFn(items[at - 2], 'should', 'will', 'to'));
-  if (toBe) return false;
-  if (form === 'past') return !isFn(before, 'should', 'to') || before?.text === 'had';
-  if (form === 'both') return !isFn(before, 'to', 'will', 'should', 'let-me', 'please', 'would');
-  const given = items
-    .slice(0, at)
-    .some((one) => one.senses.some((s) => s.tag === 'verb' && s.code === 'give' && s.form === 'past'));
-  if (given && (form === 'base' || form === 'ing')) return true;
-  if (form === 'ing')
-    return items
-      .slice(Math.max(0, at - 3), at)
-      .some((one) => /^(?:finished|done|after|completed|got round to|by)$/u.test(one.text));
-  if (form === 'base')
-    return (
-      mood.carriedOut ||
-      before?.text === 'did' ||
-      (isFn(before, 'article', 'all', 'just') &&
-        items
-          .slice(0, at)
-          .some((one) =>
-            one.senses.some(
-              (s) =>
-                s.tag === 'verb' &&
-                s.form === 'past' &&
-                ['give', 'did', 'take', 'get', 'run'].includes(s.code),
-            ),
-          ))
-    );
-  return false;
+    .map(({ code, form }) => ({ code, form, at, deed: isDeed(code, form, at, items, mood, named) }));
 }
 
 /** "stepper coupler", "bed heater plug": of nouns side by side the last is the thing meant. */

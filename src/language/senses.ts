@@ -5,7 +5,7 @@ export const VERB_CLASSES = [
   'clean', 'wipe', 'dust', 'oil', 'tighten', 'tension', 'level', 'square', 'swap', 'fit', 'remove', 'look', 'test', 'adjust',
   'calibrate', 'trim', 'clear', 'pull', 'dry', 'update', 'save', 'run', 'did', 'read', 'count', 'arrive', 'use', 'load', 'order',
   'put-off', 'bump', 'move', 'start', 'stop', 'undo', 'amend', 'fix', 'take', 'put', 'get', 'give', 'bin', 'work', 'open', 'close',
-  'plug', 'log', 'leave', 'find', 'try', 'forget', 'last', 'buy', 'say', 'hand', 'reset', 'runin', 'print', 'need', 'keep', 'install',
+  'plug', 'log', 'leave', 'find', 'try', 'forget', 'last', 'buy', 'say', 'hand', 'reset', 'runin', 'print', 'need', 'keep', 'install', 'make', 'apply',
 ] as const; // prettier-ignore
 export type VerbClass = (typeof VERB_CLASSES)[number];
 export type VerbForm = 'base' | 'past' | 'both' | 'ing' | 's';

@@ -1,0 +1,93 @@
+/**
+ * Is a verb told as carried out? Past forms, and the many ways in which workshop English tells a deed without one:
+ * a light verb and a noun ("gave it a wipe", "put oil on"), a telegram ("drop of oil on …"), a present that reports.
+ */
+import { hasTag, isFn, isVerb, type Item, sense } from './item.ts';
+import type { Mood } from './mood.ts';
+import type { VerbClass, VerbForm } from './senses.ts';
+
+/** Verbs that say little themselves: the noun after them is the deed. */
+const LIGHT: readonly VerbClass[] = ['give', 'did', 'take', 'get', 'run', 'make', 'apply', 'put', 'use'];
+/** Stuff that is a deed as soon as it is put on: "oil" is a noun and a verb. */
+const isLubricant = (item: Item | undefined): boolean =>
+  isVerb(item, 'oil') && /^(?:oil|grease|lube)$/u.test(item?.text ?? '');
+const isPastForm = (form: VerbForm): boolean => form === 'past' || form === 'both';
+const isLightDeed = (item: Item, ...codes: readonly VerbClass[]): boolean =>
+  item.senses.some((s) => s.tag === 'verb' && isPastForm(s.form) && codes.includes(s.code));
+
+export function isDeed(
+  code: VerbClass,
+  form: VerbForm,
+  at: number,
+  items: readonly Item[],
+  mood: Mood,
+  named: boolean,
+): boolean {
+  const before = items[at - 1];
+  const toBe = before?.text === 'be' || (isFn(before, 'be') && isFn(items[at - 2], 'should', 'will', 'to'));
+  if (toBe) return false;
+  if (form === 'past') return !isFn(before, 'should', 'to') || before?.text === 'had';
+  if (form === 'both')
+    return !isFn(before, 'to', 'will', 'should', 'let-me', 'please', 'would') && !isLubricant(items[at]);
+  if (nominal(items, at)) return true;
+  if (form === 'ing')
+    return items
+      .slice(Math.max(0, at - 3), at)
+      .some((one) => /^(?:finished|done|after|completed|got round to|by)$/u.test(one.text));
+  if (form !== 'base') return false;
+  return mood.carriedOut || before?.text === 'did' || hasDone(items, at) || presentReport(code, items, at, named);
+}
+
+/** The deed as a noun: "gave it a wipe", "put some oil on", "drop of oil on", "two cold pulls", "quick wipe of". */
+function nominal(items: readonly Item[], at: number): boolean {
+  const earlier = items.slice(0, at);
+  if (earlier.some((one) => isLightDeed(one, 'give'))) return true;
+  const light = earlier.some((one) => isLightDeed(one, ...LIGHT));
+  if (isLubricant(items[at])) return !deniedOrOld(items, at) && (light || measured(items, at));
+  if (light && led(items, at)) return true;
+  return measured(items, at) && earlier.every((one) => !hasTag(one, 'verb') || isMeasure(one)) && goesOn(items, at);
+}
+const deniedOrOld = (items: readonly Item[], at: number): boolean =>
+  isFn(items[at - 1], 'no', 'not', 'old', 'with', 'of') && !isMeasure(items[at - 2]) && !isMeasure(items[at - 1]);
+/** "a", "its", "some", "quick" stand before a noun. */
+const led = (items: readonly Item[], at: number): boolean =>
+  isFn(items[at - 1], 'article', 'all', 'just', 'my', 'its', 'some', 'new', 'another') || isMeasure(items[at - 1]);
+const isMeasure = (item: Item | undefined): boolean =>
+  item !== undefined && (/^(?:drop|drops|dab|dabs|smear|smears|bit|lick|touch|squirt|coat|coating|film|blob|splash|dollop|quick|proper|good|full|thorough|light|nice|decent|generous)(?: of)?$/u.test(item.text) || isFn(item, 'some')); // prettier-ignore
+/** A measure right before, with or without "of", or a number. */
+const measured = (items: readonly Item[], at: number): boolean => {
+  const i = items[at - 1]?.text === 'of' ? at - 2 : at - 1;
+  return isMeasure(items[i]) || (isFn(items[i], 'new') && i === at - 1) || (i === at - 1 && hasTag(items[i], 'number', 'value'));
+}; // prettier-ignore
+const goesOn = (items: readonly Item[], at: number): boolean =>
+  at === items.length - 1 || isFn(items[at + 1], 'on', 'of', 'for', 'in', 'to');
+
+/** "I have change the filter", "we have clean it". */
+const hasDone = (items: readonly Item[], at: number): boolean =>
+  /^(?:have|has|had|'ve)$/u.test(items[at - 1]?.text ?? '') &&
+  isFn(items[at - 2], 'i', 'we', 'it') &&
+  items.length > at + 1;
+
+/** What is done to a machine with hands or tools: only these are told of in the present. */
+const HANDWORK: ReadonlySet<VerbClass> = new Set<VerbClass>([
+  'clean', 'wipe', 'dust', 'oil', 'tighten', 'tension', 'level', 'square', 'swap', 'fit', 'remove', 'look', 'test', 'adjust', 'calibrate', 'trim',
+  'clear', 'pull', 'dry', 'update', 'save', 'load', 'install', 'print', 'make', 'put', 'move', 'fix',
+]); // prettier-ignore
+/** What makes a present a habit or no report at all. */
+const HABIT = /^(?:always|usually|normally|never|generally|typically|sometimes|often|every|each time|tend)$/u;
+
+/**
+ * "I clean the plate of birch": many speakers report a deed in the present. It counts where a machine is named
+ * and nothing says habit, plan, condition or question.
+ */
+function presentReport(code: VerbClass, items: readonly Item[], at: number, named: boolean): boolean {
+  if (!named || !HANDWORK.has(code)) return false;
+  const subject = isFn(items[at - 1], 'just', 'now', 'too') ? items[at - 2] : items[at - 1];
+  if (!/^(?:i|we)$/u.test(subject?.text ?? '')) return false;
+  return !items.some(
+    (one) =>
+      HABIT.test(one.text) ||
+      isFn(one, 'when', 'how', 'why', 'what', 'if', 'who', 'before', 'while', 'every', 'until', 'later') ||
+      sense(one, 'calendar') !== undefined,
+  );
+}
