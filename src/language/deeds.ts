@@ -35,7 +35,9 @@ export function isDeed(
       .slice(Math.max(0, at - 3), at)
       .some((one) => /^(?:finished|done|after|completed|got round to|by)$/u.test(one.text));
   if (form !== 'base') return false;
-  return mood.carriedOut || before?.text === 'did' || hasDone(items, at) || presentReport(code, items, at, named);
+  return (
+    mood.carriedOut || before?.text === 'did' || hasDone(items, at) || presentReport(code, items, at, named)
+  );
 }
 
 /** The deed as a noun: "gave it a wipe", "put some oil on", "drop of oil on", "two cold pulls", "quick wipe of". */
@@ -45,13 +47,18 @@ function nominal(items: readonly Item[], at: number): boolean {
   const light = earlier.some((one) => isLightDeed(one, ...LIGHT));
   if (isLubricant(items[at])) return !deniedOrOld(items, at) && (light || measured(items, at));
   if (light && led(items, at)) return true;
-  return measured(items, at) && earlier.every((one) => !hasTag(one, 'verb') || isMeasure(one)) && goesOn(items, at);
+  return (
+    measured(items, at) && earlier.every((one) => !hasTag(one, 'verb') || isMeasure(one)) && goesOn(items, at)
+  );
 }
 const deniedOrOld = (items: readonly Item[], at: number): boolean =>
-  isFn(items[at - 1], 'no', 'not', 'old', 'with', 'of') && !isMeasure(items[at - 2]) && !isMeasure(items[at - 1]);
+  isFn(items[at - 1], 'no', 'not', 'old', 'with', 'of') &&
+  !isMeasure(items[at - 2]) &&
+  !isMeasure(items[at - 1]);
 /** "a", "its", "some", "quick" stand before a noun. */
 const led = (items: readonly Item[], at: number): boolean =>
-  isFn(items[at - 1], 'article', 'all', 'just', 'my', 'its', 'some', 'new', 'another') || isMeasure(items[at - 1]);
+  isFn(items[at - 1], 'article', 'all', 'just', 'my', 'its', 'some', 'new', 'another') ||
+  isMeasure(items[at - 1]);
 const isMeasure = (item: Item | undefined): boolean =>
   item !== undefined && (/^(?:drop|drops|dab|dabs|smear|smears|bit|lick|touch|squirt|coat|coating|film|blob|splash|dollop|quick|proper|good|full|thorough|light|nice|decent|generous)(?: of)?$/u.test(item.text) || isFn(item, 'some')); // prettier-ignore
 /** A measure right before, with or without "of", or a number. */
