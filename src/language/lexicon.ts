@@ -15,6 +15,15 @@ import {
   MONTH_WORDS, NUMBER_WORDS, RELATIVE_DAYS, SHY_WEEKDAYS, UNIT_WORDS, VAGUE_TIMES, WEEKDAY_WORDS,
 } from './english/words/quantities.ts'; // prettier-ignore
 import { FN_WORDS, JOINT_WORDS } from './english/words/small-words.ts';
+import {
+  BARE_PARTICIPLES,
+  bareParticiples,
+  LACKED,
+  lacks,
+  REFUSED_COMPLAINTS,
+  REFUSED_SYMPTOMS,
+  refusals,
+} from './english/words/refusals.ts';
 import { SYMPTOM_WORDS } from './english/words/symptoms.ts';
 import { THING_WORDS } from './english/words/things.ts';
 import { VERB_WORDS } from './english/words/verbs.ts';
@@ -31,7 +40,7 @@ export const tokensOf = (phrase: string): string[] =>
 
 const list = (row: string): string[] => row.split(',').map((word) => word.trim()).filter((word) => word !== ''); // prettier-ignore
 /** `Object.entries` that keeps the key's type. */
-const rows = <K extends string>(table: Readonly<Record<K, string>>): [K, string][] =>
+const rows = <K extends string>(table: Readonly<Partial<Record<K, string>>>): [K, string][] =>
   Object.entries(table) as [K, string][];
 
 /** The phrase, its plural, and two words run together. */
@@ -71,6 +80,14 @@ function addStates(root: TrieNode): void {
     for (const word of list(row)) add(root, word, { tag: 'complaint', code });
   for (const [code, row] of rows(SYMPTOM_WORDS))
     for (const word of list(row)) add(root, word, { tag: 'symptom', code });
+  for (const [code, row] of rows(REFUSED_COMPLAINTS))
+    for (const word of list(row).flatMap(refusals)) add(root, word, { tag: 'complaint', code });
+  for (const [code, row] of rows(REFUSED_SYMPTOMS))
+    for (const word of list(row).flatMap(refusals)) add(root, word, { tag: 'symptom', code });
+  for (const [code, row] of rows(BARE_PARTICIPLES))
+    for (const word of list(row).flatMap(bareParticiples)) add(root, word, { tag: 'complaint', code });
+  for (const [code, row] of rows(LACKED))
+    for (const word of list(row).flatMap(lacks)) add(root, word, { tag: 'complaint', code });
   for (const [code, row] of rows(FINDING_WORDS))
     for (const word of list(row)) add(root, word, { tag: 'finding', code });
   for (const [code, row] of rows(STATE_WORDS))

@@ -1,5 +1,6 @@
 /** How a clause is meant: done, under way, planned, denied, asked, wished, told by somebody else. */
 import { hasTag, isFn, isVerb, type Item } from './item.ts';
+import { MAY_BE_OWN } from './english/words/refusals.ts';
 import type { Clause } from './clauses.ts';
 
 export interface Mood {
@@ -119,9 +120,10 @@ export function readMood(clause: Clause): Mood {
     question: clause.asked || isInterrogative(items),
     negated: items.some(
       (item, i) =>
-        isFn(item, 'not') &&
-        !/^(?:not only|not just)/u.test(`${item.text} ${items[i + 1]?.text ?? ''}`) &&
-        !hasTag(items[i + 1], 'machine'),
+        ownDenial(items, i) ||
+        (isFn(item, 'not') &&
+          !/^(?:not only|not just)/u.test(`${item.text} ${items[i + 1]?.text ?? ''}`) &&
+          !hasTag(items[i + 1], 'machine')),
     ),
     planned: !carriedOut && (some('will') || future),
     promised,
@@ -134,6 +136,22 @@ export function readMood(clause: Clause): Mood {
     reported: some('reported', 'said-quote', 'joke'),
     carriedOut,
   };
+}
+
+/** "I don't run", "we never start", "didn't turn on": the speaker's own deed is denied, not the machine's doing. */
+export function ownDenial(items: readonly Item[], at: number): boolean {
+  const item = items[at];
+  if (!item || !hasTag(item, 'complaint', 'symptom') || !MAY_BE_OWN.test(item.text)) return false;
+  // "can't get pla to stick" tells of a trouble, whoever says it.
+  if (/ get /u.test(item.text)) return false;
+  let i = at - 1;
+  while (
+    i >= 0 &&
+    (isFn(items[i], 'just', 'really', 'still', 'be', 'have') || items[i]?.text.endsWith('ly') === true)
+  )
+    i -= 1;
+  if (isFn(items[i], 'i', 'we', 'you', 'nobody', 'please') || hasTag(items[i], 'person')) return true;
+  return i < 0 && /^(?:don't|do not|didn't|did not|couldn't|can't|cannot|never)\b/u.test(item.text);
 }
 
 const isTomorrow = (item: Item): boolean =>

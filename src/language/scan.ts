@@ -144,7 +144,9 @@ function overlay(
     for (const meaning of hit.senses) {
       const i = itemAt[atEnd(meaning) ? at + hit.length - 1 : at] ?? 0;
       const item = items[i];
-      if (item) items[i] = { ...item, senses: [...item.senses, meaning] };
+      // A word inside a longer one marks no timber or person: "too close to the bed" holds no close.
+      if (item && (atEnd(meaning) || starts[i] === at))
+        items[i] = { ...item, senses: [...item.senses, meaning] };
     }
   }
 }

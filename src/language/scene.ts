@@ -79,8 +79,13 @@ export function makeScene(clause: Clause, mood: Mood, index: number, named: bool
 function verbsOf(item: Item, at: number, items: readonly Item[], mood: Mood, named: boolean): VerbAt[] {
   return item.senses
     .filter((s): s is SenseOf<'verb'> => s.tag === 'verb')
+    .filter(() => !gotStuck(item, items[at - 1]))
     .map(({ code, form }) => ({ code, form, at, deed: isDeed(code, form, at, items, mood, named) }));
 }
+
+/** "got stuck in the tube" is a trouble; "stuck a new one in" a deed. */
+const gotStuck = (item: Item, before: Item | undefined): boolean =>
+  item.text.startsWith('stuck') && (isFn(before, 'be', 'have') || before?.text === 'got');
 
 /** "stepper coupler", "bed heater plug": of nouns side by side the last is the thing meant. */
 function headsOnly(items: readonly Item[], nouns: readonly NounAt[]): NounAt[] {

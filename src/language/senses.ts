@@ -15,6 +15,7 @@ export const COMPLAINTS = [
   'click', 'jam', 'loose', 'slack', 'worn', 'frayed', 'broken', 'bent', 'cracked', 'melted', 'dead', 'stuck', 'stiff', 'noisy', 'squeak',
   'grind', 'rattle', 'leak', 'slip', 'came-out', 'dirty', 'wet', 'flat', 'scratched', 'hot', 'brown', 'bare', 'cold', 'swing', 'frozen',
   'no-stick', 'uneven', 'wobble', 'dark', 'misses', 'blocked', 'weak', 'smells', 'shock', 'crashed', 'torn', 'kinked', 'weird',
+  'squashed', 'round-lines', 'gaps', 'thin', 'fat', 'lifting', 'offset', 'chewed',
 ] as const; // prettier-ignore
 export type Complaint = (typeof COMPLAINTS)[number];
 
@@ -25,7 +26,7 @@ export const THINGS = [
   'eccentric', 'grub-screw', 'ball-screw', 'smoke-detector', 'extinguisher', 'extraction', 'solvents', 'safety-kit', 'notices', 'filament-path',
   'x-axis', 'y-axis', 'z-axis', 'counter', 'shelf', 'job', 'sensor', 'machine', 'axis', 'belts-all', 'play', 'tension-noun', 'service', 'floor',
   'entry', 'layer', 'hands', 'fault', 'paper', 'gunk', 'plastic', 'leftover', 'interval', 'smell', 'noise', 'sign', 'error', 'power', 'plug', 'gauge',
-  'tube-end', 'pack', 'grille', 'underbed', 'level-noun', 'blade', 'carriage', 'crack', 'corner', 'side',
+  'tube-end', 'pack', 'grille', 'underbed', 'level-noun', 'blade', 'carriage', 'crack', 'corner', 'side', 'wall', 'surface', 'coating',
 ] as const; // prettier-ignore
 export type Thing = (typeof THINGS)[number];
 

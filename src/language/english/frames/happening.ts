@@ -4,13 +4,14 @@ import { asserted, deedOf, type Draft, draft, hasMachine, type Scene, someFn, te
 
 /** Where it went to or came from; a job or a task that is moved has none. */
 const PLACE =
-  /\b(?:to|into|over|across|from|upstairs|downstairs|next|by|bench|room|window|corner|shelf|other|away|desk|table|floor|rack|house|workshop|back)\b/u;
+  /\b(?:to|into|over|across|from|upstairs|downstairs|next|by|bench|room|window|corner|shelf|other|away|along|round|desk|table|floor|rack|house|workshop|back)\b/u;
 
 export function readHappening(scene: Scene): Draft[] {
   if (!asserted(scene)) return [];
   const at = scene.items.findIndex(
     (item) =>
-      item.senses.some((s) => s.tag === 'verb' && s.code === 'move') && !item.text.startsWith('shift'),
+      item.senses.some((s) => s.tag === 'verb' && s.code === 'move') &&
+      (!item.text.startsWith('shift') || hasTag(scene.items[scene.items.indexOf(item) + 1], 'machine')),
   );
   const verb = at >= 0 ? deedOf(scene, 'move') : undefined;
   if (

@@ -1,5 +1,6 @@
 /** Down, up, open, closed; and trouble that has gone. */
 import { hasTag, isFn, isThing, sensesOf } from '../../item.ts';
+import { ownDenial } from '../../mood.ts';
 import { deedOf, type Draft, draft, hasMachine, type Scene, someFn, textOf } from '../../scene.ts';
 import { type Seen, symptomsIn } from './symptom.ts';
 
@@ -148,6 +149,12 @@ function isUp(scene: Scene): boolean {
 function isDown(scene: Scene): boolean {
   const said = scene.items.filter((item) => item.senses.some((s) => s.tag === 'state' && s.code === 'down'));
   if (
+    said.every(
+      (item) => item.text === 'down' && scene.items[scene.items.indexOf(item) - 1]?.senses.length === 0,
+    )
+  )
+    return false;
+  if (
     said.every((item) => item.text === 'down') &&
     scene.verbs.some((verb) => verb.deed && !['say', 'find', 'read'].includes(verb.code))
   )
@@ -170,11 +177,16 @@ function deadMachine(scene: Scene, before: Scene | undefined): boolean {
   )
     return false;
   return scene.items.some(
-    (item) =>
+    (item, at) =>
+      !ownDenial(scene.items, at) &&
       item.senses.some((s) => s.tag === 'complaint' && (s.code === 'dead' || s.code === 'broken')) &&
       !hasTag(item, 'symptom'),
   );
 }
+
+/** The trouble is itself a denial: "not round any more" tells of no end. */
+const DENIAL =
+  /^(?:not|no longer|never|won't|don't|doesn't|isn't|aren't|can't|cannot|couldn't|refuses|fails)\b/u;
 
 /** "no clicking any more", "the grinding has stopped", "fine now". */
 export function readGone(scene: Scene, seen: readonly Seen[]): Draft[] {
@@ -191,6 +203,7 @@ export function readGone(scene: Scene, seen: readonly Seen[]): Draft[] {
       (item) => isFn(item, 'anymore', 'now', 'since') || /^(?:more|since|further)$/u.test(item.text),
     ) ||
       items.some((item) => /^no more$|^no longer$/u.test(item.text)));
+  if (seen.some((one) => DENIAL.test(items[one.at]?.text ?? ''))) return [];
   const trouble = seen.find((one) => !isFn(items[one.at], 'anymore')) ?? seen[0];
   const ends = items.findLastIndex((item) => isFn(item, 'anymore'));
   const before =

@@ -1,7 +1,9 @@
 /** Something seen, heard, felt: said in so many words, or a complaint and the item that it is said of. */
 import { isPart, type Symptom } from '../../../maintenance/codes.ts';
+import { ownDenial } from '../../mood.ts';
 import { hasTag, isFn, type Item, sense, type SenseOf } from '../../item.ts';
 import { type Draft, draft, type NounAt, type Scene } from '../../scene.ts';
+import { madeUp } from './symptom-made.ts';
 import { SYMPTOMS_OF } from './symptom-table.ts';
 
 export interface Seen {
@@ -22,7 +24,8 @@ function nearest(scene: Scene, at: number): NounAt[] {
 
 function fromComplaint(scene: Scene, at: number, complaint: SenseOf<'complaint'>): Seen | undefined {
   const row = SYMPTOMS_OF[complaint.code];
-  const nouns = nearest(scene, at);
+  const nouns = outermostLast(complaint.code, nearest(scene, at));
+  if (isCopula(scene, at) || isParticle(scene, at)) return undefined;
   const noun = nouns.find((one) => row[one.code] !== undefined);
   const symptom = noun === undefined ? undefined : row[noun.code];
   if (noun !== undefined && symptom !== undefined) return { symptom, at, noun, complaint: complaint.code };
@@ -30,6 +33,37 @@ function fromComplaint(scene: Scene, at: number, complaint: SenseOf<'complaint'>
   return row['*'] !== undefined && (other === undefined || HEARD.has(complaint.code))
     ? { symptom: row['*'], at, complaint: complaint.code }
     : undefined;
+}
+
+/** "the surface of the print is ugly": the print is only where the surface is. */
+const outermostLast = (complaint: string, nouns: NounAt[]): NounAt[] =>
+  complaint === 'weird' || complaint === 'stiff'
+    ? [...nouns].sort((a, b) => Number(a.code === 'print') - Number(b.code === 'print'))
+    : nouns;
+
+/** "came out rough", "comes out with holes in it": turned out, not slipped out. */
+function isCopula(scene: Scene, at: number): boolean {
+  if (!/^(?:came|comes?|coming) out$/u.test(scene.items[at]?.text ?? '')) return false;
+  const next = scene.items[at + 1];
+  return (
+    hasTag(next, 'complaint', 'symptom', 'finding') ||
+    isFn(next, 'with', 'like', 'all', 'too', 'really', 'as') ||
+    (next !== undefined && next.senses.length === 0)
+  );
+}
+/** "everything off elm", "off the plate": whence, not what is wrong. */
+const isParticle = (scene: Scene, at: number): boolean =>
+  scene.items[at]?.text === 'off' &&
+  (hasTag(scene.items[at + 1], 'machine', 'part', 'thing') ||
+    isFn(scene.items[at + 1], 'article', 'its', 'my'));
+
+/** Parts that come off; what came off is then no print. */
+const CAME_OFF = new Set(['guide-tube', 'tube-fitting', 'tube-end', 'liner', 'belt', 'x-belt', 'y-belt', 'thermistor', 'heater', 'plug', 'wiring', 'fastener', 'printed-part', 'grub-screw']); // prettier-ignore
+function whatCameOff(scene: Scene, seen: Seen): Seen {
+  if (seen.symptom !== 'detached-print' || seen.noun !== undefined) return seen;
+  const noun = scene.nouns.find((one) => CAME_OFF.has(one.code) && one.at < seen.at);
+  const symptom = noun && SYMPTOMS_OF['came-out'][noun.code];
+  return noun && symptom ? { ...seen, symptom, noun, complaint: 'came-out' } : seen;
 }
 
 /** Heard or seen of the machine as a whole, whatever part is named beside. */
@@ -47,10 +81,13 @@ export function symptomsIn(scene: Scene): readonly Seen[] {
 const memo = new WeakMap<Scene, readonly Seen[]>();
 
 function seek(scene: Scene): Seen[] {
-  const found: Seen[] = [];
+  const made = madeUp(scene);
+  const found: Seen[] = made.map((one) => one.seen);
   scene.items.forEach((item, at) => {
     if (
       hasTag(item, 'machine', 'date') ||
+      made.some((one) => one.uses(at)) ||
+      ownDenial(scene.items, at) ||
       (isFn(scene.items[at - 1], 'for', 'any') && isFn(scene.items[at - 1], 'any')
         ? isFn(scene.items[at - 2], 'for')
         : isFn(scene.items[at - 1], 'for') && scene.verbs.some((verb) => verb.code === 'look'))
@@ -60,13 +97,15 @@ function seek(scene: Scene): Seen[] {
     const direct =
       sense(item, 'symptom') ?? (jam ? ({ tag: 'symptom', code: 'no-extrusion' } as const) : undefined);
     const complaints = item.senses.filter((s): s is SenseOf<'complaint'> => s.tag === 'complaint');
-    const made = complaints.map((one) => fromComplaint(scene, at, one)).filter((one) => one !== undefined);
-    const withNoun = made.find((one) => one.noun !== undefined);
+    const crossed = complaints.map((one) => fromComplaint(scene, at, one)).filter((one) => one !== undefined);
+    const withNoun = crossed.find(
+      (one) => one.noun !== undefined && !(direct !== undefined && one.noun.code === 'print'),
+    );
     const firm = direct !== undefined && words(item) > 1;
     const seen = firm
       ? { symptom: direct.code, at }
-      : (withNoun ?? (direct ? { symptom: direct.code, at } : made[0]));
-    if (seen && !asTool(scene, at, item)) found.push(seen);
+      : (withNoun ?? (direct ? { symptom: direct.code, at } : crossed[0]));
+    if (seen && !asTool(scene, at, item) && !isOwnMove(scene, at)) found.push(whatCameOff(scene, seen));
   });
   if (
     scene.verbs.some(
@@ -75,8 +114,18 @@ function seek(scene: Scene): Seen[] {
     /\btoo (?:much|little)\b|\bnot enough\b/u.test(scene.text)
   )
     found.push({ symptom: /\btoo much\b/u.test(scene.text) ? 'over-extrusion' : 'under-extrusion', at: 0 });
-  return found.filter((one, i) => found.findIndex((other) => other.symptom === one.symptom) === i);
+  const lifted = found.some((one) => one.symptom === 'warping' || one.symptom === 'poor-adhesion');
+  const kept = found.filter(
+    (one) => !(lifted && one.symptom === 'detached-print' && scene.items[one.at]?.text.startsWith('off ')),
+  );
+  return kept.filter((one, i) => kept.findIndex((other) => other.symptom === one.symptom) === i);
 }
+
+/** "shifted hazel along the bench": somebody moved the machine. */
+const isOwnMove = (scene: Scene, at: number): boolean =>
+  /^shift(?:ed|ing)$/u.test(scene.items[at]?.text ?? '') &&
+  hasTag(scene.items[at + 1], 'machine') &&
+  (at === 0 || isFn(scene.items[at - 1], 'i', 'we', 'have', 'just'));
 
 /** "smoke detector", "jam" as the thing that a deed cleared, "string" on a guitar: the word names no trouble. */
 function asTool(scene: Scene, at: number, item: Item): boolean {

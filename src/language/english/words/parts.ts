@@ -51,7 +51,7 @@ export const PART_WORDS: Readonly<Record<StockItem, string>> = {
   coupler:
     'coupler, z coupler, ~coupling, shaft coupler, flexible coupler, ~spider, shaft coupling, motor coupler, z coupling, flex coupler, flexible coupling, motor coupling, lead screw coupler, z axis coupler, screw coupler, flex coupling, spider coupling',
   'build-plate':
-    'build plate, ~plate, ~sheet, pei, pei sheet, spring steel, spring steel sheet, steel sheet, flex plate, build surface, ~glass, ~mat, print surface, print plate, bed sheet, bed surface, glass bed, glass plate, magnetic sheet, pei plate, build platform, print sheet, build sheet, textured plate, textured sheet, smooth sheet, smooth plate, flexible plate, magnetic plate, buildplate, printing plate, bed plate, print platform, build mat, steel plate, flex sheet, pei bed, magnetic mat, bed surface sheet, glass sheet',
+    'build plate, ~plate, ~sheet, pei, pei sheet, spring steel, spring steel sheet, steel sheet, flex plate, build surface, ~glass, ~mat, print plate, bed sheet, bed surface, glass bed, glass plate, magnetic sheet, pei plate, build platform, print sheet, build sheet, textured plate, textured sheet, smooth sheet, smooth plate, flexible plate, magnetic plate, buildplate, printing plate, bed plate, print platform, build mat, steel plate, flex sheet, pei bed, magnetic mat, bed surface sheet, glass sheet',
   'bed-spring':
     'bed spring, ~spring, levelling spring, leveling spring, silicone spacer, silicone bed spacer, levelling knob, leveling knob, bed knob, thumb nut, ~knob, bed level spring, bed mount, silicone column, silicon spacer, bed levelling spring, bed leveling spring, thumb wheel, bed spacer',
   'bed-heater':

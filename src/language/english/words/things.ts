@@ -35,7 +35,7 @@ export const THING_WORDS: Readonly<Record<Thing, string>> = {
   protection:
     'thermal protection, heater protection, runaway protection, thermal runaway protection, heater fault shutdown, heater fault shut down, heater fault cut out, thermal cutoff, thermal cut out, thermal cutout, protection test, runaway test, heater fault, heater shut off, heater cut out, heater fault protection, heater safety cut out, protection, heater cut off, thermal runaway test, thermal shutdown, thermal shut down, heater fault test, heat protection, overheat protection, temperature protection, heater shut down, safety shutdown, safety shut down, heater safety shutdown, over temperature cut out, runaway protection test, thermal runaway shutdown, heater safety cutout, thermal fuse test, thermal protection test, heater fault shut off',
   'first-layer':
-    'first layer, 1st layer, layer one, first layers, layer 1, initial layer, bottom layer, first layer test, first layer patch, squish',
+    'first layer, the first layer, first layer of, 1st layer, layer one, first layers, layer 1, initial layer, bottom layer, first layer test, first layer patch, squish',
   offset: 'z offset, offset, nozzle height, live z, baby step, babystep, nozzle gap, z height, zero offset',
   mesh: 'mesh, bed mesh, abl, auto bed level, auto level, height map, auto levelling, auto leveling, bed map, heightmap, levelling routine, leveling routine, mesh levelling, mesh leveling, auto bed levelling, auto bed leveling',
   esteps:
@@ -95,7 +95,8 @@ export const THING_WORDS: Readonly<Record<Thing, string>> = {
   leftover: 'leftover, remainder, leftovers',
   interval:
     'interval, intervals, service interval, schedule interval, maintenance interval, change interval, replacement interval',
-  smell: 'smell, smells, odour, odor, whiff, stink, pong, scent, reek, stench, smelling',
+  smell:
+    'smell, smells, smelled, smelt, stinks, stinking, stank, reeks, reeking, pongs, whiffs, niff, odour, odor, whiff, stink, pong, scent, reek, stench, smelling',
   noise: 'noise, noises, sound, sounds, racket, noisy, din, sounding, sounded',
   sign: 'sign, tag, label, note on it, out of order sign, do not use sign, warning tag, red tag, do not use tag, lockout tag, out of order tag, sticker, warning sign',
   error:
@@ -118,5 +119,9 @@ export const THING_WORDS: Readonly<Record<Thing, string>> = {
     'crack, cracks, sag, soft bits, soft spots, fractures, creep, hairline crack, hairline cracks, stress marks',
   corner:
     'corner, corners, edge, edges, left rear, front left, back left, front right, back right, left side, right side, rear left, rear right',
+  wall: 'walls, infill, perimeters, side walls, top layers, top skin, extrusion lines, lines, strands, outer walls, inner walls, wall of the print, walls of the print',
+  surface:
+    'surface, surface finish, surface quality, top surface, outer surface, print surface, print quality, surface of the print, finish of the print, finish, outside of the print',
+  coating: 'coating, coat of the plate, textured surface, surface of the plate, plate coating, pei coating',
   side: 'side, end, front, rear, left, right, half, top, bottom, middle, centre, center',
 };
