@@ -182,6 +182,10 @@ function join(pieces: readonly Piece[]): Piece[] {
       else out.push(held);
       return;
     }
+    if (own.only && !isDitto(piece.items) && nextNear && headsList(piece, next, last)) {
+      waiting = { ...piece, items: [...piece.items] };
+      return;
+    }
     if (own.only && !isDitto(piece.items) && near && piece.joint !== 'colon') {
       last.items.push(...(piece.joint === 'bracket' ? against(last.items.at(-1), piece.items) : piece.items));
       return;
@@ -230,6 +234,21 @@ function join(pieces: readonly Piece[]): Piece[] {
   });
   if (waiting) out.push(waiting);
   return out;
+}
+
+/** "power cut at two, elm and juniper both lost their prints": the name opens a list that the next stretch goes on with. */
+function headsList(piece: Piece, next: Piece, last: Piece | undefined): boolean {
+  return (
+    piece.joint === 'comma' &&
+    next.joint === 'and' &&
+    piece.items.length === 1 &&
+    hasTag(next.items[0], 'machine') &&
+    hasPredicate(next.items) &&
+    last !== undefined &&
+    !shape(last.items).machine &&
+    hasPredicate(last.items) &&
+    last.items.some((item) => hasTag(item, 'symptom', 'complaint', 'state'))
+  );
 }
 
 /** "two cans of air and 5 cloths arrived": the list waits for its verb. */

@@ -1,6 +1,6 @@
 /** What a clause takes from its neighbours before any frame reads it: mood, and the thing that "it" stands for. */
 import { isInterrogative } from './mood.ts';
-import { hasTag, isFn } from './item.ts';
+import { hasTag, isFn, type Item } from './item.ts';
 import type { NounAt, Scene } from './scene.ts';
 
 /** Conditions and quotes hold to the end of their sentence; a question mark only for what asks. */
@@ -97,17 +97,34 @@ function lendNouns(scenes: readonly Scene[]): Scene[] {
       last.length > 0
     )
       return { ...scene, nouns: last.map((noun) => ({ ...noun, at: -1 })) };
-    else if (last.length > 0 && complains(scene))
+    else if (last.length > 0 && (complains(scene) || oneOf(scene)))
       return { ...scene, nouns: last.map((noun) => ({ ...noun, at: -1 })) };
     return scene;
   });
 }
+/** How a first layer lies: "thick at the front and thin at the back" is of one layer. */
+const OF_LAYERS = new Set<string>(['squashed', 'round-lines', 'gaps', 'thin', 'fat']);
+const isComplaint = (item: Item, codes: ReadonlySet<string>): boolean =>
+  item.senses.some((s) => s.tag === 'complaint' && codes.has(s.code));
+
 /** "checked the belts on elm, slack": a complaint alone is of what stands before it. */
 const complains = (scene: Scene): boolean =>
   scene.items.length <= 4 &&
-  ['comma', 'colon', 'dash', 'but', 'bracket'].includes(scene.clause.joint) &&
+  // "tried to get it off, but gave up": who speaks gave up.
+  !(
+    scene.clause.joint === 'but' &&
+    /^(?:gave up|packed in|packed up|quit|stopped)$/u.test(scene.items[0]?.text ?? '')
+  ) &&
+  (['comma', 'colon', 'dash', 'but', 'bracket'].includes(scene.clause.joint) ||
+    (scene.clause.joint === 'and' && scene.items.some((item) => isComplaint(item, OF_LAYERS)))) &&
   scene.items.some((item) => hasTag(item, 'complaint')) &&
   !scene.items.some((item) => hasTag(item, 'machine', 'value', 'symptom') && !hasTag(item, 'complaint'));
+
+/** "the one on birch is fraying": the part is the one just named. */
+const oneOf = (scene: Scene): boolean =>
+  scene.items.some((item) => /^(?:the |that )?one$/u.test(item.text)) &&
+  scene.items.some((item) => hasTag(item, 'complaint')) &&
+  scene.items.some((item) => hasTag(item, 'machine'));
 
 /** "belts on alder and wheels on birch": the deed is said once for both; "counted: 6 nozzles, 3 collets". */
 function lendVerbs(scenes: readonly Scene[]): Scene[] {

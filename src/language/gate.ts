@@ -4,6 +4,7 @@
  */
 import { ROOM_THINGS } from './english/frames/task-table.ts';
 import { hasTag, isFn } from './item.ts';
+import { ofAnother, otherMachine } from './subject.ts';
 import type { Placed } from './refine.ts';
 import type { Scene } from './scene.ts';
 
@@ -70,6 +71,7 @@ function ofPrinters({ act, draft }: Placed, scene: Scene, message: readonly Scen
   const machine = 'machine' in act ? act.machine : undefined;
   if (machine === 'room') return !foreign(scene);
   if (foreign(scene) && !named(scene)) return false;
+  if (SAID_OF.has(act.kind) && strays(scene, message)) return false;
   if (machine !== undefined) return true;
   if (
     act.kind === 'down' ||
@@ -97,14 +99,21 @@ function ofPrinters({ act, draft }: Placed, scene: Scene, message: readonly Scen
   if (act.kind === 'symptom' && scene.nouns.some((noun) => noun.code === 'hands')) return false;
   if (act.kind === 'symptom')
     return (
-      firmNoun(scene) ||
-      SAFE.has(act.symptom) ||
+      (firmNoun(scene) && !onlyObjects(scene)) ||
+      (SAFE.has(act.symptom) && (act.symptom !== 'shock' || touched(scene))) ||
       scene.items.some((item) => hasTag(item, 'symptom') && item.text.includes(' '))
     );
   if (act.kind === 'claim')
     return draft.weak !== true || firmNoun(scene) || (act.task !== undefined && !HOUSE_TASKS.has(act.task));
   return draft.weak !== true || firmNoun(scene);
 }
+/** Acts that are said *of* something, and so of another thing as easily. */
+const SAID_OF: ReadonlySet<string> = new Set(['symptom', 'down', 'up', 'gone']);
+/** Of another thing by its own words; or no machine is named anywhere and another trade is spoken of. */
+const strays = (scene: Scene, message: readonly Scene[]): boolean =>
+  !named(scene) &&
+  (ofAnother(scene) || (!message.some(named) && message.some((one) => foreign(one) || otherMachine(one))));
+
 /** "ran 6.5 h", "I printed 40 m": nobody else is said to have run. */
 function ranBySelf(scene: Scene): boolean {
   return scene.verbs.some((verb) => {
@@ -122,6 +131,20 @@ function ranBySelf(scene: Scene): boolean {
     );
   });
 }
+/** "the helmet cracked": a printed thing by its own name, long off the printer. */
+const onlyObjects = (scene: Scene): boolean =>
+  scene.materials.length === 0 &&
+  scene.nouns.every((noun) => noun.code === 'print' || noun.weak) &&
+  scene.nouns.some((noun) => noun.code === 'print') &&
+  !scene.nouns.some(
+    (noun) =>
+      (noun.code === 'print' && /print|job|overnight|batch/u.test(scene.items[noun.at]?.text ?? '')) ||
+      ['first-layer', 'hot-end', 'feeder', 'machine', 'bed'].includes(noun.code),
+  );
+/** A shock is a start, a price or a current; only what was touched tells. */
+const touched = (scene: Scene): boolean =>
+  /\b(?:frame|touch\w*|printer|bed|off|from|gave me|gives me|metal|chassis|casing)\b/u.test(scene.text);
+
 const HOUSE_TASKS: ReadonlySet<string> = new Set([
   'clean-enclosure',
   'check-guards',

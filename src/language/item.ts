@@ -41,6 +41,7 @@ export type Sense =
   /** Names that disagree, or a choice between several: which is meant cannot be told. */
   | { tag: 'choice'; options: readonly string[] }
   | { tag: 'timber' }
+  | { tag: 'woodwork' }
   | { tag: 'before-person' }
   | { tag: 'before-stuff' };
 

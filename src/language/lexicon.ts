@@ -7,8 +7,10 @@ import {
   BEFORE_STUFF,
   FOREIGN_VERBS,
   FOREIGN_WORDS,
+  HARMLESS_WORDS,
   HUMAN_WORDS,
   TIMBER_WORDS,
+  WOODWORK_WORDS,
 } from './english/words/ordinary.ts';
 import { PART_WORDS } from './english/words/parts.ts';
 import {
@@ -115,8 +117,14 @@ function addQuantities(root: TrieNode): void {
   for (const word of list(VAGUE_TIMES)) add(root, word, { tag: 'calendar', code: 'vague', n: 0 });
 }
 
+function addHarmless(root: TrieNode): void {
+  for (const word of list(HARMLESS_WORDS)) add(root, word, { tag: 'foreign' });
+}
+
 function addOrdinary(root: TrieNode): void {
-  for (const word of [...list(FOREIGN_WORDS), ...list(FOREIGN_VERBS)]) add(root, word, { tag: 'foreign' });
+  for (const word of list(FOREIGN_WORDS).flatMap(nounForms)) add(root, word, { tag: 'foreign' });
+  for (const word of list(FOREIGN_VERBS)) add(root, word, { tag: 'foreign' });
+  for (const word of list(WOODWORK_WORDS)) add(root, word, { tag: 'woodwork' });
   for (const word of list(TIMBER_WORDS)) add(root, word, { tag: 'timber' });
   for (const word of list(HUMAN_WORDS)) add(root, word, { tag: 'human' });
   for (const word of list(BEFORE_PERSON)) add(root, word, { tag: 'before-person' });
@@ -130,7 +138,7 @@ function build(...fill: readonly ((root: TrieNode) => void)[]): TrieNode {
 }
 
 /** The main layer: a word read here is used up. */
-export const WORDS: TrieNode = build(addNouns, addVerbs, addStates, addQuantities);
+export const WORDS: TrieNode = build(addNouns, addVerbs, addStates, addQuantities, addHarmless);
 /** Overlays: read across the main layer and use nothing up. */
 export const ORDINARY: TrieNode = build(addOrdinary);
 export const CUES: TrieNode = build((root) => {

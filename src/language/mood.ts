@@ -92,6 +92,15 @@ export function isInterrogative(items: readonly Item[]): boolean {
         hasTag(next, 'machine', 'person', 'part', 'thing', 'value', 'material');
 }
 
+/** "you know how alder has been ghosting": tells, whatever mark it ends in. */
+const isRhetorical = (items: readonly Item[]): boolean =>
+  /^(?:you know how|you know that|you know the|remember how|you remember how|guess who|guess what)\b/u.test(
+    items
+      .slice(0, 4)
+      .map((item) => item.text)
+      .join(' '),
+  ) && !isFn(items[3], 'to', 'much', 'many', 'long', 'often');
+
 export function readMood(clause: Clause): Mood {
   const { items } = clause;
   const some = (...codes: Parameters<typeof isFn>[1][]): boolean =>
@@ -117,7 +126,7 @@ export function readMood(clause: Clause): Mood {
     (item, i) => isFn(item, 'if') && !(item.text === 'whether' || verbBefore(i)),
   );
   return {
-    question: clause.asked || isInterrogative(items),
+    question: !isRhetorical(items) && (clause.asked || isInterrogative(items)),
     negated: items.some(
       (item, i) =>
         ownDenial(items, i) ||

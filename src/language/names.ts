@@ -159,6 +159,7 @@ function unitFollows(items: readonly Item[], at: number): boolean {
 
 /** Settles every item that may be a machine. */
 export function settleNames(items: readonly Item[], book: NameBook): Item[] {
+  const wood = woodSentences(items);
   return items.map((item, at) => {
     const machine = sense(item, 'machine');
     const person = sense(item, 'person');
@@ -168,11 +169,37 @@ export function settleNames(items: readonly Item[], book: NameBook): Item[] {
         ? { ...item, senses: [person] }
         : { ...item, senses: others };
     if (!machine || item.text.startsWith('#') || hasTag(item, 'choice')) return item;
-    if (machine.code === 'room' || isOrdinary(items, at, book.shared.has(item.text)))
+    if (machine.code === 'room' || wood[at] === true || isOrdinary(items, at, book.shared.has(item.text)))
       return ordinary(item, others);
     return asMachine(item, machine.code);
   });
 }
+/** Printers' own words; beside them a tree's name is a printer, whatever is carved there too. */
+const isPrinting = (item: Item): boolean =>
+  item.senses.some(
+    (s) =>
+      (s.tag === 'part' && s.weak !== true) ||
+      s.tag === 'material' ||
+      (s.tag === 'verb' && s.code === 'print') ||
+      (s.tag === 'thing' &&
+        ['hot-end', 'first-layer', 'feeder', 'print', 'machine', 'firmware', 'mesh'].includes(s.code)),
+  ) || hasTag(item, 'value');
+
+/** For each item: does its sentence speak of work with wood, and not of printing? */
+function woodSentences(items: readonly Item[]): boolean[] {
+  const out = new Array<boolean>(items.length).fill(false);
+  if (!items.some((item) => hasTag(item, 'woodwork'))) return out;
+  let from = 0;
+  for (let at = 0; at <= items.length; at += 1) {
+    if (at < items.length && !/^(?:[.!?;\n]|\.\.\.)$/u.test(items[at]?.text ?? '')) continue;
+    const sentence = items.slice(from, at);
+    if (sentence.some((item) => hasTag(item, 'woodwork')) && !sentence.some(isPrinting))
+      out.fill(true, from, at);
+    from = at + 1;
+  }
+  return out;
+}
+
 const ordinary = (item: Item, others: readonly Sense[]): Item => ({
   ...item,
   senses: others.length > 0 ? others : [{ tag: 'fn', code: 'article' }],

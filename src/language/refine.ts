@@ -136,6 +136,37 @@ const RULES: readonly Rule[] = [
       }),
   },
   {
+    name: 'two sides disagree',
+    why: '"squashed on the left, barely touching on the right": neither height is wrong, the bed is uneven',
+    apply: (placed, scenes) =>
+      placed.map((one) =>
+        one.act.kind === 'symptom' && HEIGHTS.has(one.act.symptom) && sidesDiffer(scenes, one.draft.clause)
+          ? { ...one, act: { ...one.act, symptom: 'uneven-first-layer' } }
+          : one,
+      ),
+  },
+  {
+    name: 'a power cut takes the print with it',
+    why: 'that the machine went off or lost its print is what the power cut did',
+    apply: (placed) =>
+      placed.filter((one) => {
+        const { act } = one;
+        const taken =
+          act.kind === 'down' ||
+          (act.kind === 'symptom' && ['failed-print', 'power-lost', 'detached-print'].includes(act.symptom));
+        return !(
+          taken &&
+          placed.some(
+            (other) =>
+              other.act.kind === 'symptom' &&
+              other.act.symptom === 'power-cut' &&
+              sameMachine(other.act, act) &&
+              near(one, other),
+          )
+        );
+      }),
+  },
+  {
     name: 'fine now says what is gone',
     why: 'after a trouble or its repair, "fine now" ends that trouble; with neither it says nothing',
     apply: (placed) =>
@@ -172,6 +203,29 @@ const RULES: readonly Rule[] = [
       }),
   },
 ];
+
+const HEIGHTS: ReadonlySet<string> = new Set([
+  'first-layer-close',
+  'first-layer-far',
+  'under-extrusion',
+  'poor-adhesion',
+]);
+const PAIRS: readonly (readonly [RegExp, RegExp])[] = [
+  [/\bleft\b/u, /\bright\b/u],
+  [/\bfront\b/u, /\b(?:back|rear)\b/u],
+  [/\b(?:middle|centre|center)\b/u, /\b(?:edges?|corners?|sides?|outside)\b/u],
+  [/\bone (?:side|corner|end)\b/u, /\b(?:other|another|opposite)\b/u],
+];
+/** Two opposite sides named within a sentence. */
+function sidesDiffer(scenes: readonly Scene[], at: number): boolean {
+  const here = scenes[at];
+  const text = scenes
+    .slice(Math.max(0, at - 2), at + 3)
+    .filter((scene) => scene.clause.sentence === here?.clause.sentence)
+    .map((scene) => scene.text)
+    .join(' ');
+  return PAIRS.some(([one, other]) => one.test(text) && other.test(text));
+}
 
 function alike(a: Act, b: Act): boolean {
   if (a.kind !== b.kind) return false;

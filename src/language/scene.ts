@@ -79,9 +79,15 @@ export function makeScene(clause: Clause, mood: Mood, index: number, named: bool
 function verbsOf(item: Item, at: number, items: readonly Item[], mood: Mood, named: boolean): VerbAt[] {
   return item.senses
     .filter((s): s is SenseOf<'verb'> => s.tag === 'verb')
-    .filter(() => !gotStuck(item, items[at - 1]))
+    .filter(() => !gotStuck(item, items[at - 1]) && !isAwaited(at, items))
     .map(({ code, form }) => ({ code, form, at, deed: isDeed(code, form, at, items, mood, named) }));
 }
+
+/** "off until somebody has looked at it": what is waited for has not been done. */
+const isAwaited = (at: number, items: readonly Item[]): boolean =>
+  items
+    .slice(Math.max(0, at - 6), at)
+    .some((one, i, row) => isFn(one, 'until') && i < row.length - 1 && one.text !== 'up to');
 
 /** "got stuck in the tube" is a trouble; "stuck a new one in" a deed. */
 const gotStuck = (item: Item, before: Item | undefined): boolean =>

@@ -2,6 +2,7 @@
 import { hasTag, isFn, isThing, sensesOf } from '../../item.ts';
 import { ownDenial } from '../../mood.ts';
 import { deedOf, type Draft, draft, hasMachine, type Scene, someFn, textOf } from '../../scene.ts';
+import { otherSubject } from '../../subject.ts';
 import { type Seen, symptomsIn } from './symptom.ts';
 
 /** The machine is the one spoken of: no part stands between. */
@@ -70,7 +71,11 @@ export function readState(scene: Scene, before?: Scene): Draft[] {
     (ofMachine(scene) || /together|buttoned|one piece|reassembled/u.test(spoken)) &&
     !deedOf(scene, 'swap', 'oil')
   )
-    return [draft(scene, { kind: 'close' }, 'state: closed')];
+    return [
+      draft(scene, { kind: 'close' }, 'state: closed'),
+      ...(hasMachine(scene) && isUpBesides(scene) ? [draft(scene, { kind: 'up' }, 'state: up')] : []),
+    ];
+  if (runsAgain(scene, before)) return [draft(scene, { kind: 'up' }, 'state: runs, once closed')];
   if (closesUp(scene)) return [draft(scene, { kind: 'close' }, 'state: put together')];
   if (states.includes('up') && ofMachine(scene) && isUp(scene) && symptomsIn(scene).length === 0)
     return [draft(scene, { kind: 'up' }, 'state: up')];
@@ -80,7 +85,8 @@ export function readState(scene: Scene, before?: Scene): Draft[] {
 }
 const forbids = (scene: Scene): boolean =>
   scene.items.some(
-    (item) =>
+    (item, at) =>
+      !(hasTag(scene.items[at + 1], 'machine') && isFn(scene.items[at + 2], 'possessive')) &&
       item.senses.some((s) => s.tag === 'state' && s.code === 'down') &&
       /^(?:do not|don't|nobody|no one|not|nobody)/u.test(item.text),
   );
@@ -104,6 +110,23 @@ function handsIn(scene: Scene): boolean {
         /elbow|wrist|arm|deep/u.test(textOf(scene))),
   );
 }
+/** "back together and good to go"; the "up again" of "closed up again" is no such thing. */
+const isUpBesides = (scene: Scene): boolean =>
+  scene.items.some(
+    (item) =>
+      item.senses.some((s) => s.tag === 'state' && s.code === 'up') &&
+      !/^(?:up|back|again|up again)$/u.test(item.text),
+  );
+
+/** "back together, running": after it was closed, that it runs is that it is up. */
+const runsAgain = (scene: Scene, before: Scene | undefined): boolean =>
+  before !== undefined &&
+  scene.items.length <= 4 &&
+  scene.nouns.length === 0 &&
+  scene.items.some((item) => /^(?:running|printing|runs|prints|working|works)$/u.test(item.text)) &&
+  before.clause.sentence === scene.clause.sentence &&
+  before.items.some((item) => item.senses.some((s) => s.tag === 'state' && s.code === 'close'));
+
 /** Strip down, take apart: the machine, not a part of it. */
 function closesUp(scene: Scene): boolean {
   const deed = deedOf(scene, 'close');
@@ -125,10 +148,15 @@ function pulledPlug(scene: Scene): boolean {
     );
   return sign || (strong && scene.nouns.every((noun) => noun.part === undefined || noun.code === 'wiring'));
 }
+/** "offset from the middle up": whither, not in use. */
+const isDirection = (scene: Scene, at: number): boolean =>
+  hasTag(scene.items[at - 1], 'thing', 'part', 'complaint') && !isFn(scene.items[at - 1], 'be', 'printer');
+
 function isUp(scene: Scene): boolean {
   if (/\bthe back\b|\bcame back\b|\bget back\b/u.test(textOf(scene))) return false;
   if (/\b(?:fixed|sorted|repaired) (?:it|that|the|them|a)\b/u.test(textOf(scene))) return false;
   const said = scene.items.filter((item) => item.senses.some((s) => s.tag === 'state' && s.code === 'up'));
+  if (said.every((item) => item.text === 'up' && isDirection(scene, scene.items.indexOf(item)))) return false;
   const firm = said.some(
     (item) =>
       item.text.includes(' ') ||
@@ -159,6 +187,7 @@ function isDown(scene: Scene): boolean {
     scene.verbs.some((verb) => verb.deed && !['say', 'find', 'read'].includes(verb.code))
   )
     return false;
+  if (otherSubject(scene)) return false;
   return hasMachine(scene) || someFn(scene, 'it', 'they', 'both', 'all', 'until') || scene.items.length <= 3;
 }
 /** "elm is dead", "maple has packed up": the machine itself. */
@@ -179,10 +208,16 @@ function deadMachine(scene: Scene, before: Scene | undefined): boolean {
   return scene.items.some(
     (item, at) =>
       !ownDenial(scene.items, at) &&
+      !hasObject(scene, at) &&
       item.senses.some((s) => s.tag === 'complaint' && (s.code === 'dead' || s.code === 'broken')) &&
       !hasTag(item, 'symptom'),
   );
 }
+
+/** "rowan broke the dimmer": somebody of that name did it to something. */
+const hasObject = (scene: Scene, at: number): boolean =>
+  /^(?:broke|snapped|smashed|split|blew|wrecked|destroyed)$/u.test(scene.items[at]?.text ?? '') &&
+  isFn(scene.items[at + 1], 'article', 'my', 'its', 'this', 'all');
 
 /** The trouble is itself a denial: "not round any more" tells of no end. */
 const DENIAL =
@@ -244,7 +279,11 @@ export function saysFine(scene: Scene): boolean {
   return (
     (fine && scene.items.some((item) => isFn(item, 'now', 'again', 'since'))) ||
     /^(?:all )?(?:good|fine|ok|sorted|happy) (?:now|again)$/u.test(text) ||
-    (fine && /\bsince\b|\bagain\b/u.test(text))
+    (fine && /\bsince\b|\bagain\b/u.test(text)) ||
+    (fine &&
+      scene.verbs.some(
+        (verb) => ['print', 'run', 'work'].includes(verb.code) && (verb.form === 's' || verb.form === 'ing'),
+      ))
   );
 }
 /** The item that a state or a symptom is said of is a machine alone. */

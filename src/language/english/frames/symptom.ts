@@ -59,11 +59,17 @@ const isParticle = (scene: Scene, at: number): boolean =>
 
 /** Parts that come off; what came off is then no print. */
 const CAME_OFF = new Set(['guide-tube', 'tube-fitting', 'tube-end', 'liner', 'belt', 'x-belt', 'y-belt', 'thermistor', 'heater', 'plug', 'wiring', 'fastener', 'printed-part', 'grub-screw']); // prettier-ignore
+/** Parts that die of themselves, while the machine has its power. */
+const DIES = new Set(['fan', 'hot-end-fan', 'part-fan', 'board-fan', 'screen', 'heater', 'bed-heater', 'thermistor', 'probe']); // prettier-ignore
 function whatCameOff(scene: Scene, seen: Seen): Seen {
-  if (seen.symptom !== 'detached-print' || seen.noun !== undefined) return seen;
-  const noun = scene.nouns.find((one) => CAME_OFF.has(one.code) && one.at < seen.at);
-  const symptom = noun && SYMPTOMS_OF['came-out'][noun.code];
-  return noun && symptom ? { ...seen, symptom, noun, complaint: 'came-out' } : seen;
+  const complaint =
+    seen.symptom === 'detached-print' ? 'came-out' : seen.symptom === 'power-lost' ? 'dead' : undefined;
+  if (complaint === undefined || seen.noun !== undefined) return seen;
+  const noun = scene.nouns.find(
+    (one) => one.at < seen.at && (complaint === 'dead' ? DIES.has(one.code) : CAME_OFF.has(one.code)),
+  );
+  const symptom = noun && SYMPTOMS_OF[complaint][noun.code];
+  return noun && symptom ? { ...seen, symptom, noun, complaint } : seen;
 }
 
 /** Heard or seen of the machine as a whole, whatever part is named beside. */
