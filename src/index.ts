@@ -18,7 +18,7 @@ export type { Material, Part, Symptom, Task } from './maintenance/codes.ts';
 export { foldName } from './maintenance/machine.ts';
 export { digestJson } from './maintenance/due/digestJson.ts';
 export { dueJson } from './maintenance/due/json.ts';
-export { dueText } from './replies/wording/due.ts';
+export { dueList } from './replies/wording/due.ts';
 export { buttonsOf, plainText, textOf, type TextStyle } from './replies/text.ts';
 export type { Button, Item, Line, Press, Reply, Section, Span } from './replies/reply.ts';
 export { openMemoryStore, openSqliteStore } from './store/open.ts';

@@ -1,4 +1,4 @@
-import { dueJson, dueText } from '../../src/index.ts';
+import { dueJson, dueList } from '../../src/index.ts';
 import type { Command } from './command.ts';
 import { print } from './output.ts';
 import { withSession } from './session.ts';
@@ -15,7 +15,7 @@ export const due: Command = {
       print(
         world.output,
         rows.map((row) => dueJson(row, calendar)),
-        rows.map((row) => dueText(row, view)).join('\n'),
+        dueList(rows, view, machine !== undefined),
       );
       return 0;
     }),

@@ -1,4 +1,6 @@
 /** The buttons below a reply: each does what a sentence would. */
+import { isSafetySymptom } from '../maintenance/codes.ts';
+import { machineName } from '../replies/wording/names.ts';
 import type { Button } from '../replies/reply.ts';
 import type { Scene } from './scene.ts';
 import type { Played } from './step.ts';
@@ -29,17 +31,16 @@ export const ways = (scene: Scene, played: Played): Button[] => [
   ...refusedButtons(scene, played),
 ];
 
-const holdButtons = (scene: Scene): Button[] =>
-  scene.entries.flatMap((entry) =>
-    entry.kind === 'seen' && scene.record.machines.get(entry.machine)?.hold?.since.entry === entry.id
-      ? [
-          {
-            label: 'False alarm',
-            press: { does: 'deeds', deeds: [{ kind: 'release', machine: entry.machine, falseAlarm: true }] },
-          } satisfies Button,
-        ]
-      : [],
-  );
+/** For every machine that a safety symptom was just told of, also when it was held before. */
+function holdButtons({ entries, record }: Scene): Button[] {
+  const told = entries.filter((entry) => entry.kind === 'seen' && isSafetySymptom(entry.symptom));
+  const names = [...new Set(told.flatMap((entry) => ('machine' in entry ? [entry.machine ?? ''] : [])))];
+  const held = names.filter((name) => record.machines.get(name)?.hold);
+  return held.map((machine) => ({
+    label: held.length > 1 ? `False alarm on ${machineName(machine)}` : 'False alarm',
+    press: { does: 'deeds', deeds: [{ kind: 'release', machine, falseAlarm: true }] },
+  }));
+}
 
 /** The other way that a refusal leaves open. */
 const refusedButtons = (scene: Scene, { steps }: Played): Button[] =>

@@ -1,7 +1,7 @@
 /** What came of a message, as one reply: caution first, then what was noted, what not, what is asked. */
 import type { ActReading } from '../language/act.ts';
 import { isSafetySymptom } from '../maintenance/codes.ts';
-import { raisedRows } from '../maintenance/due/rows.ts';
+import { machineDue, raisedRows } from '../maintenance/due/rows.ts';
 import type { DueRow } from '../maintenance/due/row.ts';
 import type { Entry } from '../maintenance/entry/entry.ts';
 import type { Item, Reply, Section } from '../replies/reply.ts';
@@ -12,6 +12,7 @@ import {
   remarks,
   writtenSections,
   noteLine,
+  owedBeforeStart,
   type WrittenEntry,
 } from '../replies/wording/answer.ts';
 import { loadingHints } from '../replies/wording/loading.ts';
@@ -38,12 +39,14 @@ function writtenOf(scene: Scene, step: Step, targets: Targets): WrittenEntry[] {
   const fromTalk = step.assumed?.['machine']?.from === 'conversation';
   return step.entries.map((entry): WrittenEntry => {
     const target = 'target' in entry ? targets.get(entry.target) : undefined;
+    const beneath = target && 'target' in target ? targets.get(target.target) : undefined;
     const after = machineRecord(scene, entry, target);
     return {
       entry,
       flags: [...(decision?.flags ?? []), ...(fromTalk ? (['assumed-machine'] as const) : [])],
       notes: decision?.notes ?? {},
       ...(target ? { target } : {}),
+      ...(beneath ? { beneath } : {}),
       ...(after ? { after } : {}),
     };
   });
@@ -108,6 +111,14 @@ function rowsRaised(scene: Scene, written: readonly WrittenEntry[]): readonly Du
 }
 const RAISING: ReadonlySet<Entry['kind']> = new Set<Entry['kind']>(['seen', 'done', 'swapped', 'up']);
 
+/** A machine that is back in use may still owe what it stood still for. */
+const owed = (scene: Scene, written: readonly WrittenEntry[]): Item[] =>
+  written.flatMap(({ entry, after }) =>
+    entry.kind === 'up' && after
+      ? owedBeforeStart(machineDue(after, dueContext(scene), scene.record.room))
+      : [],
+  );
+
 /** What a spool that was just mounted will use up. */
 const loading = (scene: Scene, written: readonly WrittenEntry[]): Item[] =>
   written.flatMap(({ entry, after }) =>
@@ -126,6 +137,7 @@ export function compose(scene: Scene, played: Played, targets: Targets): Reply {
         ...remarks(written, scene),
         ...spelling(played),
         ...loading(scene, written),
+        ...owed(scene, written),
         ...followUps(rows, written),
       ];
   const aside = played.aside === undefined ? [] : [item(played.aside)];

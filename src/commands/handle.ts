@@ -66,5 +66,5 @@ function outcomeOf({ steps, asking, aside: said, caution }: Played, silent: bool
 async function targetsOf({ entries, transaction }: Scene): Promise<Targets> {
   const ids = entries.flatMap((entry) => ('target' in entry ? [entry.target] : []));
   if (ids.length === 0) return new Map();
-  return new Map((await transaction.journal.byIds(ids)).map((entry) => [entry.id, entry]));
+  return new Map((await transaction.journal.familyOf(ids)).map((entry) => [entry.id, entry]));
 }

@@ -4,6 +4,7 @@ import { isSafetySymptom } from '../maintenance/codes.ts';
 import { injuryLines } from '../maintenance/cautions/injury.ts';
 import { stopLines } from '../maintenance/cautions/stop.ts';
 import type { Deed } from '../maintenance/decide/deed.ts';
+import { list } from '../replies/format/list.ts';
 import { machineName } from '../replies/wording/names.ts';
 import { refusal } from '../replies/wording/refusals.ts';
 import { answerAsk } from './ask/ask.ts';
@@ -27,7 +28,7 @@ type Question = Extract<Act, { kind: 'ask' }>;
 export async function playActs(scene: Scene): Promise<Played> {
   const { reading, conversation } = scene;
   const acts = reading.acts.map((r) => inContext(r, conversation.lastMachine));
-  const caution = cautionOf(scene);
+  const caution = cautionOf(scene, acts);
   if (reading.injury) return hurt(scene, acts, caution);
   const waiting = acts.filter(({ act }) => lacksMachine(act)).map(({ act }) => act);
   const steps: Step[] = [];
@@ -131,19 +132,18 @@ export function playAsk(scene: Scene, deed: Deed, field: 'until' | 'found'): Pla
 }
 
 /** The stop answer for each safety symptom that was spoken of, in whatever mood; first aid before all. */
-function cautionOf({ reading, record, workshop }: Scene): string[] {
-  const responsible = workshop.people.find((p) => p.role === 'keeper')?.name;
-  const stops = reading.safety.flatMap(({ symptom, machine, asserted }) =>
-    isSafetySymptom(symptom)
-      ? stopLines(symptom, {
-          ...(responsible === undefined ? {} : { tell: responsible }),
-          ...(asserted && machine !== undefined && record.machines.has(machine)
-            ? { machine: machineName(machine) }
-            : {}),
-        })
-      : [],
+function cautionOf({ reading, record, workshop, person }: Scene, acts: readonly Said[]): string[] {
+  const keepers = workshop.people.filter((p) => p.role === 'keeper').map((p) => p.name);
+  const tell = keepers.find((name) => name !== person.name);
+  const stops = reading.safety.flatMap(({ symptom }) =>
+    isSafetySymptom(symptom) ? stopLines(symptom, tell === undefined ? {} : { tell }) : [],
   );
-  return [...new Set([...(reading.injury ? injuryLines() : []), ...stops])];
+  const held = acts.flatMap(({ act }) =>
+    act.kind === 'symptom' && isSafetySymptom(act.symptom) && act.machine !== undefined ? [act.machine] : [],
+  );
+  const names = [...new Set(held)].filter((name) => record.machines.has(name)).map(machineName);
+  const hold = names.length === 0 ? [] : [`${list(names)} ${names.length > 1 ? 'are' : 'is'} now held.`];
+  return [...new Set([...(reading.injury ? injuryLines(reading.injuryKind) : []), ...stops, ...hold])];
 }
 
 /** Somebody is hurt: nothing is written until they come back to it. */

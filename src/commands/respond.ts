@@ -54,7 +54,7 @@ async function playPress(scene: Scene, press: Press): Promise<Played> {
 }
 
 const CHANGE_HELP =
-  'Say what should be different, such as “make that 12 h”, “that was Maple, not Alder”, “it was yesterday” or “it was broken”.';
+  'Say what should be different, such as “make that 12 h” or “that was Maple, not Alder”; for a day or a reason, “undo” and say it anew.';
 
 const aside = (text: string): Played => ({ steps: [], caution: [], grave: false, aside: text });
 

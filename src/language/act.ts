@@ -154,6 +154,8 @@ export interface ActReading {
   assumed?: Readonly<Partial<Record<string, Assumption>>>;
 }
 
+export type InjuryKind = 'burn' | 'cut' | 'eye' | 'fumes';
+
 /** A safety symptom in any mood ("is that smoke?", "if it smells burnt"): warn, whether or not it writes. */
 export interface SafetyMention {
   symptom: Symptom;
@@ -207,6 +209,8 @@ export interface Reading {
   safety: readonly SafetyMention[];
   /** Somebody was hurt: first aid stands before everything, and nothing is written. */
   injury: boolean;
+  /** Which first aid, as far as the words say. */
+  injuryKind?: InjuryKind;
   /** For each `unclear` act, what it was about, in the order of the acts. */
   doubts: readonly Doubt[];
   bare?: BareAnswer;

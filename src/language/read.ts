@@ -8,7 +8,7 @@ import { readClauses } from './clauses.ts';
 import { readMood } from './mood.ts';
 import { place } from './place.ts';
 import { refine } from './refine.ts';
-import { readInjury, readSafety, isJoke } from './safety.ts';
+import { injuryKind, readInjury, readSafety, isJoke } from './safety.ts';
 import { createScanner, type Scanner } from './scan.ts';
 import { makeScene } from './scene.ts';
 import { inContext } from './context.ts';
@@ -62,10 +62,12 @@ function read(text: string, said: SaidAt, scanner: Scanner): Reading {
     doubts.push(one.doubt);
   }
   const bare = readBare(text.trim(), items, said.date);
+  const hurt = injuryKind(scenes);
   return {
     acts: readings,
     safety: readSafety(scenes, machineOf),
     injury: readInjury(scenes),
+    ...(hurt === undefined ? {} : { injuryKind: hurt }),
     doubts,
     ...(bare === undefined ? {} : { bare }),
     nearMisses: readings.some(({ act }) => writes(act)) ? [] : corrections,

@@ -1,6 +1,6 @@
 /** Safety symptoms in every mood, and people who were hurt: they go before everything else. */
 import { isSafetySymptom } from '../maintenance/codes.ts';
-import type { SafetyMention } from './act.ts';
+import type { InjuryKind, SafetyMention } from './act.ts';
 import { symptomsIn } from './english/frames/symptom.ts';
 import { hasTag, isFn, sense } from './item.ts';
 import { asserted, type Scene, textOf } from './scene.ts';
@@ -11,8 +11,27 @@ const HURT =
 const JOKE =
   /\bon fire (?:today|tonight|this week|lately|these days|at the moment)\b|\b(?:smoking|smoke) (?:break|area|ban|hot)\b|\bsmoke ?(?:machine|detector|alarm|effect|test|bomb|sensor)\b|\bno smok\w+\b|\bsmoked (?:salmon|ham|cheese|paprika)\b|\bfire (?:alarm|extinguisher|exit|door|drill|brigade|escape|officer|blanket|safety|station|up)\b/u;
 
-export const readInjury = (scenes: readonly Scene[]): boolean =>
-  scenes.some((scene) => HURT.test(textOf(scene)));
+/** Eyes and lungs are hurt without a verb of hurting. */
+const HARMED =
+  /\b(?:eye|eyes|face)\b.*\b(?:splash\w*|sprayed|hit|got|stings?|burns?|burning)\b|\b(?:splash\w*|sprayed|got)\b.*\b(?:in|into) (?:my|his|her|their|the) (?:eye|eyes|face)\b|\b(?:coughing|dizzy|sick|faint|headache|can't breathe|cannot breathe)\b.*\bfumes?\b|\bfumes?\b.*\b(?:coughing|dizzy|sick|faint|headache)\b/u;
+
+/** Which first aid; the eye before all, since it is often a burn or a cut as well. */
+const KINDS: readonly (readonly [InjuryKind, RegExp])[] = [
+  ['eye', /\beyes?\b/u],
+  ['fumes', /\bfumes?\b|\bbreathe\b/u],
+  ['cut', /\b(?:cut|sliced|stabbed|nicked|bleeding|stitches)\b/u],
+  ['burn', /\b(?:burn\w*|scald\w*|scorch\w*|sing\w*|blister\w*)\b/u],
+];
+
+/** What kind of injury is told, as far as the words say; undefined where nobody is hurt or none is named. */
+export const injuryKind = (scenes: readonly Scene[]): InjuryKind | undefined => {
+  const hurt = scenes.filter(isHurt).map(textOf).join(' ');
+  return KINDS.find(([, words]) => words.test(hurt))?.[0];
+};
+
+const isHurt = (scene: Scene): boolean => HURT.test(textOf(scene)) || HARMED.test(textOf(scene));
+
+export const readInjury = (scenes: readonly Scene[]): boolean => scenes.some(isHurt);
 
 /** Not meant as it was said. */
 export function isJoke(scene: Scene): boolean {

@@ -182,6 +182,48 @@ describe('a safety symptom', () => {
   });
 });
 
+describe('somebody is hurt', () => {
+  it.each([
+    ["burnt my thumb on cedar's nozzle", /^First aid first.*\nBurn: cool running water/u],
+    ['cut my hand on the scraper', /^First aid first.*\nCut: press a clean dressing/u],
+    ['my eye got splashed with IPA', /^First aid first.*\nEye: rinse with clean water/u],
+    ['coughing from the fumes of the abs', /^First aid first.*\nFumes: out into fresh air/u],
+    ['Odd is hurt', /^First aid first[^\n]*\nTell your first-aider\.$/u],
+  ])('%s: first aid of that kind before all else, and nothing is written', async (told, expected) => {
+    const answer = await talk.say(told);
+    expect(text(answer)).toMatch(expected);
+    expect(answer.entries).toEqual([]);
+  });
+
+  it('is not told by a cut tube or an eye for detail', async () => {
+    expect(text(await talk.say('cut the tube end on birch square'))).not.toMatch(/First aid/u);
+    expect(text(await talk.say('good eye on that first layer, Odd'))).not.toMatch(/First aid/u);
+  });
+});
+
+describe('a machine that comes back', () => {
+  it('is told what it still owes before it starts', async () => {
+    expect(text(await talk.say('cedar is back in use'))).toMatch(
+      /Still to do before it starts: check the wiring/u,
+    );
+  });
+});
+
+describe('what was put right', () => {
+  it('stands in the history of the machine where it belongs, and nowhere else', async () => {
+    await talk.say('cleared a jam on hazel');
+    await talk.say('make that birch');
+    expect(text(await talk.say('history birch'))).toMatch(/Today, Ines: jam cleared/u);
+    expect(text(await talk.say('history hazel'))).not.toMatch(/Today, Ines: jam cleared/u);
+  });
+
+  it('is named when the correction itself is taken back', async () => {
+    await talk.say('ran alder 3h');
+    await talk.say('make that 4');
+    expect(text(await talk.say('undo'))).toMatch(/Alder: taken back\.\nput right: 4 h run \(was: 3 h run\)/u);
+  });
+});
+
 describe('tasks without a record', () => {
   it('are settled for a whole machine by one button, and by one undo are open again', async () => {
     const open = async () =>
@@ -191,7 +233,7 @@ describe('tasks without a record', () => {
     expect(text(await talk.say("what's overdue on elm?"))).toMatch(/without a record: say when last done\./u);
     const stated = await talk.say('all fine as of today');
     expect(stated.entries).toMatchObject([{ kind: 'stated', machine: 'elm' }]);
-    expect(text(stated)).toMatch(/Elm: noted\.\nall fine/u);
+    expect(text(stated)).toMatch(/Elm: noted\.\nall fine, stated for all its tasks/u);
     expect(await open()).toBe(0);
     await talk.say('undo');
     expect(await open()).toBeGreaterThan(0);

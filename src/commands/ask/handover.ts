@@ -1,12 +1,14 @@
 /** "What do I pass on?": what is held, down, open, claimed, put off and noticed. */
 import type { MachineRecord } from '../../maintenance/record/record.ts';
-import { list } from '../../replies/format/list.ts';
+import { list, shortened } from '../../replies/format/list.ts';
 import { bold, item, type Item, type Reply } from '../../replies/reply.ts';
 import { dueLine } from '../../replies/wording/due.ts';
 import { machineName, todo } from '../../replies/wording/names.ts';
 import { note } from '../../replies/wording/noted.ts';
+import { moreOf } from '../../replies/wording/refusals.ts';
 import type { Task } from '../../maintenance/codes.ts';
 import { openSymptoms, stateWords } from './status.ts';
+import { told } from './told.ts';
 import { machinesOf, type AskScene, type Topic } from './topic.ts';
 
 const claimsOf = (machine: MachineRecord, scene: AskScene): string[] =>
@@ -29,18 +31,21 @@ function lineOf(machine: MachineRecord, scene: AskScene): Item[] {
   return words.length === 0 ? [] : [item(bold(machineName(machine.name)), `: ${words.join(' · ')}`)];
 }
 
+const MOST_TODAY = 12;
+
 /** What was written since this morning, so that the next shift reads it too. */
 async function today(scene: AskScene): Promise<Item[]> {
   const { journal, calendar, now } = scene;
-  const entries = await journal.recent({ from: calendar.at(scene.today, 0), asOf: now, limit: 40 });
-  const told = entries
-    .filter((e) => 'machine' in e && e.machine !== undefined && e.kind !== 'usage')
-    .slice(0, 8);
-  return told.map((entry) => {
-    const machine =
-      'machine' in entry && entry.machine !== undefined ? `${machineName(entry.machine)}: ` : '';
-    return item(`${machine}${note(entry, scene)} (${scene.personName(entry.by)})`);
+  const facts = await told(journal, { from: calendar.at(scene.today, 0), asOf: now, limit: 200 });
+  const { shown, more } = shortened(
+    facts.filter((fact) => 'machine' in fact && fact.machine !== undefined),
+    MOST_TODAY,
+  );
+  const items = shown.map((fact) => {
+    const machine = 'machine' in fact && fact.machine !== undefined ? `${machineName(fact.machine)}: ` : '';
+    return item(`${machine}${note(fact, scene)} (${scene.personName(fact.by)})`);
   });
+  return more > 0 ? [...items, item(moreOf(more))] : items;
 }
 
 export const handover: Topic = async (scene): Promise<Reply> => {

@@ -2,14 +2,16 @@
 import { partReplacedBy } from '../../maintenance/codes.ts';
 import { dayOfDate } from '../../maintenance/calendar.ts';
 import type { Entry } from '../../maintenance/entry/entry.ts';
-import { takenBack, isCorrection } from '../../maintenance/record/standing.ts';
-import { capital } from '../../replies/format/list.ts';
+import type { Fact } from '../../maintenance/record/standing.ts';
+import { capital, shortened } from '../../replies/format/list.ts';
 import { bold, item, type Item, type Reply } from '../../replies/reply.ts';
 import { machineName } from '../../replies/wording/names.ts';
+import { moreOf } from '../../replies/wording/refusals.ts';
 import { note } from '../../replies/wording/noted.ts';
 import { dateWord } from '../../replies/wording/view.ts';
 import type { HistoryFilter } from '../../store/journal.ts';
 import { tasksAsked } from './next.ts';
+import { told } from './told.ts';
 import type { AskScene, Topic } from './topic.ts';
 
 const MOST = 8;
@@ -30,7 +32,7 @@ async function by(scene: AskScene): Promise<readonly (string | undefined)[]> {
   return scene.personsNamed(who);
 }
 
-async function entriesOf(scene: AskScene): Promise<Entry[]> {
+async function entriesOf(scene: AskScene): Promise<Fact[]> {
   const { act, calendar, journal, now } = scene;
   const filter: HistoryFilter = {
     limit: READ,
@@ -42,11 +44,9 @@ async function entriesOf(scene: AskScene): Promise<Entry[]> {
   };
   const people = await by(scene);
   const found = await Promise.all(
-    people.map((id) => journal.recent(id === undefined ? filter : { ...filter, by: id })),
+    people.map((id) => told(journal, id === undefined ? filter : { ...filter, by: id })),
   );
-  const entries = found.flat();
-  const gone = takenBack(await journal.familyOf(entries.map((entry) => entry.id)));
-  return entries.filter((entry) => !gone.has(entry.id) && !isCorrection(entry) && shown(entry, scene));
+  return found.flat().filter((fact) => shown(fact, scene));
 }
 
 /** Without a task or part in question a day's hours are noise beside what was done and seen. */
@@ -69,13 +69,17 @@ function lineOf(entry: Entry, scene: AskScene): Item {
 }
 
 export const history: Topic = async (scene): Promise<Reply> => {
-  const entries = (await entriesOf(scene)).slice(0, MOST);
+  const { shown: latest, more } = shortened(await entriesOf(scene), MOST);
   const { machine } = scene.act;
-  if (entries.length === 0)
+  if (latest.length === 0)
     return { sections: [{ items: [item('Nothing of that on record.')] }], buttons: [] };
+  const items = [
+    ...latest.map((entry) => lineOf(entry, scene)),
+    ...(more > 0 ? [item(`${moreOf(more)} before that`)] : []),
+  ];
   return {
     ...(machine === undefined ? {} : { title: [bold(machineName(machine)), ', the latest first:'] }),
-    sections: [{ items: entries.map((entry) => lineOf(entry, scene)) }],
+    sections: [{ items }],
     buttons: [],
   };
 };

@@ -1,10 +1,10 @@
 /** "Is maple blocking up more than it did?": the last 90 days beside the 90 before, with the hours run in each. */
 import { dateOfDay, dayOfDate, type Day } from '../../maintenance/calendar.ts';
 import type { Entry } from '../../maintenance/entry/entry.ts';
-import { isCorrection, takenBack } from '../../maintenance/record/standing.ts';
 import { count, figure, hours } from '../../replies/format/number.ts';
 import { bold, item, type Reply } from '../../replies/reply.ts';
 import { machineName, symptomName } from '../../replies/wording/names.ts';
+import { told } from './told.ts';
 import { hoursBetween } from './usage.ts';
 import { machinesOf, type AskScene, type Topic } from './topic.ts';
 
@@ -21,20 +21,17 @@ const isTrouble =
 
 async function times(scene: AskScene, from: Day, to: Day): Promise<number> {
   const { act, calendar, journal, now } = scene;
-  const entries = await journal.recent({
+  const facts = await told(journal, {
     ...(act.machine === undefined ? {} : { machine: act.machine }),
     from: calendar.at(from, 0),
     to: calendar.at(to + 1, 0),
     asOf: now,
     limit: READ,
   });
-  const gone = takenBack(await journal.familyOf(entries.map((entry) => entry.id)));
-  const told = entries.filter(
-    (entry) => !isCorrection(entry) && !gone.has(entry.id) && isTrouble(scene)(entry),
-  );
+  const trouble = facts.filter(isTrouble(scene));
   // a jam told and cleared on one day is one jam
   return new Set(
-    told.map((entry) => `${'machine' in entry ? entry.machine : ''} ${calendar.dateOf(entry.at)}`),
+    trouble.map((entry) => `${'machine' in entry ? entry.machine : ''} ${calendar.dateOf(entry.at)}`),
   ).size;
 }
 

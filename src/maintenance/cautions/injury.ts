@@ -16,7 +16,7 @@ export const FIRST_AID: Readonly<Record<InjuryKind, string>> = {
 const FIRST = 'First aid first; the emergency number if it is serious.';
 const LAST = 'Tell your first-aider.';
 
-/** The lines for an injury. Without a kind the burn's line is given: it is the usual one at a hot end. */
-export function injuryLines(kind: InjuryKind = 'burn'): readonly string[] {
-  return [FIRST, FIRST_AID[kind], LAST];
+/** The lines for an injury; where nobody said what it is, no kind of first aid is guessed. */
+export function injuryLines(kind?: InjuryKind): readonly string[] {
+  return kind === undefined ? [FIRST, LAST] : [FIRST, FIRST_AID[kind], LAST];
 }

@@ -4,7 +4,7 @@ import type { DueRow } from '../../maintenance/due/row.ts';
 import type { Entry } from '../../maintenance/entry/entry.ts';
 import type { MachineRecord } from '../../maintenance/record/record.ts';
 import { minutes } from '../format/number.ts';
-import { capital, list } from '../format/list.ts';
+import { capital, list, shortened } from '../format/list.ts';
 import { bold, item, type Item, type Section } from '../reply.ts';
 import { remark } from './flags.ts';
 import { machineName, todo } from './names.ts';
@@ -16,6 +16,8 @@ export interface WrittenEntry {
   entry: Entry;
   /** What an amendment or a take-back speaks of. */
   target?: Entry;
+  /** Where the target is a correction itself: what that one speaks of. */
+  beneath?: Entry;
   flags: readonly Flag[];
   notes: WrittenNotes;
   /** The machine's record with the entry in it. */
@@ -26,17 +28,24 @@ const factsOf = (written: WrittenEntry, view: View): NoteFacts => ({
   ...view,
   ...(written.after ? { after: written.after } : {}),
   ...(written.target ? { target: written.target } : {}),
+  ...(written.beneath ? { beneath: written.beneath } : {}),
 });
 
 /** "nozzle replaced, worn: lasted 412 h over 166 days, on Monday". */
-export const noteLine = (written: WrittenEntry, view: View): string =>
-  note(written.entry, factsOf(written, view)) + dayBeside(written.entry, factsOf(written, view));
+export function noteLine(written: WrittenEntry, view: View): string {
+  const { entry, target, beneath } = written;
+  // what is taken back is shown with its own day: an undo may reach further back than was meant
+  const dated = entry.kind === 'takenBack' ? (beneath ?? target ?? entry) : entry;
+  const facts = factsOf(written, view);
+  return note(entry, facts) + dayBeside(dated, facts);
+}
 
 /** The machine that an entry is about; for a correction that of its target. */
-export function machineOf({ entry, target }: WrittenEntry): string | undefined {
+export function machineOf({ entry, target, beneath }: WrittenEntry): string | undefined {
   if (entry.kind === 'amended' && entry.set.machine !== undefined) return entry.set.machine;
   if ('machine' in entry && entry.machine !== undefined) return entry.machine;
-  return target && 'machine' in target ? target.machine : undefined;
+  const about = target?.kind === 'amended' ? beneath : target;
+  return about && 'machine' in about ? about.machine : undefined;
 }
 
 type Verb = 'noted' | 'taken back' | 'put right';
@@ -117,3 +126,19 @@ const causeOf = (row: DueRow): string => {
 const AFTER: Readonly<Record<string, true>> = Object.fromEntries(
   Object.values(HINTS).flatMap((hint) => (hint === undefined ? [] : [[hint, true] as const])),
 );
+
+const MOST_OWED = 4;
+
+/** What a machine that comes back into use still owes: safety, and what happened to it. */
+export function owedBeforeStart(rows: readonly DueRow[]): Item[] {
+  const owed = rows.filter(
+    (row) =>
+      ((row.state === 'overdue' || row.state === 'due') &&
+        (row.class === 'safety' || row.raised !== undefined)) ||
+      (row.state === 'no-record' && row.class === 'safety'),
+  );
+  if (owed.length === 0) return [];
+  const { shown, more } = shortened(owed, MOST_OWED);
+  const tasks = [...shown.map((row) => todo(row.task)), ...(more > 0 ? [`${more} more`] : [])];
+  return [item(`Still to do before it starts: ${list(tasks)}.`)];
+}

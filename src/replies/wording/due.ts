@@ -129,8 +129,18 @@ function sinceWords({ since }: DueRow, view: View): string {
   return `${verb} ${date}${at}`;
 }
 
-/** One row as a line of a list: machine, task, state, figures, forecast and where the interval comes from. */
-export function dueText(row: DueRow, view: View): string {
+/** What calls for something, the worst first; of one machine all rows. What is left out is counted. */
+export function dueList(rows: readonly DueRow[], view: View, inFull: boolean): string {
+  const shown = SHOWN.flatMap((state) => rows.filter((row) => row.state === state));
+  const rest = inFull ? rows.filter((row) => !shown.includes(row)) : [];
+  const left = rows.length - shown.length - rest.length;
+  const more = left > 0 ? [`${count(left, 'more task')} fine or without a record (--json has all).`] : [];
+  return [...[...shown, ...rest].map((row) => dueText(row, view)), ...more].join('\n');
+}
+const SHOWN = ['overdue', 'due', 'coming-up', 'put-off'] as const;
+
+/** One row: machine, state, task and figures. */
+function dueText(row: DueRow, view: View): string {
   const detail = row.state === 'fine' || row.state === 'coming-up' ? comingLine(row, view) : dueLine(row);
   return `${machineName(row.machine)}, ${STATE_WORDS[row.state]}${row.idle ? ', out of use' : ''}: ${detail}`;
 }

@@ -14,6 +14,8 @@ export interface NoteFacts {
   after?: MachineRecord;
   /** Entries that an amendment or a take-back speaks of. */
   target?: Entry;
+  /** Where the target is a correction itself: what that one speaks of. */
+  beneath?: Entry;
   personName: (id: string) => string;
 }
 
@@ -100,7 +102,7 @@ const NOTES: Notes = {
     return `${what(e.task)}: put off ${until}${e.reason ? ` (${e.reason})` : ''}`;
   },
   claimed: (e, { calendar, today }) =>
-    `${what(e.task)}: yours${e.on === undefined ? '' : `, ${dateFromToday(e.on, calendar.dateOf(calendar.noon(today)))}`}`,
+    `${what(e.task)}: taken on${e.on === undefined ? '' : `, ${dateFromToday(e.on, calendar.dateOf(calendar.noon(today)))}`}`,
   stockMoved: (e) => {
     const item = `${figure(Math.abs(e.change))} ${partName(e.part, Math.abs(e.change))}`;
     return `${item}${e.fitted ? ` (${e.fitted})` : ''} ${e.change >= 0 ? 'added to' : 'taken from'} the shelf`;
@@ -113,7 +115,7 @@ const NOTES: Notes = {
     const since =
       e.on === undefined ? '' : ` as of ${dateFromToday(e.on, calendar.dateOf(calendar.noon(today)))}`;
     if (e.part !== undefined) return `${partName(e.part)} in${since}`;
-    return e.task === undefined ? `all fine${since}` : `${didIt(e.task)}${since}`;
+    return e.task === undefined ? `all fine${since}, stated for all its tasks` : `${didIt(e.task)}${since}`;
   },
   noted: (e) => `note: ${e.text}`,
   handedOver: (e) => `handed over${e.to ? ` to ${e.to}` : ''}`,
@@ -121,7 +123,8 @@ const NOTES: Notes = {
   released: (e) =>
     e.falseAlarm ? 'no longer held: false alarm' : `no longer held${e.found ? `: ${e.found}` : ''}`,
   amended: (e, facts) => `put right: ${amendment(e, facts)}`,
-  takenBack: (_, facts) => (facts.target ? `taken back: ${plainNote(facts.target, facts)}` : 'taken back'),
+  takenBack: (_, facts) =>
+    facts.target ? `taken back: ${plainNote(facts.target, oneDeeper(facts))}` : 'taken back',
 };
 
 /** What the entry says now, and what it said before: "12 h run (was: 6.5 h run)". */
@@ -144,6 +147,11 @@ const correctedBy = (target: Entry, set: EntryOf<'amended'>['set']): Entry =>
 
 const dayWord = (entry: Entry, { calendar, today }: NoteFacts): string =>
   dateFromToday(calendar.dateOf(entry.at), calendar.dateOf(calendar.noon(today)));
+
+/** The facts as the target sees them. */
+function oneDeeper({ target: _target, beneath, ...facts }: NoteFacts): NoteFacts {
+  return beneath ? { ...facts, target: beneath } : facts;
+}
 
 /** The note without what only makes sense at the moment of writing: no counter, no life. */
 function plainNote(entry: Entry, { after: _left, ...facts }: NoteFacts): string {

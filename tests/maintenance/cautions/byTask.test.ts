@@ -86,7 +86,8 @@ describe('the stop answer', () => {
 describe('an injury', () => {
   it('gets first aid first and the burn line when the kind is not known', () => {
     expect(injuryLines()[0]).toMatch(/^First aid first/u);
-    expect(injuryLines()[1]).toContain('running water for 20 minutes');
+    expect(injuryLines('burn')[1]).toContain('running water for 20 minutes');
+    expect(injuryLines().join(' ')).not.toContain('running water');
   });
 
   it('of another kind gets that kind’s line', () => {

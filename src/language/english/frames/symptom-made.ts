@@ -1,8 +1,15 @@
 /** Symptoms that no single word names: a smell and what it is of, a noise and what makes it, plastic and where it sits. */
+import type { Symptom } from '../../../maintenance/codes.ts';
 import { hasTag, isFn, isThing, type Item } from '../../item.ts';
-import type { Scene } from '../../scene.ts';
-import type { Seen } from './symptom.ts';
+import type { NounAt, Scene } from '../../scene.ts';
 import { SYMPTOMS_OF } from './symptom-table.ts';
+
+export interface Seen {
+  symptom: Symptom;
+  at: number;
+  noun?: NounAt;
+  complaint?: string;
+}
 
 /** `uses`: the places of the words that it is made of; they name nothing else. */
 export interface Made {

@@ -1,17 +1,12 @@
 /** Something seen, heard, felt: said in so many words, or a complaint and the item that it is said of. */
-import { isPart, type Symptom } from '../../../maintenance/codes.ts';
+import { isPart } from '../../../maintenance/codes.ts';
 import { ownDenial } from '../../mood.ts';
 import { hasTag, isFn, type Item, sense, type SenseOf } from '../../item.ts';
 import { type Draft, draft, type NounAt, type Scene } from '../../scene.ts';
-import { madeUp } from './symptom-made.ts';
+import { madeUp, type Seen } from './symptom-made.ts';
 import { SYMPTOMS_OF } from './symptom-table.ts';
 
-export interface Seen {
-  symptom: Symptom;
-  at: number;
-  noun?: NounAt;
-  complaint?: string;
-}
+export type { Seen };
 
 const words = (item: Item): number => item.text.split(' ').length;
 

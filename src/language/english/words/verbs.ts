@@ -80,7 +80,8 @@ export const VERB_WORDS: Readonly<Record<VerbClass, string>> = {
   need: 'need, require, want, could do with, be due, call for, deserve, warrant, be crying out for',
   keep: 'keep, keep on, carry on',
   make: 'make, have',
-  apply: 'apply, smear, squirt, spread, drip, dribble, pump, work in, work into, work some, rub in, dab on, smear on, spray, treat',
+  apply:
+    'apply, smear, squirt, spread, drip, dribble, pump, work in, work into, work some, rub in, dab on, smear on, spray, treat',
 };
 
 /** base: past, and the participle where it differs. */
