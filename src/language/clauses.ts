@@ -110,7 +110,11 @@ export function hasPredicate(items: readonly Item[]): boolean {
     if (hasTag(item, 'symptom', 'state', 'complaint', 'finding', 'choice')) return true;
     if (isFn(item, 'be', 'did-it', 'will', 'should', 'have', 'new', 'sorry', 'anymore', 'let-me', 'cant', 'not', 'had-to', 'please', 'if', 'would', 'what', 'who', 'when', 'why', 'how', 'same', 'nothing', 'unsure', 'do', 'thanks')) return !hasTag(item, 'part'); // prettier-ignore
     const verbs = item.senses.filter((s) => s.tag === 'verb');
-    return verbs.some((v) => v.form !== 'base') || (verbs.length > 0 && !hasTag(item, 'part', 'thing', 'fn'));
+    const noun = hasTag(item, 'part', 'thing');
+    return (
+      verbs.some((v) => v.form !== 'base' && !(v.form === 's' && noun)) ||
+      (verbs.length > 0 && !hasTag(item, 'part', 'thing', 'fn'))
+    );
   });
 }
 

@@ -68,6 +68,8 @@ const CARE = new Set([
 ]);
 /** Nouns that nothing is ever done to: they do not stand in the way of "it". */
 const MERE = new Set(['shelf', 'side', 'job', 'corner', 'floor']);
+/** What a deed is done with: "fresh grease on both" is of what stands before. */
+const STUFF = new Set<string>(['oil', 'grease', 'cloth', 'alcohol', 'air-can']);
 
 /** "…, checked", "…, pushed to thursday": a deed alone is of what was just named. */
 const follows = (scene: Scene): boolean =>
@@ -85,11 +87,17 @@ const follows = (scene: Scene): boolean =>
 function lendNouns(scenes: readonly Scene[]): Scene[] {
   let last: readonly NounAt[] = [];
   return scenes.map((scene) => {
-    const own = scene.nouns.filter((noun) => !MERE.has(noun.code));
     const points =
       scene.items.some((item) => isFn(item, ...POINTS) && !hasTag(item, 'machine')) ||
       scene.items.some((item) => hasTag(item, 'spec') || isFn(item, 'new') || /^ones?$/u.test(item.text));
     const does = scene.verbs.some((verb) => CARE.has(verb.code));
+    const own = scene.nouns.filter(
+      (noun) =>
+        !MERE.has(noun.code) &&
+        !(STUFF.has(noun.code) && scene.verbs.some((verb) => verb.deed && verb.code === 'oil')),
+    );
+    if (own.length === 0 && last.length > 0 && countsAgain(scene))
+      return { ...scene, nouns: [...scene.nouns, ...last.slice(-1).map((noun) => ({ ...noun, at: -1 }))] };
     if (own.length > 0) last = own;
     else if (
       (((points || follows(scene)) && does) ||
@@ -107,6 +115,13 @@ const OF_LAYERS = new Set<string>(['squashed', 'round-lines', 'gaps', 'thin', 'f
 const isComplaint = (item: Item, codes: ReadonlySet<string>): boolean =>
   item.senses.some((s) => s.tag === 'complaint' && codes.has(s.code));
 
+/** "… three bottles in the cupboard now", "so we're at zero": a count of what was just named. */
+const countsAgain = (scene: Scene): boolean =>
+  !scene.items.some((item) => hasTag(item, 'machine')) &&
+  ((scene.nouns.some((noun) => noun.code === 'shelf') &&
+    scene.items.some((item) => hasTag(item, 'unit') && !hasTag(item, 'value')) &&
+    scene.values.some((value) => value.code === 'bare')) ||
+    /\b(?:at|down to) (?:zero|none|nil|nothing|0|one|two)$/u.test(scene.text));
 /** "checked the belts on elm, slack": a complaint alone is of what stands before it. */
 const complains = (scene: Scene): boolean =>
   scene.items.length <= 4 &&

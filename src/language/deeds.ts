@@ -2,15 +2,35 @@
  * Is a verb told as carried out? Past forms, and the many ways in which workshop English tells a deed without one:
  * a light verb and a noun ("gave it a wipe", "put oil on"), a telegram ("drop of oil on …"), a present that reports.
  */
-import { hasTag, isFn, isVerb, type Item, sense } from './item.ts';
+import { hasTag, isFn, isVerb, type Item, sense, type SenseOf } from './item.ts';
 import type { Mood } from './mood.ts';
 import type { VerbClass, VerbForm } from './senses.ts';
 
 /** Verbs that say little themselves: the noun after them is the deed. */
 const LIGHT: readonly VerbClass[] = ['give', 'did', 'take', 'get', 'run', 'make', 'apply', 'put', 'use'];
+const LIGHT_WITH_TOOL: readonly VerbClass[] = [...LIGHT, 'look', 'work'];
+
+/** A tool or a stuff stands for what is done with it: "ran a cloth over the rods", "went round it with an allen key". */
+const INSTRUMENTS: readonly (readonly [RegExp, VerbClass])[] = [
+  [/\b(?:oil|oily|grease|greasy|lube|lubricant)\b/u, 'oil'],
+  [/\b(?:cloth|rag|wipes?|towel|microfib[re]+)s?\b/u, 'wipe'],
+  [/\b(?:air|duster)\b/u, 'dust'],
+];
+export const byInstrument = (item: Item): SenseOf<'verb'>[] =>
+  hasTag(item, 'part')
+    ? INSTRUMENTS.flatMap(([words, code]): SenseOf<'verb'>[] =>
+        words.test(item.text) && !isVerb(item, code) && !/bottle|tube of|tub of|can of|tin/u.test(item.text)
+          ? [{ tag: 'verb', code, form: 'base' }]
+          : [],
+      )
+    : [];
+const isTool = (item: Item | undefined): boolean =>
+  item !== undefined &&
+  (byInstrument(item).length > 0 || isVerb(item, 'tighten', 'clean', 'dust', 'wipe', 'oil')) &&
+  !isLubricant(item);
 /** Stuff that is a deed as soon as it is put on: "oil" is a noun and a verb. */
 const isLubricant = (item: Item | undefined): boolean =>
-  isVerb(item, 'oil') && /^(?:oil|grease|lube)$/u.test(item?.text ?? '');
+  item !== undefined && hasTag(item, 'part') && /^(?:.* )?(?:oil|grease|lube|lubricant)$/u.test(item.text);
 const isPastForm = (form: VerbForm): boolean => form === 'past' || form === 'both';
 const isLightDeed = (item: Item, ...codes: readonly VerbClass[]): boolean =>
   item.senses.some((s) => s.tag === 'verb' && isPastForm(s.form) && codes.includes(s.code));
@@ -44,9 +64,10 @@ export function isDeed(
 function nominal(items: readonly Item[], at: number): boolean {
   const earlier = items.slice(0, at);
   if (earlier.some((one) => isLightDeed(one, 'give'))) return true;
-  const light = earlier.some((one) => isLightDeed(one, ...LIGHT));
+  const light = earlier.some((one) => isLightDeed(one, ...LIGHT_WITH_TOOL));
   if (isLubricant(items[at])) return !deniedOrOld(items, at) && (light || measured(items, at));
-  if (light && led(items, at)) return true;
+  if (light && isTool(items[at]) && !isFn(items[at - 1], 'no', 'not')) return true;
+  if (earlier.some((one) => isLightDeed(one, ...LIGHT)) && led(items, at)) return true;
   return (
     measured(items, at) && earlier.every((one) => !hasTag(one, 'verb') || isMeasure(one)) && goesOn(items, at)
   );
@@ -55,8 +76,11 @@ const deniedOrOld = (items: readonly Item[], at: number): boolean =>
   isFn(items[at - 1], 'no', 'not', 'old', 'with', 'of') &&
   !isMeasure(items[at - 2]) &&
   !isMeasure(items[at - 1]);
-/** "a", "its", "some", "quick" stand before a noun. */
+/** "a", "its", "some", "quick" stand before a noun, or before its adjective: "a soft brush". */
 const led = (items: readonly Item[], at: number): boolean =>
+  leads(items, at) ||
+  ((items[at - 1]?.senses.length === 0 || hasTag(items[at - 1], 'spec')) && leads(items, at - 1));
+const leads = (items: readonly Item[], at: number): boolean =>
   isFn(items[at - 1], 'article', 'all', 'just', 'my', 'its', 'some', 'new', 'another') ||
   isMeasure(items[at - 1]);
 const isMeasure = (item: Item | undefined): boolean =>

@@ -60,6 +60,8 @@ const BENT_LAST = new Set([
   'auto',
   'test',
   'thread',
+  'allen',
+  'hex',
 ]);
 
 export interface Form {

@@ -52,6 +52,8 @@ function nounForms(phrase: string): string[] {
   const forms = [phrase];
   if (/^\p{L}{3,}$/u.test(last) && !/(?:[^s]s|z)$/u.test(last))
     forms.push([...words.slice(0, -1), plural(last)].join(' '));
+  if (words[1] === 'of' && words.length <= 4)
+    forms.push([plural(words[0] ?? ''), ...words.slice(1)].join(' '));
   return words.length === 2 ? [...forms, ...forms.map((form) => form.replace(' ', ''))] : forms;
 }
 

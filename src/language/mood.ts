@@ -70,7 +70,7 @@ export function isInterrogative(items: readonly Item[]): boolean {
     );
   if (isFn(first, 'sorry', 'let-me', 'too')) return false;
   const head = first.text.split(' ')[0] ?? '';
-  if (!INVERTED.has(head)) return false;
+  if (!INVERTED.has(head) || (first.text !== head && hasTag(first, 'verb'))) return false;
   const next = items[at + 1];
   if (
     (head === 'have' || head === 'has' || head === 'had') &&
@@ -83,7 +83,8 @@ export function isInterrogative(items: readonly Item[]): boolean {
   if (head === 'did' || head === 'had' || head === 'do' || head === 'have')
     return (
       isFn(next, 'i', 'we', 'you', 'someone', 'it', 'they', 'any', 'nobody') ||
-      hasTag(next, 'machine', 'person') ||
+      (hasTag(next, 'machine', 'person') &&
+        (head !== 'had' || /\bbeen\b/u.test(items.map((item) => item.text).join(' ')))) ||
       (head === 'did' && isFn(next, 'this', 'person'))
     );
   return next === undefined
@@ -138,7 +139,11 @@ export function readMood(clause: Clause): Mood {
     promised,
     wished:
       !carriedOut &&
-      (some('should', 'would') || items.some((item) => isVerb(item, 'order') && !hasTag(item, 'fn'))),
+      (some('should', 'would') ||
+        (items.some((item) => isVerb(item, 'order') && !hasTag(item, 'fn')) &&
+          !items.some((item) =>
+            item.senses.some((s) => s.tag === 'verb' && s.code === 'arrive' && s.form === 'past'),
+          ))),
     conditional,
     requested: some('please'),
     hedged: some('maybe', 'unsure'),

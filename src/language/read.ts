@@ -3,7 +3,9 @@ import type { Act, ActReading, Doubt, KnownNames, Reading, SaidAt, TrailStep } f
 import { readBare } from './bare.ts';
 import { interpret } from './english/index.ts';
 import { gate } from './gate.ts';
-import { hasTag } from './item.ts';
+import { withListings } from './english/frames/stock-list.ts';
+import { ROOM_THINGS } from './english/frames/task-table.ts';
+import { hasTag, type Item } from './item.ts';
 import { readClauses } from './clauses.ts';
 import { readMood } from './mood.ts';
 import { place } from './place.ts';
@@ -34,9 +36,13 @@ function tooLong(text: string): Reading {
 function read(text: string, said: SaidAt, scanner: Scanner): Reading {
   const { items, corrections, trail } = scanner.scan(text, said.date);
   const clauses = readClauses(items);
-  const first = clauses.findIndex((clause) => clause.items.some((item) => hasTag(item, 'machine')));
-  const scenes = inContext(
-    clauses.map((clause, index) => makeScene(clause, readMood(clause), index, first >= 0 && first <= index)),
+  const first = clauses.findIndex((clause) => clause.items.some(isPlace));
+  const scenes = withListings(
+    inContext(
+      clauses.map((clause, index) =>
+        makeScene(clause, readMood(clause), index, first >= 0 && first <= index),
+      ),
+    ),
   );
   const drafted = scenes.map((scene, i) =>
     isJoke(scene)
@@ -74,4 +80,7 @@ function read(text: string, said: SaidAt, scanner: Scanner): Reading {
     trail: [...trail, ...drafted.flat().map(({ rule, span }): TrailStep => ({ rule, span }))],
   };
 }
+/** A machine, or one of the room's own things: what a report can be of. */
+const isPlace = (item: Item): boolean =>
+  hasTag(item, 'machine') || item.senses.some((s) => s.tag === 'thing' && ROOM_THINGS.has(s.code));
 const writes = (act: Act): boolean => act.kind !== 'ask' && act.kind !== 'unclear';

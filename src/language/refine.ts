@@ -127,6 +127,25 @@ const RULES: readonly Rule[] = [
       }),
   },
   {
+    name: 'the last shelf count stands',
+    why: 'ran out, then three in the cupboard; took the last one, so none is left: what is there now is what was counted last',
+    apply: (placed) =>
+      placed.filter((one, at) => {
+        const { act } = one;
+        if (act.kind !== 'stock' || (act.count === undefined && (act.change ?? 0) > 0)) return true;
+        return !placed
+          .slice(at + 1, at + WINDOW)
+          .some(
+            (later) =>
+              later.act.kind === 'stock' &&
+              later.act.part === act.part &&
+              later.act.count !== undefined &&
+              later.draft.clause > one.draft.clause &&
+              later.act.fitted === act.fitted,
+          );
+      }),
+  },
+  {
     name: 'equal acts once',
     why: 'the same deed, state or trouble told twice in one message happened once; hours and stock are counted as often as said',
     apply: (placed) =>

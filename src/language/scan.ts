@@ -1,5 +1,6 @@
 /** Stages 1 to 5 in a row: from what was sent to a row of items. */
 import type { TrailStep } from './act.ts';
+import { settleAttributes } from './attributes.ts';
 import { isCommonWord } from './english/words/common.ts';
 import { type Item, type Sense } from './item.ts';
 import { CUES, ORDINARY, REASONS, vocabulary, WORDS } from './lexicon.ts';
@@ -14,7 +15,7 @@ import {
   type SpellingIndex,
 } from './spelling.ts';
 import { tokenise } from './tokens.ts';
-import { everyMatch, longest, type TrieNode } from './trie.ts';
+import { everyMatch, longest, type Match, type TrieNode } from './trie.ts';
 import { readDates } from './dates.ts';
 import { readValues } from './values.ts';
 import type { KnownNames, LocalDate } from './act.ts';
@@ -66,7 +67,9 @@ export function createScanner(names: KnownNames): Scanner {
 
 function scan(text: string, today: LocalDate, book: NameBook, speller: Speller): Scan {
   const tokens = correct(tokenise(normalise(text)), speller);
-  const items = readDates(readValues(settleNames(readNumbers(lookUp(tokens, book), book), book)), today);
+  const items = settleAttributes(
+    readDates(readValues(settleNames(readNumbers(lookUp(tokens, book), book), book)), today),
+  );
   const corrections = tokens.flatMap((token) =>
     token.said === undefined ? [] : [{ said: token.said, meant: token.text }],
   );
@@ -83,7 +86,7 @@ function lookUp(tokens: readonly Corrected[], book: NameBook): Item[] {
   const starts: number[] = [];
   for (let at = 0; at < tokens.length;) {
     const name = longest(book.trie, tokens, at);
-    const word = longest(WORDS, tokens, at);
+    const word = unlessLonger(tokens, at, longest(WORDS, tokens, at));
     const length = Math.max(1, name?.length ?? 0, word?.length ?? 0);
     const senses: Sense[] = [
       ...(name?.length === length ? name.senses : []),
@@ -97,6 +100,16 @@ function lookUp(tokens: readonly Corrected[], book: NameBook): Item[] {
   addCues(items, starts, tokens);
   overlay(items, starts, tokens, REASONS, () => false);
   return items;
+}
+
+/** "the first" gives way to "first layer": small words never break a name of the trade that starts within them. */
+function unlessLonger(tokens: readonly Corrected[], at: number, word: Match | undefined): Match | undefined {
+  if (!word || word.length < 2 || word.senses.some((s) => s.tag !== 'fn')) return word;
+  const last = at + word.length - 1;
+  const rival = longest(WORDS, tokens, last);
+  return rival && rival.length > 1 && rival.senses.some((s) => s.tag === 'part' || s.tag === 'thing')
+    ? longest(WORDS, tokens.slice(at, last), 0)
+    : word;
 }
 
 function itemOf(tokens: readonly Corrected[], at: number, length: number, senses: Sense[]): Item {

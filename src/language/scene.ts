@@ -2,9 +2,10 @@
 import type { Material, StockItem } from '../maintenance/codes.ts';
 import type { Act } from './act.ts';
 import type { Clause } from './clauses.ts';
-import { isDeed } from './deeds.ts';
+import { byInstrument, isDeed } from './deeds.ts';
 import { hasTag, isFn, type Item, sense, type SenseOf, sensesOf } from './item.ts';
 import type { Mood } from './mood.ts';
+import { withParticle } from './particles.ts';
 import type { Thing, Unit, VerbClass, VerbForm } from './senses.ts';
 
 export interface VerbAt {
@@ -32,6 +33,8 @@ export interface Scene {
   readonly span: readonly [number, number];
   /** The words as they were looked up. */
   readonly text: string;
+  /** A line of a list of spares, and what the list tells; `head`: it only says that one follows. */
+  readonly listing?: 'head' | 'in' | 'out' | 'count';
 }
 
 /** What a frame makes of a clause, before machine and day are put to it. */
@@ -77,10 +80,19 @@ export function makeScene(clause: Clause, mood: Mood, index: number, named: bool
 }
 
 function verbsOf(item: Item, at: number, items: readonly Item[], mood: Mood, named: boolean): VerbAt[] {
-  return item.senses
-    .filter((s): s is SenseOf<'verb'> => s.tag === 'verb')
-    .filter(() => !gotStuck(item, items[at - 1]) && !isAwaited(at, items))
-    .map(({ code, form }) => ({ code, form, at, deed: isDeed(code, form, at, items, mood, named) }));
+  if (gotStuck(item, items[at - 1]) || isAwaited(at, items)) return [];
+  const own = item.senses.filter((s): s is SenseOf<'verb'> => s.tag === 'verb');
+  const meant = [
+    ...own,
+    ...(own.some((s) => s.form !== 'base') ? [] : byInstrument(item)),
+    ...withParticle(items, at).filter((split) => own.every((s) => s.code !== split.code)),
+  ];
+  return meant.map(({ code, form }) => ({
+    code,
+    form,
+    at,
+    deed: isDeed(code, form, at, items, mood, named),
+  }));
 }
 
 /** "off until somebody has looked at it": what is waited for has not been done. */
@@ -127,7 +139,7 @@ function boreNoun(items: readonly Item[], nouns: NounAt[]): NounAt[] {
 function nounOf(item: Item, at: number): NounAt[] {
   const part = sense(item, 'part');
   const thing = sense(item, 'thing');
-  if (hasTag(item, 'machine', 'symptom') && !part) return [];
+  if (!part && (hasTag(item, 'machine') || (hasTag(item, 'symptom') && thing?.code !== 'dust'))) return [];
   const out: NounAt[] = [];
   if (part) out.push({ code: part.code, part: part.code, weak: part.weak ?? false, at });
   else if (thing) out.push({ code: thing.code, weak: true, at });

@@ -39,7 +39,7 @@ export function figure(item: Item | undefined): number | undefined {
   if (!item) return undefined;
   const word = sense(item, 'number');
   if (word) return word.value;
-  return /^[\d.]/u.test(item.text) ? parseNumber(item.text) : undefined;
+  return /^x?[\d.]/u.test(item.text) ? parseNumber(item.text.replace(/^x(?=\d{1,3}$)/u, '')) : undefined;
 }
 
 const merged = (items: readonly Item[], from: number, to: number, senses: readonly Sense[]): Item => ({

@@ -42,7 +42,7 @@ export const PART_FRAMES: readonly (Frame & { readonly bars: readonly string[] }
   { name: 'stock', why: 'parts on a shelf are not parts of a machine', bars: ['done', 'usage', 'meter', 'symptom', 'load', 'state'], read: (scene) => readStock(scene) },
   { name: 'meter', why: 'an absolute figure, before it is taken for hours run', bars: ['usage', 'load', 'state'], read: (scene) => readMeter(scene) },
   { name: 'load', why: 'grams of a spool are not grams run', bars: ['usage', 'done', 'symptom'], read: (scene) => readLoad(scene) },
-  { name: 'done', why: 'a repair absorbs the fault in its own clause', bars: ['symptom', 'usage', 'state'], read: (scene) => readDone(scene) },
+  { name: 'done', why: 'a repair absorbs the fault in its own clause', bars: ['symptom', 'usage', 'state'], read: (scene, _, { earlier }) => readDone(scene, earlier) },
   { name: 'state', why: 'the machine as a whole', bars: ['deadsymptom'], read: (scene, _, { before }) => readState(scene, before) },
   { name: 'symptom', why: 'what is wrong with it', bars: [], read: (scene, seen) => (asserted(scene) || onlyNegated(scene) && !scene.mood.hedged ? symptomDrafts(scene, asserted(scene) ? seen : []) : []) },
   { name: 'usage', why: 'what is left of the figures', bars: [], read: (scene, _, { before }) => readUsage(scene, before) },
@@ -61,6 +61,7 @@ const looksAt = (drafts: readonly Draft[]): boolean =>
   drafts.some(({ act }) => act.kind === 'done' && act.finding !== undefined);
 
 export function interpret(scene: Scene, around: Surroundings): Draft[] {
+  if (scene.listing !== undefined) return readStock(scene);
   const seen = symptomsIn(scene);
   for (const frame of WHOLE_FRAMES) {
     const drafts = frame.read(scene, seen, around);

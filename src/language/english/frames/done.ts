@@ -1,8 +1,20 @@
 /** Deeds: a verb class in the past, and what it was done to. */
 import type { Finding } from '../../../maintenance/codes.ts';
-import { isFn, isVerb, sensesOf } from '../../item.ts';
-import { asserted, deedOf, type Draft, draft, hasMachine, objects, type Scene, someFn } from '../../scene.ts';
-import { ROOM_THINGS, TASKS_OF } from './task-table.ts';
+import { sensesOf } from '../../item.ts';
+import {
+  asserted,
+  deedOf,
+  type Draft,
+  draft,
+  hasMachine,
+  objects,
+  type Scene,
+  someFn,
+  type VerbAt,
+} from '../../scene.ts';
+import { ROOM_THINGS, TASK_ALONE, TASKS_OF } from './task-table.ts';
+import { lookedAt } from './looked.ts';
+import { byResult } from './results.ts';
 import { type Named, tasksNamed } from './tasks.ts';
 
 /** Classes whose deeds are tasks of the table. */
@@ -32,17 +44,28 @@ function toDraft(scene: Scene, named: Named): Draft {
   });
 }
 
-export function readDone(scene: Scene): Draft[] {
+export function readDone(scene: Scene, earlier: readonly Scene[] = []): Draft[] {
   if (!asserted(scene) || hasSwap(scene)) return [];
   const named = tasksNamed(
     scene,
     (verb) =>
-      (verb.deed && verb.code !== 'work') ||
+      (verb.deed && verb.code !== 'work' && !ranIt(scene, verb)) ||
       (verb.code === 'pull' && scene.verbs.some((other) => other.deed)),
   );
   if (named.length > 0) return named.map((one) => toDraft(scene, one));
-  return first(dried(scene), byState(scene), gotOff(scene), roomWorks(scene), verbless(scene));
+  return first(
+    dried(scene),
+    byResult(scene).map((one) => toDraft(scene, one)),
+    gotOff(scene),
+    roomWorks(scene),
+    verbless(scene),
+    lookedAt(scene, earlier).map((one) => toDraft(scene, one)),
+  );
 }
+/** "elm did 11 h on the lamp housings", "320 g gone through rowan": with a figure of running these tell of a run. */
+const ranIt = (scene: Scene, verb: VerbAt): boolean =>
+  (verb.code === 'did' || (verb.code === 'look' && deedOf(scene, 'run')?.at === verb.at)) &&
+  scene.values.some((value) => ['hours', 'grams', 'metres'].includes(value.code));
 const first = (...sets: readonly Draft[][]): Draft[] => sets.find((set) => set.length > 0) ?? [];
 
 const DIRT = new Set(['glue', 'gunk', 'plastic', 'dust', 'debris', 'jam', 'leftover']);
@@ -53,7 +76,12 @@ function dried(scene: Scene): Draft[] {
     scene.nouns.some((noun) => noun.code === 'spool' || noun.code === 'filament');
   const been =
     scene.nouns.some((noun) => noun.code === 'dryer') && /\b(?:been|was|were|spent|had)\b/u.test(scene.text);
-  return stuff && been ? [toDraft(scene, { task: 'dry-filament', verb: 'dry' })] : [];
+  const put =
+    deedOf(scene, 'put', 'get', 'fit', 'give') !== undefined &&
+    scene.nouns.some((noun) => noun.code === 'dryer') &&
+    (scene.values.some((value) => value.code === 'hours') ||
+      /\b(?:overnight|over night|all night)\b/u.test(scene.text));
+  return stuff && (been || put) ? [toDraft(scene, { task: 'dry-filament', verb: 'dry' })] : [];
 }
 /** "got the glue off the glass", "took 5 mm off the tube", "got it flowing again". */
 function gotOff(scene: Scene): Draft[] {
@@ -84,30 +112,6 @@ const hasSwap = (scene: Scene): boolean =>
   deedOf(scene, 'swap', 'install') !== undefined &&
   objects(scene).some((noun) => noun.part !== undefined && noun.code !== 'filament');
 
-/** "rowan's bed is level again", "the belts are tight again", "firmware is up to date". */
-function byState(scene: Scene): Draft[] {
-  const be = scene.items.some((item) => isFn(item, 'be'));
-  const again =
-    someFn(scene, 'again', 'now', 'just') ||
-    scene.items.some((item) => /^(?:back in|up to date|nice and)/u.test(item.text));
-  if (!be || !again) return [];
-  const level = scene.items.some(
-    (item) =>
-      isVerb(item, 'level', 'square') && item.senses.some((s) => s.tag === 'verb' && s.form === 'base'),
-  );
-  const tight = scene.items.some((item) => /^(?:tight|tensioned|taut|snug)$/u.test(item.text));
-  const clean = scene.items.some((item) => /^(?:clean|spotless|dust free|shiny)$/u.test(item.text));
-  const current =
-    scene.nouns.some((noun) => noun.code === 'firmware') &&
-    /\b(?:up to date|current|on the latest)\b/u.test(scene.text);
-  if (current) return [toDraft(scene, { task: 'update-firmware', verb: 'update' })];
-  const verb = level ? 'level' : tight ? 'tighten' : clean ? 'clean' : undefined;
-  if (verb === undefined) return [];
-  const noun = objects(scene).find((one) => TASKS_OF[verb]?.[one.code] !== undefined);
-  const task = noun === undefined ? undefined : TASKS_OF[verb]?.[noun.code];
-  return noun === undefined || task === undefined ? [] : [toDraft(scene, { task, noun, verb })];
-}
-
 /** "smoke detector beeps when you press it", "the extinguisher's gauge is in the green". */
 function roomWorks(scene: Scene): Draft[] {
   const noun = scene.nouns.find((one) => ROOM_THINGS.has(one.code));
@@ -119,6 +123,11 @@ function roomWorks(scene: Scene): Draft[] {
 
 /** "belts done on elm", "rods and rails sorted", "elm: service done", "all the belts are done". */
 function verbless(scene: Scene): Draft[] {
+  if (!someFn(scene, 'did-it') && !deedOf(scene, 'did')) return [];
+  const whole = scene.verbs.find((verb) => !verb.deed && TASK_ALONE[verb.code] !== undefined);
+  const alone = whole === undefined ? undefined : TASK_ALONE[whole.code];
+  if (whole && alone !== undefined && scene.nouns.every((noun) => noun.weak && noun.part === undefined))
+    return [toDraft(scene, { task: alone, verb: whole.code })];
   if (!someFn(scene, 'did-it')) return [];
   return objects(scene).flatMap((noun): Draft[] => {
     const verb = scene.verbs.find((one) => TASKS_OF[one.code]?.[noun.code] !== undefined)?.code ?? 'did';

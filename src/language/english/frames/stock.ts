@@ -4,10 +4,35 @@ import { hasTag, isFn, sense } from '../../item.ts';
 import { deedOf, type Draft, draft, type NounAt, type Scene, someFn } from '../../scene.ts';
 import { fittedIn } from './swap.ts';
 
-type Change = 'in' | 'out' | 'count';
+export type Change = 'in' | 'out' | 'count';
+
+/** What is counted: parts and consumables, and filament by its rolls ("two rolls of asa and one of petg"). */
+export function spares(scene: Scene): (NounAt & { part: StockItem })[] {
+  const named = scene.nouns.filter((noun): noun is NounAt & { part: StockItem } => noun.part !== undefined);
+  const rolls = scene.nouns.some((noun) => noun.code === 'spool');
+  if (!rolls || named.length > 0) return named;
+  return scene.items.flatMap((item, at) =>
+    hasTag(item, 'material')
+      ? [{ code: 'filament' as const, part: 'filament' as const, weak: false, at }]
+      : [],
+  );
+}
+/** "two rolls of", "one of" before a material. */
+function rollsBefore(scene: Scene, at: number): number | undefined {
+  for (let i = at - 1; i >= Math.max(0, at - 4); i -= 1) {
+    const value = sense(scene.items[i], 'value');
+    if (value?.code === 'bare' && Number.isInteger(value.value)) return value.value;
+    if (isFn(scene.items[i], 'nothing', 'no')) return 0;
+    if (/^(?:a|an|another)$/u.test(scene.items[i]?.text ?? '')) return 1;
+    if (hasTag(scene.items[i], 'material')) return undefined;
+  }
+  return undefined;
+}
 
 /** How many of a noun: "five", "a", "two packs of ten", "last". */
 function quantity(scene: Scene, noun: NounAt): number | undefined {
+  if (noun.code === 'filament' && hasTag(scene.items[noun.at], 'material'))
+    return rollsBefore(scene, noun.at);
   let total: number | undefined;
   for (let i = noun.at - 1; i >= Math.max(0, noun.at - 6); i -= 1) {
     const item = scene.items[i];
@@ -47,7 +72,7 @@ function quantity(scene: Scene, noun: NounAt): number | undefined {
     : undefined;
 }
 
-function direction(scene: Scene): Change | undefined {
+export function direction(scene: Scene): Change | undefined {
   const { items } = scene;
   const shelf = scene.nouns.some((noun) => noun.code === 'shelf');
   const out = items.some(
@@ -62,6 +87,9 @@ function direction(scene: Scene): Change | undefined {
   if (deedOf(scene, 'order')) return undefined;
   if (deedOf(scene, 'bin') && !deedOf(scene, 'put')) return 'out';
   if (deedOf(scene, 'put', 'fit', 'load') && shelf) return 'in';
+  if (deedOf(scene, 'get') && items.at(-1)?.text === 'in' && !hasMachineIn(scene)) return 'in';
+  if (deedOf(scene, 'buy') && scene.values.some((value) => value.code === 'bare') && !hasMachineIn(scene))
+    return 'in';
   if (deedOf(scene, 'get', 'buy') && (shelf || someFn(scene, 'new', 'more', 'another'))) return 'in';
   if (deedOf(scene, 'use', 'take', 'remove') && (shelf || !hasMachineIn(scene))) return 'out';
   if (
@@ -74,7 +102,8 @@ function direction(scene: Scene): Change | undefined {
     ) ||
     out ||
     shelf ||
-    items.some((item) => item.text === 'make it')
+    items.some((item) => item.text === 'make it') ||
+    /\b(?:at|down to) (?:zero|none|nil|nothing|0)$/u.test(scene.text)
   )
     return 'count';
   const count = items.some(
@@ -88,12 +117,15 @@ function direction(scene: Scene): Change | undefined {
 const hasMachineIn = (scene: Scene): boolean =>
   scene.items.some((item) => hasTag(item, 'machine', 'stranger'));
 
+const onShelf = (scene: Scene): boolean => scene.nouns.some((noun) => noun.code === 'shelf');
+
 export function readStock(scene: Scene): Draft[] {
   const { mood } = scene;
   if (mood.question || mood.planned || mood.conditional || mood.requested || mood.reported || mood.wished)
     return [];
-  const nouns = scene.nouns.filter((noun): noun is NounAt & { part: StockItem } => noun.part !== undefined);
-  const change = nouns.length > 0 ? direction(scene) : undefined;
+  if (scene.listing === 'head') return [];
+  const nouns = spares(scene);
+  const change = nouns.length > 0 ? (scene.listing ?? direction(scene)) : undefined;
   if (
     change === 'count' &&
     !scene.values.some((v) => v.code === 'bare' || v.code === 'other') &&
@@ -106,6 +138,15 @@ export function readStock(scene: Scene): Draft[] {
   if (change === undefined || deedOf(scene, 'swap') || (deedOf(scene, 'fit') && hasMachineIn(scene)))
     return [];
   if (mood.negated && change !== 'count') return [];
+  // "no oil on birch's rods": what a machine lacks is not what the shelf holds.
+  if (
+    change === 'count' &&
+    hasMachineIn(scene) &&
+    scene.listing === undefined &&
+    !someFn(scene, 'left') &&
+    !onShelf(scene)
+  )
+    return [];
   const none =
     someFn(scene, 'nothing', 'no') ||
     scene.items.some((item) => item.text === 'no more') ||

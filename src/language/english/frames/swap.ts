@@ -1,5 +1,5 @@
 /** A part out, another in. The swap carries its reason and what went in; its task and its spare are the core's to conclude. */
-import type { Part, Reason } from '../../../maintenance/codes.ts';
+import { isPart, type Part, type Reason } from '../../../maintenance/codes.ts';
 import { hasTag, isFn, sense, sensesOf } from '../../item.ts';
 import {
   asserted,
@@ -123,6 +123,9 @@ function isNew(scene: Scene): boolean {
   )
     return false;
   const noun = scene.nouns.find((one) => one.at > at || one.at < 0);
+  // "fresh grease on both": what is new is no part.
+  const fresh = sense(scene.items[at + 1], 'part')?.code;
+  if (fresh !== undefined && !isPart(fresh)) return false;
   if (noun !== undefined && noun.at < 0) return true;
   return (
     noun !== undefined &&

@@ -131,9 +131,10 @@ const isOwnMove = (scene: Scene, at: number): boolean =>
 /** "smoke detector", "jam" as the thing that a deed cleared, "string" on a guitar: the word names no trouble. */
 function asTool(scene: Scene, at: number, item: Item): boolean {
   const thing = sense(item, 'thing');
-  if (thing?.code === 'debris' || thing?.code === 'crack')
+  if (thing?.code === 'debris' || thing?.code === 'crack' || thing?.code === 'dust')
     return scene.verbs.some(
-      (verb) => verb.deed && ['clean', 'clear', 'look', 'remove', 'wipe'].includes(verb.code),
+      (verb) =>
+        verb.deed && ['clean', 'clear', 'look', 'remove', 'wipe', 'get', 'dust', 'take'].includes(verb.code),
     );
   if (thing?.code === 'jam')
     return (

@@ -34,7 +34,7 @@ const TIGHTEN: Row = {
 }; // prettier-ignore
 const ADJUST: Row = {
   wheel: 'check-wheels', eccentric: 'check-wheels', play: 'check-wheels', belt: 'tension-belts', 'x-belt': 'tension-belts', 'y-belt': 'tension-belts', 'tension-noun': 'tension-belts', bed: 'level-bed', 'bed-spring': 'level-bed', 'level-noun': 'level-bed', mesh: 'level-bed', 'build-plate': 'level-bed',
-  offset: 'check-first-layer', 'first-layer': 'check-first-layer', gantry: 'square-gantry', esteps: 'calibrate-feeder', feeder: 'calibrate-feeder', temperature: 'tune-temperature', 'hot-end': 'tune-temperature', heater: 'tune-temperature', probe: 'check-probe', 'end-stop': 'check-probe', 'z-axis': 'square-gantry', pulley: 'tighten-pulleys', carriage: 'check-wheels', frame: 'square-gantry',
+  offset: 'check-first-layer', 'first-layer': 'check-first-layer', gantry: 'square-gantry', esteps: 'calibrate-feeder', feeder: 'calibrate-feeder', temperature: 'tune-temperature', 'hot-end': 'tune-temperature', heater: 'tune-temperature', probe: 'check-probe', 'end-stop': 'check-probe', 'z-axis': 'square-gantry', pulley: 'tighten-pulleys', coupler: 'tighten-pulleys', 'grub-screw': 'tighten-pulleys', fastener: 'check-fasteners', carriage: 'check-wheels', frame: 'square-gantry', corner: 'level-bed',
 }; // prettier-ignore
 const LEVEL: Row = {
   bed: 'level-bed',
@@ -70,13 +70,18 @@ export const TASKS_OF: Readonly<Partial<Record<VerbClass, Row>>> = {
   dry: { filament: 'dry-filament', spool: 'dry-filament' },
   update: { firmware: 'update-firmware', 'control-board': 'update-firmware', machine: 'update-firmware' },
   save: { settings: 'save-settings', offset: 'save-settings', esteps: 'save-settings', temperature: 'save-settings', mesh: 'save-settings' },
-  run: { mesh: 'level-bed', 'level-noun': 'level-bed', esteps: 'calibrate-feeder', protection: 'test-protection', 'first-layer': 'check-first-layer' },
+  run: { mesh: 'level-bed', 'level-noun': 'level-bed', esteps: 'calibrate-feeder', protection: 'test-protection', 'first-layer': 'check-first-layer', temperature: 'tune-temperature', probe: 'check-probe' },
+  print: { 'first-layer': 'check-first-layer', temperature: 'tune-temperature', esteps: 'calibrate-feeder' },
+  make: { temperature: 'tune-temperature', mesh: 'level-bed', 'level-noun': 'level-bed', esteps: 'calibrate-feeder', settings: 'save-settings', protection: 'test-protection' },
+  install: { firmware: 'update-firmware' },
+  put: { firmware: 'update-firmware' },
+  get: { firmware: 'update-firmware' },
   runin: { machine: 'run-in' },
   did: {
     belt: 'tension-belts', 'x-belt': 'tension-belts', 'y-belt': 'tension-belts', 'tension-noun': 'tension-belts', rod: 'lubricate-rods', bearing: 'lubricate-rods', rail: 'lubricate-rails', 'lead-screw': 'grease-screw', 'z-axis': 'grease-screw', 'ball-screw': 'grease-ball-screw', bed: 'level-bed', 'level-noun': 'level-bed', mesh: 'level-bed',
     wheel: 'check-wheels', eccentric: 'check-wheels', 'feeder-gear': 'clean-feeder', feeder: 'clean-feeder', pulley: 'tighten-pulleys', coupler: 'tighten-pulleys', 'grub-screw': 'tighten-pulleys', wiring: 'check-wiring', plug: 'check-wiring', 'guide-tube': 'check-tube', 'build-plate': 'clean-plate', fastener: 'check-fasteners', 'printed-part': 'check-printed-parts',
     firmware: 'update-firmware', settings: 'save-settings', esteps: 'calibrate-feeder', temperature: 'tune-temperature', 'first-layer': 'check-first-layer', offset: 'check-first-layer', probe: 'check-probe', idler: 'check-idlers', fan: 'clean-fans', grille: 'clean-fans', gantry: 'square-gantry', enclosure: 'clean-enclosure', dust: 'dust-off', debris: 'clear-debris',
-    'mains-lead': 'check-mains-lead', guard: 'check-guards', door: 'check-guards', protection: 'test-protection', notices: 'check-notices', 'filament-path': 'check-filament-path', 'smoke-detector': 'test-smoke-detector', extinguisher: 'check-extinguisher', extraction: 'check-extraction', solvents: 'check-solvents', 'safety-kit': 'check-safety-kit', dryer: 'check-dryer', 'hot-end-fan': 'clean-fans', 'part-fan': 'clean-fans', 'board-fan': 'clean-fans', 'tube-end': 'trim-tube', 'belts-all': 'tension-belts', jam: 'clear-jam', heater: 'check-heater', thermistor: 'check-heater',
+    'mains-lead': 'check-mains-lead', guard: 'check-guards', door: 'check-guards', protection: 'test-protection', notices: 'check-notices', 'filament-path': 'check-filament-path', 'smoke-detector': 'test-smoke-detector', extinguisher: 'check-extinguisher', extraction: 'check-extraction', solvents: 'check-solvents', 'safety-kit': 'check-safety-kit', dryer: 'check-dryer', 'hot-end-fan': 'clean-fans', 'part-fan': 'clean-fans', 'board-fan': 'clean-fans', 'tube-end': 'trim-tube', 'belts-all': 'tension-belts', corner: 'level-bed', jam: 'clear-jam', heater: 'check-heater', thermistor: 'check-heater',
   },
 }; // prettier-ignore
 

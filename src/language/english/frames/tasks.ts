@@ -2,7 +2,7 @@
 import type { Task } from '../../../maintenance/codes.ts';
 import { replaceTask } from '../../../maintenance/codes.ts';
 import { isFn, isThing } from '../../item.ts';
-import { type NounAt, objects, type Scene, type VerbAt } from '../../scene.ts';
+import { hasMachine, type NounAt, objects, type Scene, type VerbAt } from '../../scene.ts';
 import type { VerbClass } from '../../senses.ts';
 import { partOf, standsAlone } from './parts-said.ts';
 import { TASK_ALONE, TASKS_OF } from './task-table.ts';
@@ -67,6 +67,11 @@ const ORDER: readonly VerbClass[] = [
   'work',
   'did',
   'run',
+  'print',
+  'make',
+  'install',
+  'put',
+  'get',
 ];
 
 function row(verb: VerbClass, nouns: readonly NounAt[]): Named[] {
@@ -117,12 +122,24 @@ function alone(codes: readonly VerbClass[], scene: Scene): Named[] {
     scene.items.some((item) => /^(?:un|de) ?(?:jam|clog|block)/u.test(item.text))
   )
     return [{ task: 'clear-jam', verb: 'clear' }];
+  if (codes.includes('calibrate') && scene.items.some((item) => /^(?:pid|auto ?tune)/u.test(item.text)))
+    return [{ task: 'tune-temperature', verb: 'calibrate' }];
+  if (codes.includes('clean') && hasMachine(scene) && /\bbrush\b/u.test(scene.text))
+    return [{ task: 'dust-off', verb: 'dust' }];
+  if (codes.includes('dust') && scene.nouns.length > 0 && !hasMachine(scene)) return [];
+  if (codes.includes('tighten') && roundTheMachine(scene))
+    return [{ task: 'check-fasteners', verb: 'tighten' }];
   for (const code of ORDER) {
     const task = codes.includes(code) ? TASK_ALONE[code] : undefined;
     if (task !== undefined) return [{ task, verb: code }];
   }
   return [];
 }
+
+/** "tightened everything on juniper", "went over maple with an allen key": no part is named, so it is every screw. */
+const roundTheMachine = (scene: Scene): boolean =>
+  hasMachine(scene) &&
+  scene.items.some((item) => isFn(item, 'all') || /^(?:spanner|allen key|hex key|wrench)/u.test(item.text));
 
 /** Wiped and oiled is oiled; cleaned and checked the same part are two. */
 function tidy(found: readonly Named[], scene: Scene): Named[] {

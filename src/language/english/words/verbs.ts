@@ -8,10 +8,10 @@ export const VERB_WORDS: Readonly<Record<VerbClass, string>> = {
   clean:
     'clean, clean out, clean up, clean off, wash, wash down, scrub, rinse, degrease, de grease, brush, brush out, brush off, brush down, scrape, scrape off, scour, polish, vacuum, vacuum out, hoover, hoover out, hoover up, blow out, blow through, pick, pick out, pick off, swab, decontaminate, purge, sweep, sweep up, sweep out, freshen up, dig out, dig, chip off, chip, ipa, alcohol, unclog, peel off, rub down, flush, descale, wet wipe, sponge, burn off, deglue, de glue, cleanse, get the dust out of, scrape clean, wipe clean, wire brush, brass brush, toothbrush, buff, tidy, tidy up, iso, swish',
   wipe: 'wipe, wipe down, wipe off, wipe over, mop, dab, rub, give a wipe',
-  dust: 'dust, dust off, dust out, dust down, de dust, air can, dedust, blow the dust off, blow the dust out, blow off, blow down, blow dust, air dust, blow over, feather dust',
-  oil: 'oil, grease, lube, lube up, lubricate, re lube, relube, relubricate, re oil, regrease, re grease, grease up, oil up, reoil, lubed',
+  dust: 'dust, blast of air, puff of air, shot of air, dust off, dust out, dust down, de dust, air can, dedust, blow the dust off, blow the dust out, blow off, blow down, blow dust, air dust, blow over, feather dust',
+  oil: 'oil, grease, oily cloth, oily rag, lube, lube up, lubricate, re lube, relube, relubricate, re oil, regrease, re grease, grease up, oil up, reoil, lubed',
   tighten:
-    'tighten, retighten, re tighten, tighten up, tighten down, nip up, nip, snug, snug up, snug down, torque, torque up, threadlock, thread lock, cinch, cinch up, lock down, secure, screw down, loctite, pinch up, retorque, re torque, firm up, do up',
+    'tighten, retighten, re tighten, tighten up, tighten down, nip up, nip, snug, snug up, snug down, torque, torque up, threadlock, thread lock, cinch, cinch up, lock down, secure, screw down, loctite, pinch up, retorque, re torque, firm up, do up, spanner, allen key, hex key, wrench, screwdriver',
   tension:
     'tension, retension, re tension, tauten, take up the slack, tension up, pluck, take up slack, tauten up, take in, tighten up the slack, pluck tune',
   level:
@@ -24,14 +24,14 @@ export const VERB_WORDS: Readonly<Record<VerbClass, string>> = {
     'install, instal, put fresh, put new, put a new, put a fresh, stick a new, stick a fresh, pop a new, fit a new, pop a fresh, throw in a new, throw a new, slap a new, whack a new, bung a new, shove a new, slip a new',
   remove:
     'remove, take out, take off, pull out, pull off, unscrew, rip out, take away, detach, unbolt, strip out, whip out, whip off, yank, yank out, unmount, dismount, disassemble, dismantle, lift out, lift off, get out, get off, take apart, strip, strip down',
-  look: 'look at, look over, look, check, check over, check out, check on, inspect, examine, eyeball, eye, view, go over, go round, go around, look round, look through, measure, have a look, have a look at, took a look at, take a look at, take a look, review, verify, look into, look for, feel, wiggle, waggle, spin, spun by hand, survey, scan, give a once over, recheck, re check, double check, go through, glance at, audit, poke, tug, inspect for, peer at, look in on, run over, peek at, look up',
-  test: 'test, try out, test fire, trip, prove, exercise, press, retest, re test, pressed',
+  look: 'look at, look over, look, check, check over, check out, check on, inspect, examine, eyeball, eye, view, go over, go round, go around, look round, look through, measure, have a look, have a look at, took a look at, take a look at, take a look, review, verify, look into, look for, feel, wiggle, waggle, spin, spun by hand, survey, scan, give a once over, recheck, re check, double check, go through, glance at, audit, poke, tug, follow, trace, read through, read up on, go along, inspect for, peer at, look in on, run over, peek at, look up',
+  test: 'test, provoke, try out, test fire, trip, prove, exercise, press, retest, re test, pressed',
   adjust:
     'adjust, readjust, re adjust, set, reset, re set, tweak, dial in, trim in, fine tune, tune, tune up, retune, re tune, correct, set up, rejig, take out the play, turn, shim, nudge, redo, re do, take the play out, take play out, dial',
   calibrate: 'calibrate, recalibrate, re calibrate, cal, autotune, pid tune, pid, recal, auto tune',
   trim: 'trim, cut, cut off, snip, snip off, shorten, recut, re cut, square off, lop, lop off, cut back, trim back, trim off, slice off, crop, slice, nip off, clip off, chop, chop off, shave, shave off, cut square, re trim, retrim, cut down, take off the end, re square the end',
   clear:
-    'clear, clear out, unjam, un jam, unblock, unclog, un clog, free, free up, clear up, declog, de clog, dislodge, unplug the nozzle, poke out, poke, push through, get it flowing, get it flowing again, get flowing again, get it going, drill out, dejam, de jam, sort the jam, burn out, de clogged, fish out, unstick, ream, ream out, shift the jam, got it feeding again, winkle out, tease out, evict, extract, get the flow back, purge through',
+    'clear, clear out, empty, empty out, unjam, un jam, unblock, unclog, un clog, free, free up, clear up, declog, de clog, dislodge, unplug the nozzle, poke out, poke, push through, get it flowing, get it flowing again, get flowing again, get it going, drill out, dejam, de jam, sort the jam, burn out, de clogged, fish out, unstick, ream, ream out, shift the jam, got it feeding again, winkle out, tease out, evict, extract, get the flow back, purge through',
   pull: 'cold pull, atomic pull, hot pull, coldpull, nylon pull, cold pulls',
   dry: 'dry, dry out, bake, dehydrate, redry, re dry, bake out, oven dry, pre dry, predry',
   update: 'update, upgrade, flash, reflash, re flash, patch, bring up to date, bump to, flash up',
@@ -43,7 +43,7 @@ export const VERB_WORDS: Readonly<Record<VerbClass, string>> = {
   count: 'count, recount, make it, tot up, re count, tally, stock take, stocktake',
   arrive:
     'arrive, get a delivery, have a delivery, get a parcel, have a parcel, come in, come, deliver, land, turn up, show up, get in, restock, top up, receive, re stock, take delivery of, replenish, add, stock up, drop off',
-  use: 'use, use up, grab, consume, draw, nick, pinch, help myself to, take from, borrow, swipe, raid, burn',
+  use: 'use, use up, snag, grab, consume, draw, nick, pinch, help myself to, take from, borrow, swipe, raid, burn',
   load: 'load, load up, mount, hang, spool up, put on, put in, thread, feed in, switch to, change to, swap to, put up, stick on, pop on, reload, re load, slot on, change over to, set up with, fill up with, swap over to',
   order: 'order, reorder, re order, request, requisition, send off for',
   'put-off':

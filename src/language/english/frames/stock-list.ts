@@ -1,0 +1,51 @@
+/** Lists of the shelf: a head ("Stocktake", "parcel today:") or a first line says for all what each line means. */
+import { hasTag, isFn, type Item, sense } from '../../item.ts';
+import type { Scene } from '../../scene.ts';
+import { type Change, direction, spares } from './stock.ts';
+
+const HEADS: readonly (readonly [RegExp, Change])[] = [
+  [/^(?:stock ?take|stock ?check|stock|inventory|shelf|shelf count|spares|spare parts|supplies|count|counted|on the shelf|in the drawer|drawer|cupboard)$/u, 'count'],
+  [/^(?:parcel|delivery|deliveries|arrivals|arrived|came in|post|package)$/u, 'in'],
+]; // prettier-ignore
+/** A line of a list is short. */
+const LONGEST_LINE = 7;
+
+function headOf(scene: Scene): Change | undefined {
+  if (scene.items.length > 4 || scene.mood.question || scene.mood.negated) return undefined;
+  const words = scene.items.filter((item) => !hasTag(item, 'date') && !isFn(item, 'article', 'of', 'just', 'in', 'my', 'on')); // prettier-ignore
+  if (words.length === 0 || !words.every(isHeadWord)) return undefined;
+  return HEADS.find(([pattern]) => words.some((item) => pattern.test(item.text)))?.[1];
+}
+const isHeadWord = (item: Item): boolean => HEADS.some(([pattern]) => pattern.test(item.text));
+
+const isLine = (scene: Scene): boolean =>
+  scene.items.length <= LONGEST_LINE &&
+  spares(scene).length > 0 &&
+  !scene.mood.question &&
+  !scene.items.some(
+    (item) => hasTag(item, 'machine', 'state', 'symptom') || item.senses.some((s) => s.tag === 'verb' && s.form === 'past' && s.code !== 'arrive'),
+  ) &&
+  scene.items.some((item) => sense(item, 'value')?.code === 'bare' || sense(item, 'value')?.code === 'other' || isFn(item, 'no', 'nothing')); // prettier-ignore
+
+/** Marks heads and lines; a line after a line goes on with what the first one said. */
+export function withListings(scenes: readonly Scene[]): Scene[] {
+  let mode: Change | undefined;
+  return scenes.map((scene, i) => {
+    const head = headOf(scene);
+    const next = scenes[i + 1];
+    if (head !== undefined && next && isLine(next)) {
+      mode = head;
+      return { ...scene, listing: 'head' as const };
+    }
+    if (!isLine(scene)) {
+      mode = undefined;
+      return scene;
+    }
+    const opens = HEADS.find(([pattern]) => pattern.test(scene.items[0]?.text ?? ''))?.[1];
+    const own = direction(scene) ?? opens;
+    if (mode !== undefined && (own === undefined || own === mode || scene.verbs.every((verb) => !verb.deed)))
+      return { ...scene, listing: mode };
+    mode = own;
+    return own === undefined ? scene : { ...scene, listing: own };
+  });
+}
