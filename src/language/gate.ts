@@ -71,7 +71,8 @@ function ofPrinters({ act, draft }: Placed, scene: Scene, message: readonly Scen
   const machine = 'machine' in act ? act.machine : undefined;
   if (machine === 'room') return !foreign(scene);
   if (foreign(scene) && !named(scene)) return false;
-  if (SAID_OF.has(act.kind) && strays(scene, message)) return false;
+  const printed = act.kind === 'symptom' && OF_PRINTS.has(act.symptom) && message.some(named);
+  if (SAID_OF.has(act.kind) && !printed && strays(scene, message)) return false;
   if (machine !== undefined) return true;
   if (
     act.kind === 'down' ||
@@ -107,6 +108,9 @@ function ofPrinters({ act, draft }: Placed, scene: Scene, message: readonly Scen
     return draft.weak !== true || firmNoun(scene) || (act.task !== undefined && !HOUSE_TASKS.has(act.task));
   return draft.weak !== true || firmNoun(scene);
 }
+/** Of what was printed, which may be anything: "the skull came out with a step in it". */
+const OF_PRINTS: ReadonlySet<string> = new Set(['stringing', 'layer-shift', 'layer-split', 'ringing', 'z-banding', 'rough-surface', 'blobs', 'warping', 'detached-print', 'under-extrusion', 'over-extrusion']); // prettier-ignore
+
 /** Acts that are said *of* something, and so of another thing as easily. */
 const SAID_OF: ReadonlySet<string> = new Set(['symptom', 'down', 'up', 'gone']);
 /** Of another thing by its own words; or no machine is named anywhere and another trade is spoken of. */

@@ -124,7 +124,8 @@ export function readMood(clause: Clause): Mood {
       .slice(0, at)
       .some((item) => item.senses.some((s) => s.tag === 'verb' && (s.form === 'past' || s.form === 'ing')));
   const conditional = items.some(
-    (item, i) => isFn(item, 'if') && !(item.text === 'whether' || verbBefore(i)),
+    (item, i) =>
+      isFn(item, 'if') && !(item.text === 'whether' || isFn(items[i - 1], 'as', 'like') || verbBefore(i)),
   );
   return {
     question: !isRhetorical(items) && (clause.asked || isInterrogative(items)),

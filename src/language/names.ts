@@ -187,7 +187,7 @@ const isPrinting = (item: Item): boolean =>
 
 /** For each item: does its sentence speak of work with wood, and not of printing? */
 function woodSentences(items: readonly Item[]): boolean[] {
-  const out = Array.from({ length: items.length }, () => false);
+  const out = items.map(() => false);
   if (!items.some((item) => hasTag(item, 'woodwork'))) return out;
   let from = 0;
   for (let at = 0; at <= items.length; at += 1) {

@@ -116,10 +116,14 @@ function dayOf(
     )
       return undefined;
     const date = dateIn(scene);
-    if (date) return scene.clause.joint === 'and' || scene.items.length <= 3 ? date : undefined;
+    if (date)
+      return scene.clause.joint === 'and' || scene.items.length <= 3 || only(scene) ? date : undefined;
   }
   return leading(scenes, at);
 }
+/** "…, this was elm last night": names the machine and the day, and nothing else. */
+const only = (scene: Scene): boolean =>
+  scene.verbs.length === 0 && scene.nouns.length === 0 && scene.values.length === 0 && hasMachine(scene);
 /** "yesterday: …", "Monday - …" holds for the whole message. */
 function leading(scenes: readonly Scene[], at: number): SenseOf<'date'> | undefined {
   const first = scenes[0];
@@ -132,6 +136,8 @@ const dateIn = (scene: Scene | undefined): SenseOf<'date'> | undefined =>
 
 function withDay(act: Act, scene: Scene, day: SenseOf<'date'> | undefined, today: LocalDate): Act {
   if (!day || day.vague || !DATED.has(act.kind) || 'on' in act) return act;
+  // "off until tomorrow": the day is its end.
+  if (act.kind === 'down' && scene.mood.planned && /\b(?:until|till?)\b/u.test(scene.text)) return act;
   const on = act.kind === 'claim' || scene.mood.planned ? day.future : day.past;
   return on === today ? act : ({ ...act, on } as Act);
 }

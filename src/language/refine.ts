@@ -146,6 +146,16 @@ const RULES: readonly Rule[] = [
       }),
   },
   {
+    name: 'two sides disagree',
+    why: '"squashed on the left, barely touching on the right": neither height is wrong, the bed is uneven',
+    apply: (placed, scenes) =>
+      placed.map((one) =>
+        one.act.kind === 'symptom' && HEIGHTS.has(one.act.symptom) && sidesDiffer(scenes, one.draft.clause)
+          ? { ...one, act: { ...one.act, symptom: 'uneven-first-layer' } }
+          : one,
+      ),
+  },
+  {
     name: 'equal acts once',
     why: 'the same deed, state or trouble told twice in one message happened once; hours and stock are counted as often as said',
     apply: (placed) =>
@@ -155,13 +165,19 @@ const RULES: readonly Rule[] = [
       }),
   },
   {
-    name: 'two sides disagree',
-    why: '"squashed on the left, barely touching on the right": neither height is wrong, the bed is uneven',
+    name: 'a good print is taken off',
+    why: '"11 h of nylon, came off the plate at two and looks lovely": finished; nothing let go',
     apply: (placed, scenes) =>
-      placed.map((one) =>
-        one.act.kind === 'symptom' && HEIGHTS.has(one.act.symptom) && sidesDiffer(scenes, one.draft.clause)
-          ? { ...one, act: { ...one.act, symptom: 'uneven-first-layer' } }
-          : one,
+      placed.filter(
+        (one) =>
+          !(
+            one.act.kind === 'symptom' &&
+            one.act.symptom === 'detached-print' &&
+            placed.some((other) => other.act.kind === 'usage' && near(one, other)) &&
+            scenes
+              .slice(one.draft.clause, one.draft.clause + 2)
+              .some((scene) => sensesOf(scene.items, 'finding').some((s) => s.code === 'fine'))
+          ),
       ),
   },
   {

@@ -80,7 +80,7 @@ export function makeScene(clause: Clause, mood: Mood, index: number, named: bool
 }
 
 function verbsOf(item: Item, at: number, items: readonly Item[], mood: Mood, named: boolean): VerbAt[] {
-  if (gotStuck(item, items[at - 1]) || isAwaited(at, items)) return [];
+  if (gotStuck(item, items[at - 1]) || isAwaited(at, items) || isTheirs(at, items)) return [];
   const own = item.senses.filter((s): s is SenseOf<'verb'> => s.tag === 'verb');
   const meant = [
     ...own,
@@ -100,6 +100,10 @@ const isAwaited = (at: number, items: readonly Item[]): boolean =>
   items
     .slice(Math.max(0, at - 6), at)
     .some((one, i, row) => isFn(one, 'until') && i < row.length - 1 && one.text !== 'up to');
+
+/** "whatever they put in it": told of as unknown, not as done. */
+const isTheirs = (at: number, items: readonly Item[]): boolean =>
+  isFn(items[at - 1], 'they', 'someone', 'you', 'person') && isFn(items[at - 2], 'what', 'who');
 
 /** "got stuck in the tube" is a trouble; "stuck a new one in" a deed. */
 const gotStuck = (item: Item, before: Item | undefined): boolean =>

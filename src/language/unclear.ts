@@ -51,10 +51,12 @@ function leftOver(scene: Scene): { why: string; doubt: Doubt } | undefined {
       why: `What is ${scene.items[figure.at]?.text ?? 'that figure'}?`,
       doubt: { field: 'value', said, options: [] },
     };
-  if (deed && machine && (scene.nouns.length > 0 || scene.items.length <= 4))
+  if (deed && machine && !someFn(scene, 'nothing') && (scene.nouns.length > 0 || scene.items.length <= 5))
     return { why: 'Which task was it?', doubt: { field: 'task', said, options: [] } };
   if (deed && scene.nouns.some((noun) => !noun.weak) && someFn(scene, 'i', 'we', 'just'))
     return { why: 'Which task was it?', doubt: { field: 'task', said, options: [] } };
+  if (deed && !foreign && /\b(?:maintenance|servicing|upkeep|a service)\b/u.test(said))
+    return { why: 'Which machine, and what was done?', doubt: { field: 'machine', said, options: [] } };
   if (figure?.code === 'range' && machine)
     return { why: 'How many hours exactly?', doubt: { field: 'value', said, options: [] } };
   return undefined;

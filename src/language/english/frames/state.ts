@@ -40,7 +40,7 @@ export function readState(scene: Scene, before?: Scene): Draft[] {
     !mood.conditional &&
     !mood.reported &&
     !mood.wished &&
-    !(mood.planned && !someFn(scene, 'until'));
+    !(mood.planned && !someFn(scene, 'until') && !/\b(?:until|till)\b/u.test(textOf(scene)));
   if (!told || (mood.requested && !forbids(scene))) return [];
   const states = sensesOf(items, 'state').map((s) => s.code);
   const spoken = textOf(scene);
@@ -278,6 +278,8 @@ export function saysFine(scene: Scene): boolean {
     );
   return (
     (fine && scene.items.some((item) => isFn(item, 'now', 'again', 'since'))) ||
+    (fine && /^after (?:that|this) it\b|\b(?:since|ever since)\b/u.test(text)) ||
+    (fine && scene.clause.joint === 'next' && someFn(scene, 'it')) ||
     /^(?:all )?(?:good|fine|ok|sorted|happy) (?:now|again)$/u.test(text) ||
     (fine && /\bsince\b|\bagain\b/u.test(text)) ||
     (fine &&

@@ -96,7 +96,10 @@ const leak: Maker = (scene) => {
       (HOT_SIDE.has(noun.code) ||
         (noun.code === 'nozzle' && /^(?:above|round|around)$/u.test(scene.items[place]?.text ?? ''))),
   );
-  return there ? { seen: { symptom: 'nozzle-leak', at }, uses: (i) => i >= at && i <= place } : undefined;
+  const block = scene.items.some((item, i) => i > place && i - place <= 4 && item.text === 'block');
+  return there || block
+    ? { seen: { symptom: 'nozzle-leak', at }, uses: (i) => i >= at && i <= place }
+    : undefined;
 };
 
 const MAKERS: readonly Maker[] = [smell, noise, figure, homing, leak];

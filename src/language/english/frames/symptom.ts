@@ -2,7 +2,7 @@
 import { isPart } from '../../../maintenance/codes.ts';
 import { ownDenial } from '../../mood.ts';
 import { hasTag, isFn, type Item, sense, type SenseOf } from '../../item.ts';
-import { type Draft, draft, type NounAt, type Scene } from '../../scene.ts';
+import { type Draft, draft, hasMachine, type NounAt, type Scene } from '../../scene.ts';
 import { madeUp, type Seen } from './symptom-made.ts';
 import { SYMPTOMS_OF } from './symptom-table.ts';
 
@@ -13,14 +13,15 @@ const words = (item: Item): number => item.text.split(' ').length;
 /** Nouns of the clause, nearest first. */
 function nearest(scene: Scene, at: number): NounAt[] {
   return [...scene.nouns]
-    .filter((noun) => noun.at !== at || noun.part === undefined)
+    .filter((noun) => noun.at !== at || (noun.part === undefined && noun.code !== 'print'))
     .sort((a, b) => Math.abs(a.at - at) - Math.abs(b.at - at));
 }
 
 function fromComplaint(scene: Scene, at: number, complaint: SenseOf<'complaint'>): Seen | undefined {
   const row = SYMPTOMS_OF[complaint.code];
   const nouns = outermostLast(complaint.code, nearest(scene, at));
-  if (isCopula(scene, at) || isParticle(scene, at)) return undefined;
+  if (isCopula(scene, at) || isParticle(scene, at) || isAttribute(scene, at, complaint.code))
+    return undefined;
   const noun = nouns.find((one) => row[one.code] !== undefined);
   const symptom = noun === undefined ? undefined : row[noun.code];
   if (noun !== undefined && symptom !== undefined) return { symptom, at, noun, complaint: complaint.code };
@@ -46,6 +47,32 @@ function isCopula(scene: Scene, at: number): boolean {
     (next !== undefined && next.senses.length === 0)
   );
 }
+const QUALITIES = new Set<string>([
+  'melted',
+  'stiff',
+  'hot',
+  'wet',
+  'cold',
+  'weird',
+  'fat',
+  'thin',
+  'weak',
+  'loose',
+]);
+/** "a soft brush", "with a dry rag": the quality of another thing. */
+function isAttribute(scene: Scene, at: number, complaint: string): boolean {
+  const next = scene.items[at + 1];
+  return (
+    QUALITIES.has(complaint) &&
+    isFn(scene.items[at - 1], 'article', 'with', 'my', 'some') &&
+    next !== undefined &&
+    (next.senses.every((s) => s.tag === 'verb' && s.form === 'base') ||
+      sense(next, 'part')?.code === 'cloth') &&
+    /^\p{L}{3,}$/u.test(next.text) &&
+    !next.text.endsWith('ly')
+  );
+}
+
 /** "everything off elm", "off the plate": whence, not what is wrong. */
 const isParticle = (scene: Scene, at: number): boolean =>
   scene.items[at]?.text === 'off' &&
@@ -116,8 +143,14 @@ function seek(scene: Scene): Seen[] {
   )
     found.push({ symptom: /\btoo much\b/u.test(scene.text) ? 'over-extrusion' : 'under-extrusion', at: 0 });
   const lifted = found.some((one) => one.symptom === 'warping' || one.symptom === 'poor-adhesion');
+  const pleased = scene.items.some((item) =>
+    item.senses.some((s) => s.tag === 'finding' && s.code === 'fine'),
+  );
   const kept = found.filter(
-    (one) => !(lifted && one.symptom === 'detached-print' && scene.items[one.at]?.text.startsWith('off ')),
+    // "came off the plate at two and looks lovely": finished, and taken off.
+    (one) =>
+      !(pleased && one.symptom === 'detached-print') &&
+      !(lifted && one.symptom === 'detached-print' && scene.items[one.at]?.text.startsWith('off ')),
   );
   return kept.filter((one, i) => kept.findIndex((other) => other.symptom === one.symptom) === i);
 }
@@ -131,6 +164,13 @@ const isOwnMove = (scene: Scene, at: number): boolean =>
 /** "smoke detector", "jam" as the thing that a deed cleared, "string" on a guitar: the word names no trouble. */
 function asTool(scene: Scene, at: number, item: Item): boolean {
   const thing = sense(item, 'thing');
+  const picked = scene.verbs.some((verb) => verb.deed && ['clean', 'clear', 'remove'].includes(verb.code));
+  if (
+    picked &&
+    /^(?:string|blob|whisker|hair|wisp|web|cobweb)/u.test(item.text) &&
+    scene.nouns.some((noun) => noun.code === 'debris')
+  )
+    return true;
   if (thing?.code === 'debris' || thing?.code === 'crack' || thing?.code === 'dust')
     return scene.verbs.some(
       (verb) =>
@@ -152,14 +192,20 @@ const denied = (scene: Scene, at: number): boolean =>
   isFn(scene.items[at - 1], 'no', 'not', 'nothing') ||
   (isFn(scene.items[at - 1], 'any') && isFn(scene.items[at - 2], 'not'));
 
+/** Where the power went for all. */
+const WHOLE_HOUSE =
+  /\b(?:building|whole (?:house|workshop|place|street|block|site)|everywhere|street|all over)\b/u;
+
 export function symptomDrafts(scene: Scene, all: readonly Seen[]): Draft[] {
   const seen = all.filter((one) => !denied(scene, one.at));
   return seen.map(({ symptom, noun, complaint }) => {
     const part = noun?.part !== undefined && isPart(noun.part) ? noun.part : undefined;
     const act = { kind: 'symptom' as const, symptom, ...(part === undefined ? {} : { part }) };
+    const everywhere = symptom === 'power-cut' && !hasMachine(scene) && WHOLE_HOUSE.test(scene.text);
     return draft(scene, act, `symptom: ${complaint ?? 'said'} x ${noun?.code ?? '-'}`, {
       ...(complaint === undefined ? {} : { complaint }),
       ...(noun === undefined ? {} : { noun: noun.code }),
+      ...(everywhere ? { on: ['room'] } : {}),
     });
   });
 }

@@ -6,7 +6,7 @@ export const FOREIGN_WORDS =
 
 /** Words of danger that are none: read as one, so that no part of them is a symptom. */
 export const HARMLESS_WORDS =
-  'fire drill, fire exit, fire door, fire escape, fire brigade, fire officer, fire station, fire curtain, fire safety, smoke break, smoke effect, smoke effects, smoke bomb, smoke test, no smoking, smoking area, smoking ban, smoked salmon, smoked ham, smoke screen, got a shock when, got quite a shock, quite a shock, a bit of a shock, in for a shock, what a shock, came as a shock, a shock to, in shock, shock horror, culture shock, was in stitches, fire away, fired up, fire sale, under fire, fire pit, camp fire, fire engine, open fire, log fire, fire place';
+  'crack of dawn, fire drill, fire exit, fire door, fire escape, fire brigade, fire officer, fire station, fire curtain, fire safety, smoke break, smoke effect, smoke effects, smoke bomb, smoke test, no smoking, smoking area, smoking ban, smoked salmon, smoked ham, smoke screen, got a shock when, got quite a shock, quite a shock, a bit of a shock, in for a shock, what a shock, came as a shock, a shock to, in shock, shock horror, culture shock, was in stitches, fire away, fired up, fire sale, under fire, fire pit, camp fire, fire engine, open fire, log fire, fire place';
 
 /** Work with wood and hand tools: a tree's name in its sentence is a timber, unless the printers' own words stand there. */
 export const WOODWORK_WORDS =
