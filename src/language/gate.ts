@@ -127,6 +127,8 @@ function ranBySelf(scene: Scene): boolean {
       !/^(?:ran|printed|clocked up|racked up|run)/u.test(scene.items[verb.at]?.text ?? '')
     )
       return false;
+    // "we ran 3 hours over" is of a rehearsal.
+    if (isFn(scene.items.at(-1), 'over') || /^late$/u.test(scene.items.at(-1)?.text ?? '')) return false;
     const before = scene.items[verb.at - 1];
     return (
       before === undefined ||
@@ -186,6 +188,9 @@ const SAFE: ReadonlySet<string> = new Set([
   'smoke',
 ]);
 
+/** Floors, windows and rubbish that every house has: without a machine not even asked about. */
+const HOME: ReadonlySet<string> = new Set(['floor', 'enclosure', 'debris', 'door', 'screen', 'camera']);
+
 export interface Gated {
   readonly kept: readonly Placed[];
   /** Deeds that were not let through, though they may report work. */
@@ -211,6 +216,7 @@ export function gate(placed: readonly Placed[], scenes: readonly Scene[]): Gated
     else if (ofPrinters(one, scene, scenes)) kept.push(one);
     else if (
       !foreign(scene) &&
+      !(one.act.kind === 'done' && HOME.has(one.draft.noun ?? '') && !scenes.some(named)) &&
       !['usage', 'claim', 'symptom', 'stock', 'gone', 'up', 'down', 'open', 'close'].includes(one.act.kind)
     )
       doubtful.push(one);

@@ -229,11 +229,16 @@ function personStands(items: readonly Item[], at: number, shared: boolean): bool
 /** "elm drive gear", "cedar z nut": a part's name of two words is no street and no fruit. */
 const isTradeName = (item: Item | undefined): boolean => hasTag(item, 'part', 'thing') && (item?.text.includes(' ') ?? false); // prettier-ignore
 
+const isOutside = (item: Item | undefined): boolean =>
+  hasTag(item, 'foreign') && !hasTag(item, 'part', 'verb', 'symptom', 'complaint', 'state', 'finding');
+
 function isOrdinary(items: readonly Item[], at: number, shared: boolean): boolean {
   const next = items[at + 1];
   const before = items[at - 1];
   // "maple syrup", but "does maple jam": after an auxiliary the name is what does it.
   if (hasTag(next, 'timber') && !isTradeName(next) && !isFn(before, 'do')) return !isFn(next, 'possessive');
+  // "rowan's car", "hazel's laptop": what is owned is of another trade, so the owner is a person.
+  if (isFn(next, 'possessive') && isOutside(items[at + 2])) return true;
   const counts = /^[\d#]/u.test(items[at + 2]?.text ?? '');
   if ((hasTag(next, 'human') && !counts) || hasTag(before, 'before-person', 'before-stuff')) return true;
   if (isFn(before, 'article') && before?.text !== 'the' && !hasTag(next, 'part')) return true;

@@ -204,14 +204,20 @@ const RULES: readonly Rule[] = [
   {
     name: 'fine now says what is gone',
     why: 'after a trouble or its repair, "fine now" ends that trouble; with neither it says nothing',
-    apply: (placed) =>
+    apply: (placed, scenes) =>
       placed.flatMap((one, at): readonly Placed[] => {
         const { act } = one;
         if (act.kind !== 'gone' || act.symptom !== undefined) return [one];
         const before = placed
           .slice(Math.max(0, at - WINDOW), at)
           .filter((other) => sameMachine(other.act, act));
-        const trouble = before.findLast((other) => other.act.kind === 'symptom')?.act;
+        // What sits steady is the temperature, whatever was told last.
+        const steady = /\b(?:steady|stable)\b/u.test(scenes[one.draft.clause]?.text ?? '');
+        const swung = before.findLast(
+          (other) => other.act.kind === 'symptom' && other.act.symptom === 'temperature-swing',
+        );
+        const trouble =
+          (steady ? swung : undefined)?.act ?? before.findLast((other) => other.act.kind === 'symptom')?.act;
         if (trouble?.kind === 'symptom') return [{ ...one, act: { ...act, symptom: trouble.symptom } }];
         return [];
       }),

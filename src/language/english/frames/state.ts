@@ -148,11 +148,17 @@ function pulledPlug(scene: Scene): boolean {
     );
   return sign || (strong && scene.nouns.every((noun) => noun.part === undefined || noun.code === 'wiring'));
 }
+/** "is back on monday": said now of a day that is not today. */
+const isToCome = (scene: Scene): boolean =>
+  scene.items.some((item) => /^(?:is|'s|are|'re)$/u.test(item.text)) &&
+  sensesOf(scene.items, 'date').some((day) => day.past !== day.future && !day.vague);
+
 /** "offset from the middle up": whither, not in use. */
 const isDirection = (scene: Scene, at: number): boolean =>
   hasTag(scene.items[at - 1], 'thing', 'part', 'complaint') && !isFn(scene.items[at - 1], 'be', 'printer');
 
 function isUp(scene: Scene): boolean {
+  if (isToCome(scene)) return false;
   if (/\bthe back\b|\bcame back\b|\bget back\b/u.test(textOf(scene))) return false;
   if (/\b(?:fixed|sorted|repaired) (?:it|that|the|them|a)\b/u.test(textOf(scene))) return false;
   const said = scene.items.filter((item) => item.senses.some((s) => s.tag === 'state' && s.code === 'up'));

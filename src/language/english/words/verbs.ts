@@ -100,7 +100,7 @@ export const IRREGULAR: Readonly<Record<string, readonly [past: string, particip
   wind: ['wound'], light: ['lit'], keep: ['kept'], undo: ['undid', 'undone'], withdraw: ['withdrew', 'withdrawn'], hand: ['handed'],
   notch: ['notched'], refit: ['refitted', 'refit'], swap: ['swapped'], ipa: ["ipa 'd", 'ipaed'], pid: ["pid 'd", 'pid tuned'], shave: ['shaved'], be: ['was', 'been'],
   freshen: ['freshened'], tighten: ['tightened'], loosen: ['loosened'], retighten: ['retightened'], level: ['levelled', 'leveled'], relevel: ['relevelled', 'releveled'],
-  cancel: ['cancelled', 'canceled'], have: ['had'], deal: ['dealt'], forgo: ['forwent'], ream: ['reamed'], register: ['registered'], deliver: ['delivered'], trigger: ['triggered'],
+  cal: ["cal 'd"], cancel: ['cancelled', 'canceled'], have: ['had'], deal: ['dealt'], forgo: ['forwent'], ream: ['reamed'], register: ['registered'], deliver: ['delivered'], trigger: ['triggered'],
   order: ['ordered'], reorder: ['reordered'], enter: ['entered'], open: ['opened'], defer: ['deferred'], alter: ['altered'], solder: ['soldered'], resolder: ['resoldered'], discover: ['discovered'],
   tension: ['tensioned'], retension: ['retensioned'], mention: ['mentioned'], commission: ['commissioned'], decommission: ['decommissioned'], function: ['functioned'], requisition: ['requisitioned'], button: ['buttoned'],
   hoover: ['hoovered'], rejig: ['rejigged'], polish: ['polished'], inspect: ['inspected'], edit: ['edited'], exit: ['exited'], wonder: ['wondered'], gather: ['gathered'], examine: ['examined'],
