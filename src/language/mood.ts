@@ -120,9 +120,12 @@ export function readMood(clause: Clause): Mood {
         (isFn(item, 'will') && (isFn(items[i - 1], 'i', 'we') || (i === 0 && hasTag(items[1], 'verb')))),
     );
   const verbBefore = (at: number): boolean =>
-    items
-      .slice(0, at)
-      .some((item) => item.senses.some((s) => s.tag === 'verb' && (s.form === 'past' || s.form === 'ing')));
+    items.slice(0, at).some(
+      (item) =>
+        // "chirps whenever x moves" tells of a trouble and when; "if it chirps" does not.
+        hasTag(item, 'complaint', 'symptom') ||
+        item.senses.some((s) => s.tag === 'verb' && (s.form === 'past' || s.form === 'ing')),
+    );
   const conditional = items.some(
     (item, i) =>
       isFn(item, 'if') && !(item.text === 'whether' || isFn(items[i - 1], 'as', 'like') || verbBefore(i)),
