@@ -31,14 +31,16 @@ import { THING_WORDS } from './english/words/things.ts';
 import { VERB_WORDS } from './english/words/verbs.ts';
 import { plural, verbForms } from './inflect.ts';
 import type { Sense } from './item.ts';
-import { tokenise } from './tokens.ts';
+import { isPlainWord, tokenise } from './tokens.ts';
 import { emptyNode, insert, type TrieNode } from './trie.ts';
 
 const plainTokens = (text: string): string[] =>
   tokenise({ text, origin: Array.from({ length: text.length + 1 }, (_, i) => i) }).map((token) => token.text);
 /** The words of a phrase as a message would hold them; a clitic ("'ll") may stand alone in a table. */
 export const tokensOf = (phrase: string): string[] =>
-  phrase.split(' ').flatMap((word) => (word.startsWith("'") ? [word] : plainTokens(word)));
+  phrase
+    .split(' ')
+    .flatMap((word) => (word.startsWith("'") || isPlainWord(word) ? [word] : plainTokens(word)));
 
 const list = (row: string): string[] => row.split(',').map((word) => word.trim()).filter((word) => word !== ''); // prettier-ignore
 /** `Object.entries` that keeps the key's type. */
@@ -139,21 +141,43 @@ function build(...fill: readonly ((root: TrieNode) => void)[]): TrieNode {
   return root;
 }
 
-/** The main layer: a word read here is used up. */
-export const WORDS: TrieNode = build(addNouns, addVerbs, addStates, addQuantities, addHarmless);
-/** Overlays: read across the main layer and use nothing up. */
-export const ORDINARY: TrieNode = build(addOrdinary);
-export const CUES: TrieNode = build((root) => {
-  for (const [code, row] of rows(CUE_WORDS))
-    for (const word of list(row)) add(root, word, { tag: 'cue', code });
-});
-export const REASONS: TrieNode = build((root) => {
-  for (const [code, row] of rows(REASON_WORDS))
-    for (const word of list(row)) add(root, word, { tag: 'reason', code });
-});
+export interface Lexicon {
+  /** The main layer: a word read here is used up. */
+  readonly words: TrieNode;
+  /** Overlays: read across the main layer and use nothing up. */
+  readonly ordinary: TrieNode;
+  readonly cues: TrieNode;
+  readonly reasons: TrieNode;
+  /** Every single word of the main layer, and of all layers. */
+  readonly content: ReadonlySet<string>;
+  readonly known: ReadonlySet<string>;
+}
+
+let made: Lexicon | undefined;
+
+/** Made at the first message and kept: a command that reads none starts without it. */
+export function lexicon(): Lexicon {
+  made ??= makeLexicon();
+  return made;
+}
+
+function makeLexicon(): Lexicon {
+  const words = build(addNouns, addVerbs, addStates, addQuantities, addHarmless);
+  const ordinary = build(addOrdinary);
+  const cues = build((root) => {
+    for (const [code, row] of rows(CUE_WORDS))
+      for (const word of list(row)) add(root, word, { tag: 'cue', code });
+  });
+  const reasons = build((root) => {
+    for (const [code, row] of rows(REASON_WORDS))
+      for (const word of list(row)) add(root, word, { tag: 'reason', code });
+  });
+  const known = vocabulary(words, cues, reasons, ordinary);
+  return { words, ordinary, cues, reasons, content: vocabulary(words), known };
+}
 
 /** Every single word that some table holds: never corrected. */
-export function vocabulary(...roots: readonly TrieNode[]): Set<string> {
+function vocabulary(...roots: readonly TrieNode[]): Set<string> {
   const found = new Set<string>();
   const visit = (node: TrieNode): void => {
     for (const [word, next] of node.next) {

@@ -5,7 +5,7 @@
 import { foldName } from '../maintenance/machine.ts';
 import type { KnownNames } from './act.ts';
 import { hasTag, isFn, type Item, sense, type Sense } from './item.ts';
-import { tokensOf, WORDS } from './lexicon.ts';
+import { lexicon, tokensOf } from './lexicon.ts';
 import { emptyNode, insert, longest, type TrieNode } from './trie.ts';
 
 export interface NameBook {
@@ -31,7 +31,7 @@ export function nameBook(names: KnownNames, common: (word: string) => boolean): 
       const tokens = tokensOf(foldName(called));
       insert(trie, tokens, { tag: 'machine', code });
       tokens.forEach((token) => words.add(token));
-      const known = longest(WORDS, tokens.map((text) => ({ text })), 0); // prettier-ignore
+      const known = longest(lexicon().words, tokens.map((text) => ({ text })), 0); // prettier-ignore
       if (known?.length === tokens.length || (tokens.length === 1 && common(tokens[0] ?? '')))
         shared.add(tokens.join(' '));
       const number = /^#\s*(\d+)$/u.exec(foldName(called))?.[1];

@@ -3,7 +3,7 @@ import type { TrailStep } from './act.ts';
 import { settleAttributes } from './attributes.ts';
 import { isCommonWord } from './english/words/common.ts';
 import { type Item, type Sense } from './item.ts';
-import { CUES, ORDINARY, REASONS, vocabulary, WORDS } from './lexicon.ts';
+import { lexicon } from './lexicon.ts';
 import { nameBook, readNumbers, settleNames, type NameBook } from './names.ts';
 import { normalise } from './normalise.ts';
 import {
@@ -30,9 +30,6 @@ export interface Scan {
   readonly trail: readonly TrailStep[];
 }
 
-const CONTENT: ReadonlySet<string> = vocabulary(WORDS);
-const KNOWN: ReadonlySet<string> = vocabulary(WORDS, CUES, REASONS, ORDINARY);
-
 const OWN_TAGS = new Set([
   'part',
   'thing',
@@ -47,8 +44,9 @@ const OWN_TAGS = new Set([
 /** Whole entries of one word are meant before words that only stand inside a longer entry. */
 function ownTargets(): Map<string, number> {
   const found = new Map<string, number>();
-  for (const word of CONTENT) if (word.length >= 4 && !isCommonWord(word)) found.set(word, 1);
-  for (const [word, node] of WORDS.next) if (node.senses.some((s) => OWN_TAGS.has(s.tag))) found.set(word, 0);
+  const { content, words } = lexicon();
+  for (const word of content) if (word.length >= 4 && !isCommonWord(word)) found.set(word, 1);
+  for (const [word, node] of words.next) if (node.senses.some((s) => OWN_TAGS.has(s.tag))) found.set(word, 0);
   return found;
 }
 
@@ -59,8 +57,9 @@ export function createScanner(names: KnownNames): Scanner {
   const book = nameBook(names, isCommonWord);
   ownIndex ??= indexSpelling(ownTargets());
   const namesIndex = indexSpelling(new Map([...book.words].map((word) => [word, 0])));
+  const { known } = lexicon();
   const plain = (word: string): boolean =>
-    KNOWN.has(word) || book.words.has(word) || book.people.has(word) || isCommonWord(word);
+    known.has(word) || book.words.has(word) || book.people.has(word) || isCommonWord(word);
   const speller = createSpeller([ownIndex, namesIndex], plain);
   return { book, scan: (text, today) => scan(text, today, book, speller) };
 }
@@ -86,7 +85,7 @@ function lookUp(tokens: readonly Corrected[], book: NameBook): Item[] {
   const starts: number[] = [];
   for (let at = 0; at < tokens.length;) {
     const name = longest(book.trie, tokens, at);
-    const word = unlessLonger(tokens, at, longest(WORDS, tokens, at));
+    const word = unlessLonger(tokens, at, longest(lexicon().words, tokens, at));
     const length = Math.max(1, name?.length ?? 0, word?.length ?? 0);
     const senses: Sense[] = [
       ...(name?.length === length ? name.senses : []),
@@ -96,9 +95,15 @@ function lookUp(tokens: readonly Corrected[], book: NameBook): Item[] {
     items.push(itemOf(tokens, at, length, senses));
     at += length;
   }
-  overlay(items, starts, tokens, ORDINARY, (s) => s.tag === 'before-person' || s.tag === 'before-stuff');
+  overlay(
+    items,
+    starts,
+    tokens,
+    lexicon().ordinary,
+    (s) => s.tag === 'before-person' || s.tag === 'before-stuff',
+  );
   addCues(items, starts, tokens);
-  overlay(items, starts, tokens, REASONS, () => false);
+  overlay(items, starts, tokens, lexicon().reasons, () => false);
   return items;
 }
 
@@ -106,9 +111,9 @@ function lookUp(tokens: readonly Corrected[], book: NameBook): Item[] {
 function unlessLonger(tokens: readonly Corrected[], at: number, word: Match | undefined): Match | undefined {
   if (!word || word.length < 2 || word.senses.some((s) => s.tag !== 'fn')) return word;
   const last = at + word.length - 1;
-  const rival = longest(WORDS, tokens, last);
+  const rival = longest(lexicon().words, tokens, last);
   return rival && rival.length > 1 && rival.senses.some((s) => s.tag === 'part' || s.tag === 'thing')
-    ? longest(WORDS, tokens.slice(at, last), 0)
+    ? longest(lexicon().words, tokens.slice(at, last), 0)
     : word;
 }
 
@@ -130,7 +135,7 @@ function itemOf(tokens: readonly Corrected[], at: number, length: number, senses
 function addCues(items: Item[], starts: readonly number[], tokens: readonly Corrected[]): void {
   const itemAt = itemsByToken(starts, tokens.length);
   for (let at = 0; at < tokens.length; at += 1) {
-    const found = everyMatch(CUES, tokens, at);
+    const found = everyMatch(lexicon().cues, tokens, at);
     const i = itemAt[at] ?? 0;
     const item = items[i];
     if (item && found.length > 0) items[i] = { ...item, senses: [...item.senses, ...found] };

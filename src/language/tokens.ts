@@ -32,6 +32,10 @@ const BARE_FORMS: Readonly<Record<string, string>> = {
   youre: "you're", theyre: "they're", theyve: "they've", weve: "we've", youve: "you've", hes: "he's", shes: "she's", youll: "you'll", theyll: "they'll",
 }; // prettier-ignore
 
+/** Nothing in it to take apart: what most of the word tables hold. */
+export const isPlainWord = (word: string): boolean =>
+  /^[a-z]+$/u.test(word) && !Object.hasOwn(BARE_FORMS, word);
+
 function words(raw: string, at: number, gap: boolean, plain: PlainText): Token[] {
   const lower = raw.toLowerCase();
   const folded = Object.hasOwn(BARE_FORMS, lower) ? (BARE_FORMS[lower] ?? lower) : lower;
