@@ -21,6 +21,11 @@ export { dueJson } from './maintenance/due/json.ts';
 export { dueList } from './replies/wording/due.ts';
 export { buttonsOf, plainText, textOf, type TextStyle } from './replies/text.ts';
 export type { Button, Item, Line, Press, Reply, Section, Span } from './replies/reply.ts';
+export { PlatformFault } from './service/fault.ts';
+export type {
+  Audience, Card, CheckLine, Desk, Form, FormField, FormName, Log, LogFacts, Outgoing, Place, Platform, PlatformModule,
+  PlatformState, PlatformTools, PostRef, Received, SendResult, Speaker, What, WhatKind,
+} from './service/platform.ts'; // prettier-ignore
 export { openMemoryStore, openSqliteStore } from './store/open.ts';
 export { StoreFault } from './store/fault.ts';
 export type { Store } from './store/store.ts';
