@@ -2,6 +2,7 @@
 import type { Act } from './act.ts';
 import { REASON_OF } from './english/frames/symptom-table.ts';
 import { sensesOf } from './item.ts';
+import { materialAfter, oneRun, weightAfter } from './runs.ts';
 import type { Draft, Scene } from './scene.ts';
 import type { Complaint } from './senses.ts';
 
@@ -124,6 +125,42 @@ const RULES: readonly Rule[] = [
               near(one, other),
           );
         return earlier === undefined;
+      }),
+  },
+  {
+    name: 'hours and filament of one run',
+    why: '"13 h on juniper, 1.8 kg petg" is one run told by two figures',
+    apply: (placed) => {
+      const out: Placed[] = [];
+      for (const one of placed) {
+        const last = out.at(-1);
+        const both = last === undefined ? undefined : oneRun(last, one);
+        if (both === undefined) out.push(one);
+        else out[out.length - 1] = both;
+      }
+      return out;
+    },
+  },
+  {
+    name: 'material said for all',
+    why: '"…, all pla": a material alone, after runs that name none, is of them all',
+    apply: (placed, scenes) =>
+      placed.map((one) => {
+        const { act } = one;
+        if (act.kind !== 'usage' || act.material !== undefined) return one;
+        const material = materialAfter(placed, scenes, one.draft.clause);
+        return material === undefined ? one : { ...one, act: { ...act, material } };
+      }),
+  },
+  {
+    name: 'load takes its weight',
+    why: '"put the petg on birch, 750 g spool": the grams said after a spool are what is on it',
+    apply: (placed, scenes) =>
+      placed.map((one) => {
+        const { act } = one;
+        if (act.kind !== 'load' || act.grams !== undefined) return one;
+        const grams = weightAfter(placed, scenes, one.draft.clause);
+        return grams === undefined ? one : { ...one, act: { ...act, grams } };
       }),
   },
   {

@@ -98,6 +98,16 @@ function duration(items: readonly Item[], at: number): Read | undefined {
       end = i + 1;
       break;
     }
+    if (
+      unit === undefined &&
+      first === 'hours' &&
+      /^[0-5]\d$/u.test(items[i]?.text ?? '') &&
+      endsThere(items[i + 1])
+    ) {
+      total += value / 60;
+      end = i + 1;
+      break;
+    }
     const scale = unit === undefined ? undefined : HOURS[unit];
     if (unit === undefined || scale === undefined || scale >= finest) break;
     if (first === undefined) first = unit;
@@ -112,6 +122,9 @@ function duration(items: readonly Item[], at: number): Read | undefined {
   if (end === at + 2 && (first === 'days' || first === 'weeks')) return undefined;
   return { end, unit: 'hours', value: total };
 }
+
+/** "9 h 20, 310 g": two figures after the hours and nothing more are minutes. */
+const endsThere = (next: Item | undefined): boolean => next === undefined || /^[,.;]$/u.test(next.text);
 
 /** "6:30" as a span or a time of day: the frames decide, the figure is kept as hours. */
 function clock(items: readonly Item[], at: number): Read | undefined {
@@ -160,14 +173,26 @@ function fromTo(items: readonly Item[], at: number): Read | undefined {
   if (!isFn(items[at - 1], 'from') || items[at - 1]?.text !== 'from') return undefined;
   const end = (i: number): Read | undefined => clock(items, i) ?? timeOfDay(items, i);
   const start = end(at);
-  if (!start || !/^(?:to|till|til|until|-)$/u.test(items[start.end]?.text ?? '')) return undefined;
-  const stop = end(start.end + 1);
+  if (!start) return undefined;
+  // "from nine this morning till half past two"
+  const turn = hasTag(items[start.end], 'calendar') ? start.end + 1 : start.end;
+  if (!/^(?:to|till|til|until|-)$/u.test(items[turn]?.text ?? '')) return undefined;
+  const stop = end(turn + 1);
   if (!stop || start.value >= 24 || stop.value >= 25) return undefined;
   const gap = stop.value - start.value;
   const value = gap > 0 ? gap : gap + 12 > 0 ? gap + 12 : gap + 24;
   return { end: stop.end, unit: 'hours', value };
 }
 function timeOfDay(items: readonly Item[], at: number): Read | undefined {
+  const part = PARTS_OF_HOUR.find(
+    ([words]) =>
+      items
+        .slice(at, at + 2)
+        .map((item) => item.text)
+        .join(' ') === words,
+  );
+  const named = part === undefined ? undefined : figure(items[at + 2]);
+  if (part && named !== undefined) return { end: at + 3, unit: 'clock', value: named + part[1] };
   const value = figure(items[at]);
   if (value === undefined || !Number.isInteger(value) || value > 24) return undefined;
   const half = items[at + 1]?.text;
@@ -175,6 +200,12 @@ function timeOfDay(items: readonly Item[], at: number): Read | undefined {
   if (half !== 'am' && half !== 'pm') return { end: at + 1, unit: 'clock', value };
   return { end: at + 2, unit: 'clock', value: half === 'pm' && value < 12 ? value + 12 : value };
 }
+
+const PARTS_OF_HOUR: readonly (readonly [string, number])[] = [
+  ['half past', 0.5],
+  ['quarter past', 0.25],
+  ['quarter to', -0.25],
+];
 
 const WEIGHT: Readonly<Partial<Record<Unit, readonly [Unit, number]>>> = {
   kilograms: ['grams', 1000],
@@ -254,6 +285,9 @@ function article(items: readonly Item[], at: number): Read | undefined {
   if (items[at]?.text === 'a' && items[at + 1]?.text === 'fortnight')
     return { end: at + 2, unit: 'days', value: 14 };
   if (!/^(?:a|an|another|one more|1)$/u.test(items[at]?.text ?? '')) return undefined;
+  // "a fresh kilo of petg"
+  if (isFn(items[at + 1], 'new') && sense(items[at + 2], 'unit')?.code === 'kilograms')
+    return { end: at + 3, unit: 'grams', value: 1000 };
   const unit = sense(items[at + 1], 'unit')?.code;
   const [code, scale] = unit === undefined ? [undefined, 1] : (WEIGHT[unit] ?? [unit, 1]);
   if (code === 'days' || code === 'months' || (code === 'grams' && unit === 'kilograms')) {

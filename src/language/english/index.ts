@@ -45,7 +45,7 @@ export const PART_FRAMES: readonly (Frame & { readonly bars: readonly string[] }
   { name: 'done', why: 'a repair absorbs the fault in its own clause', bars: ['symptom', 'usage', 'state'], read: (scene, _, { earlier }) => readDone(scene, earlier) },
   { name: 'state', why: 'the machine as a whole', bars: ['deadsymptom'], read: (scene, _, { before }) => readState(scene, before) },
   { name: 'symptom', why: 'what is wrong with it', bars: [], read: (scene, seen) => (asserted(scene) || onlyNegated(scene) && !scene.mood.hedged ? symptomDrafts(scene, asserted(scene) ? seen : []) : []) },
-  { name: 'usage', why: 'what is left of the figures', bars: [], read: (scene, _, { before }) => readUsage(scene, before) },
+  { name: 'usage', why: 'what is left of the figures', bars: [], read: (scene, _, { earlier }) => readUsage(scene, earlier) },
 ]; // prettier-ignore
 const onlyNegated = ({ mood }: Scene): boolean =>
   mood.negated &&

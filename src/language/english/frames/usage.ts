@@ -1,5 +1,6 @@
 /** Operating time, filament run, the counter read, a spool mounted. */
 import { hasTag, isFn, isThing, isVerb } from '../../item.ts';
+import { amounts } from './usage-figures.ts';
 import {
   asserted,
   deedOf,
@@ -7,6 +8,7 @@ import {
   draft,
   hasMachine,
   hasVerb,
+  type NounAt,
   type Scene,
   someFn,
   valueOf,
@@ -16,24 +18,6 @@ import {
 const ONE_RUN_HOURS = 200;
 
 const RUNNING = ['run', 'print', 'put', 'use', 'give', 'did', 'get', 'log'] as const;
-
-function amounts(scene: Scene): { hours?: number; grams?: number; metres?: number } {
-  const hours = valueOf(scene, 'hours') ?? clockSpan(scene);
-  const grams = valueOf(scene, 'grams');
-  const metres = valueOf(scene, 'metres');
-  return {
-    ...(hours === undefined ? {} : { hours }),
-    ...(grams === undefined ? {} : { grams }),
-    ...(metres === undefined ? {} : { metres }),
-  };
-}
-/** "ran 6:30" and the bare "hazel 1:45" are spans; "at 6:30" is a time of day. */
-function clockSpan(scene: Scene): number | undefined {
-  const value = scene.values.find((v) => v.code === 'clock');
-  if (!value || isFn(scene.items[value.at - 1], 'at', 'until', 'since', 'from', 'by')) return undefined;
-  const alone = scene.items.length === 2 && hasMachine(scene);
-  return alone || deedOf(scene, 'run', 'print') ? value.value : undefined;
-}
 
 export function readMeter(scene: Scene): Draft[] {
   const { mood } = scene;
@@ -84,7 +68,8 @@ export function readMeter(scene: Scene): Draft[] {
 }
 
 /** Hours that belong to something else than running: drying, waiting, a life, a time taken. */
-function elsewhere(scene: Scene): boolean {
+function elsewhere(scene: Scene, before: Scene | undefined): boolean {
+  if (tookToPrint(scene)) return false;
   if (hasVerb(scene, 'dry', 'put-off', 'last', 'take') && !deedOf(scene, 'run', 'print')) {
     if (
       hasVerb(scene, 'dry') ||
@@ -104,11 +89,16 @@ function elsewhere(scene: Scene): boolean {
     scene.items.some(
       (item, i) =>
         isFn(item, 'after', 'in', 'before', 'than') &&
+        !(item.text === 'after' && i === 0 && hasMachine(scene) && goesOn(scene, before)) &&
         scene.values.some((v) => v.at === i + 1 && v.code === 'hours') &&
         item.text !== 'on',
     )
   );
 }
+
+/** "… 5 hours with birch and after 2 hours with rowan": "after" for "after that". */
+const goesOn = (scene: Scene, before: Scene | undefined): boolean =>
+  before !== undefined && before.clause.sentence === scene.clause.sentence && hasMachine(before) && valueOf(before, 'hours') !== undefined; // prettier-ignore
 
 /** Under way, or about to begin: nothing has been run yet. */
 const underWay = (scene: Scene): boolean =>
@@ -133,14 +123,26 @@ const listGoesOn = (scene: Scene, before: Scene | undefined): boolean =>
     !before.mood.question &&
     before.values.some((v) => v.code === 'hours' || v.code === 'grams') &&
     before.nouns.every((noun) => noun.part === undefined) &&
-    scene.items.length <= 4);
+    scene.items.length <= 6) ||
+  toldLater(scene, before);
+/** "hazel chewed through them yesterday, about six and a half hours all told": the figure comes after its run. */
+const toldLater = (scene: Scene, before: Scene | undefined): boolean =>
+  before !== undefined &&
+  before.clause.sentence === scene.clause.sentence &&
+  asserted(before) &&
+  hasMachine(before) &&
+  deedOf(before, 'run', 'print', 'did') !== undefined &&
+  !hasMachine(scene) &&
+  scene.items.length <= 8;
 
-export function readUsage(scene: Scene, before?: Scene): Draft[] {
+export function readUsage(scene: Scene, earlier: readonly Scene[] = []): Draft[] {
+  const before = earlier.at(-1);
   if (underWay(scene)) return [];
-  if (!asserted(scene) || elsewhere(scene)) return [];
-  const said = amounts(scene);
+  if (!asserted(scene) || elsewhere(scene, before)) return [];
+  const said = amounts(scene, earlier);
   if (Object.keys(said).length === 0 || said.hours === 0) return [];
   const ran =
+    (tookToPrint(scene) && scene.verbs.some((verb) => verb.code === 'take')) ||
     deedOf(scene, 'run', 'print') !== undefined ||
     scene.items.some(
       (item) =>
@@ -155,10 +157,16 @@ export function readUsage(scene: Scene, before?: Scene): Draft[] {
   const terse =
     (hasMachine(scene) || listGoesOn(scene, before)) &&
     scene.verbs.every((verb) => !verb.deed || ['run', 'print', 'did', 'put', 'use'].includes(verb.code)) &&
-    scene.nouns.every((noun) => ['print', 'filament', 'job', 'counter', 'machine'].includes(noun.code)) &&
+    scene.nouns.every((noun) =>
+      ['print', 'filament', 'job', 'counter', 'machine', 'gunk'].includes(noun.code),
+    ) &&
     !hasBlocking(scene);
-  if (!ran && !putOn && !terse) return [];
-  if (scene.nouns.some((noun) => noun.part !== undefined && noun.part !== 'filament' && !noun.weak))
+  if (!ran && !putOn && !terse && !busy(scene)) return [];
+  if (
+    scene.nouns.some(
+      (noun) => noun.part !== undefined && noun.part !== 'filament' && !noun.weak && !isProduct(scene, noun),
+    )
+  )
     return [];
   if (said.hours !== undefined && said.hours > ONE_RUN_HOURS && !ran)
     return [
@@ -166,7 +174,7 @@ export function readUsage(scene: Scene, before?: Scene): Draft[] {
         doubt: { field: 'value', said: String(said.hours), options: [] },
       }),
     ];
-  const material = scene.materials[0];
+  const material = scene.materials[0] ?? (someFn(scene, 'same') ? before?.materials[0] : undefined);
   return [
     draft(
       scene,
@@ -175,6 +183,21 @@ export function readUsage(scene: Scene, before?: Scene): Draft[] {
     ),
   ];
 }
+/** "went into that door handle", "for the brackets": what was made may be called like a part. */
+const isProduct = (scene: Scene, noun: NounAt): boolean =>
+  scene.items
+    .slice(Math.max(0, noun.at - 3), noun.at)
+    .some((item) => isFn(item, 'for', 'to') || /\b(?:into|for)$/u.test(item.text));
+/** "kept cedar busy for seven hours". */
+const busy = (scene: Scene): boolean =>
+  hasMachine(scene) && scene.items.some((item) => /^(?:busy|occupied|on the go)$/u.test(item.text));
+/** "the helmet took 9 h on rowan", "juniper took from nine till two over it": the job is what took the time. */
+const tookToPrint = (scene: Scene): boolean =>
+  hasMachine(scene) &&
+  scene.nouns.every((noun) => ['print', 'job', 'filament', 'spool'].includes(noun.code)) &&
+  scene.verbs.every((verb) => !verb.deed || ['take', 'print', 'run', 'did'].includes(verb.code)) &&
+  !scene.verbs.some((verb) => verb.form === 'ing' && verb.code !== 'print' && verb.code !== 'run') &&
+  (scene.nouns.some((noun) => noun.code === 'print') || /\bover (?:it|them|that|this)\b/u.test(scene.text));
 const hasBlocking = (scene: Scene): boolean =>
   scene.items.some(
     (item) =>

@@ -36,7 +36,7 @@ export const VERB_WORDS: Readonly<Record<VerbClass, string>> = {
   dry: 'dry, dry out, bake, dehydrate, redry, re dry, bake out, oven dry, pre dry, predry',
   update: 'update, upgrade, flash, reflash, re flash, patch, bring up to date, bump to, flash up',
   save: 'save, back up, backup, store to eeprom, write to eeprom, export, saved off, archive, note down, stash, copy off, write down',
-  run: 'run, clock, clock, run for, go for, print for, clock up, rack up, log up, notch up, crank out, churn for, churn out, grind out, put through, chew through, eat through, get through, go through, burn through, print off, run off, run through, do another, put in a shift, print away, pump out, knock out, munch through, use up, swallow, turn out, gobble, plough through, rattle off, pile on',
+  run: 'run, go into, clock, clock, run for, go for, print for, clock up, rack up, log up, notch up, crank out, churn for, churn out, grind out, put through, chew through, eat through, get through, go through, burn through, print off, run off, run through, do another, put in a shift, print away, pump out, knock out, munch through, use up, swallow, turn out, gobble, plough through, rattle off, pile on',
   print: 'print, reprint, 3d print, extrude',
   did: 'do, finish, complete, sort, sort out, see to, tackle, carry out, perform, take care of, service, handle, attend to, wrap up, maintain, deal with, get done, tick off, polish off',
   read: 'read, show, stand at, sit at, tick over, say, clock, display, tell, roll over, register, hit, reach, pass, creep past, turn over, tick past, go past, roll past, be at, climb to, stand on, cross',
