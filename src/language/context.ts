@@ -67,7 +67,7 @@ const CARE = new Set([
   'put-off',
 ]);
 /** Nouns that nothing is ever done to: they do not stand in the way of "it". */
-const MERE = new Set(['shelf', 'side', 'job', 'corner', 'floor']);
+const MERE = new Set(['shelf', 'side', 'job', 'corner', 'floor', 'gauge', 'paper']);
 /** What a deed is done with: "fresh grease on both" is of what stands before. */
 const STUFF = new Set<string>(['oil', 'grease', 'cloth', 'alcohol', 'air-can']);
 
@@ -155,8 +155,8 @@ function withVerbs(scene: Scene, before: Scene | undefined): Scene {
   if (!before || before.mood.question || scene.nouns.length === 0) return scene;
   const too =
     scene.items.some((item) => isFn(item, 'too') && !hasTag(item, 'joint')) &&
-    scene.items.some((item) => hasTag(item, 'machine')) &&
-    scene.verbs.every((verb) => verb.form === 'base');
+    scene.items.some((item) => hasTag(item, 'machine', 'part', 'thing')) &&
+    scene.verbs.every((verb) => verb.form === 'base' || verb.form === 's');
   if (too && before.verbs.some((verb) => verb.deed))
     return { ...scene, verbs: before.verbs.filter((verb) => verb.deed).map((verb) => ({ ...verb, at: -1 })) };
   if (scene.clause.sentence !== before.clause.sentence || scene.verbs.some((verb) => verb.form !== 'base'))

@@ -87,8 +87,10 @@ function allMeant(scene: Scene, explicit: boolean): boolean {
     if (!isFn(item, 'all')) return false;
     if (item.text !== 'all' && item.text !== 'everything' && item.text !== 'each one' && item.text !== 'everyone') return true;
     const next = scene.items[at + 1];
+    // "on all three: alder, maple, hazel" names them itself.
+    if (hasTag(next, 'number')) return false;
     if (isFn(next, 'except') || isFn(scene.items[at - 1], 'on', 'for')) return true;
-    return item.text === 'everything' && scene.verbs.some((verb) => verb.deed) && at > 0;
+    return item.text === 'everything' && scene.nouns.length === 0 && scene.verbs.some((verb) => verb.deed) && at > 0;
   }) || scene.items.some((item) => isFn(item, 'except') && /^(?:all|every)/u.test(item.text)); // prettier-ignore
 }
 

@@ -51,7 +51,7 @@ const rows = <K extends string>(table: Readonly<Partial<Record<K, string>>>): [K
 function nounForms(phrase: string): string[] {
   const words = phrase.split(' ');
   const last = words.at(-1) ?? '';
-  const forms = [phrase];
+  const forms = phrase.includes('hot end ') ? [phrase, phrase.replace('hot end ', 'hotend ')] : [phrase];
   if (/^\p{L}{3,}$/u.test(last) && !/(?:[^s]s|z)$/u.test(last))
     forms.push([...words.slice(0, -1), plural(last)].join(' '));
   if (words[1] === 'of' && words.length <= 4)

@@ -49,7 +49,7 @@ const SUBJECTS = new Set<string>([
 
 /** Words that open a clause before its verb: greetings, "so", "hey". */
 const OPENER =
-  /^(?:so|hey|hi|hello|ok|okay|and|but|um|uh|well|fettle|please|anyone|right|also|oh|now|then|yo|guys|folks|team|all|morning|good|quick|question)$/u;
+  /^(?:so|hey|hi|hello|ok|okay|and|but|um|uh|well|fettle|please|anyone|right|also|oh|now|then|yo|guys|folks|team|morning|good|quick|question)$/u;
 
 export function isInterrogative(items: readonly Item[]): boolean {
   let at = 0;
@@ -80,6 +80,13 @@ export function isInterrogative(items: readonly Item[]): boolean {
     return true;
   // "do hardened nozzles last longer": a verb follows; "do belts elm" is a note.
   if (head === 'do' && hasTag(next, 'spec', 'part') && items.slice(at + 2).some((item) => hasTag(item, 'verb'))) return true; // prettier-ignore
+  // "and did maple's as well" goes on, it does not ask.
+  if (
+    head === 'did' &&
+    hasTag(next, 'machine') &&
+    items.slice(at + 2).every((item) => isFn(item, 'too', 'possessive'))
+  )
+    return false;
   if (head === 'did' || head === 'had' || head === 'do' || head === 'have')
     return (
       isFn(next, 'i', 'we', 'you', 'someone', 'it', 'they', 'any', 'nobody') ||

@@ -8,9 +8,22 @@ import type { VerbClass, VerbForm } from './senses.ts';
 const SPLIT: readonly VerbClass[] = [
   'clean', 'wipe', 'dust', 'oil', 'tighten', 'tension', 'look', 'trim', 'clear', 'save', 'dry',
 ]; // prettier-ignore
-const PARTICLES: ReadonlySet<string> = new Set(['out', 'off', 'up', 'down', 'over', 'through']);
+const PARTICLES: ReadonlySet<string> = new Set(['out', 'off', 'up', 'down', 'over', 'through', 'on', 'in']);
 /** Heads that say too little alone. */
-const EMPTY = /^(?:go|get|take|turn|put|set|do|give|push|burn|look|run)$/u;
+const EMPTY =
+  /^(?:go|get|take|turn|put|set|do|give|push|burn|look|run|stick|pop|slip|slap|drop|chuck|whack|bung|slot)$/u;
+/** Only bent and split: "a bolt on rowan" and "a screw in the frame" are things. */
+const FASTENED = [
+  'screw on',
+  'screw in',
+  'bolt on',
+  'bolt in',
+  'clip on',
+  'clip in',
+  'click in',
+  'snap on',
+  'solder in',
+];
 /** How far the particle may stand from its verb. */
 const REACH = 7;
 
@@ -27,6 +40,9 @@ function build(): Map<string, { code: VerbClass; form: VerbForm }[]> {
         if (!known.some((one) => one.code === code)) table.set(bent, [...known, { code, form }]);
       }
     }
+  for (const phrase of FASTENED)
+    for (const { words, form } of verbForms(phrase))
+      if (form === 'past') table.set(words, [{ code: 'fit', form }]);
   return table;
 }
 
@@ -37,7 +53,7 @@ export function withParticle(
 ): readonly { code: VerbClass; form: VerbForm }[] {
   const head = items[at]?.text ?? '';
   if (head.includes(' ')) return [];
-  for (let i = at + 2; i < Math.min(items.length, at + REACH); i += 1) {
+  for (let i = at + 1; i < Math.min(items.length, at + REACH); i += 1) {
     const word = items[i]?.text.split(' ')[0] ?? '';
     const found = PARTICLES.has(word) ? TABLE.get(`${head} ${word}`) : undefined;
     if (found) return found;

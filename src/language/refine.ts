@@ -1,4 +1,5 @@
 /** Stage 9. Ordered rules over what the clauses gave, each with its reason. */
+import type { Task } from '../maintenance/codes.ts';
 import type { Act } from './act.ts';
 import { REASON_OF } from './english/frames/symptom-table.ts';
 import { sensesOf } from './item.ts';
@@ -72,6 +73,11 @@ function reasonBeside(
   return undefined;
 }
 
+const WIPED_FOR: Readonly<Partial<Record<Task, readonly Task[]>>> = {
+  'wipe-rods': ['lubricate-rods'],
+  'clean-screw': ['grease-screw', 'grease-ball-screw'],
+};
+
 const RULES: readonly Rule[] = [
   {
     name: 'swap takes its reason',
@@ -106,6 +112,22 @@ const RULES: readonly Rule[] = [
         if (act.kind === 'stock' && act.change !== undefined && act.change < 0)
           return !swaps.some((other) => other.act.kind === 'swap' && other.act.part === act.part);
         return true;
+      }),
+  },
+  {
+    name: 'wiped and greased is greased',
+    why: 'the wipe before the grease is part of greasing, in the next clause too',
+    apply: (placed) =>
+      placed.filter((one, at) => {
+        const { act } = one;
+        if (act.kind !== 'done' || !one.draft.rule.startsWith('done: wipe')) return true;
+        return !around(placed, at).some(
+          (other) =>
+            other.act.kind === 'done' &&
+            (WIPED_FOR[act.task] ?? []).includes(other.act.task) &&
+            sameMachine(other.act, act) &&
+            near(one, other),
+        );
       }),
   },
   {

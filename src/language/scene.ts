@@ -23,6 +23,8 @@ export interface NounAt {
 }
 export interface Scene {
   readonly index: number;
+  /** A machine, or a thing of the room, stands in this clause or before it. */
+  readonly named: boolean;
   readonly clause: Clause;
   readonly items: readonly Item[];
   readonly mood: Mood;
@@ -70,7 +72,7 @@ export function makeScene(clause: Clause, mood: Mood, index: number, named: bool
     return value ? [{ code: value.code, value: value.value, at }] : [];
   });
   return {
-    index, clause, items, mood, values,
+    index, named, clause, items, mood, values,
     verbs: items.flatMap((item, at) => verbsOf(item, at, items, mood, named)),
     nouns: boreNoun(items, headsOnly(items, items.flatMap((item, at) => nounOf(item, at)))),
     materials: sensesOf(items, 'material').map((s) => s.code),
@@ -135,7 +137,8 @@ function boreNoun(items: readonly Item[], nouns: NounAt[]): NounAt[] {
   );
   const at = items.findIndex(
     (item, i) =>
-      /^(?:0[.,]\d{1,2}|1[.,][0-8])(?: mm)?$/u.test(item.text) && !hasTag(items[i + 1], 'unit', 'thing'),
+      /^(?:0[.,]\d{1,2}|1[.,][0-8])(?: mm)?$/u.test(item.text) &&
+      (!hasTag(items[i + 1], 'unit', 'thing') || items[i + 1]?.text === 'in'),
   );
   return fits && at >= 0 ? [...nouns, { code: 'nozzle', part: 'nozzle', weak: false, at }] : nouns;
 }

@@ -170,7 +170,7 @@ function range(items: readonly Item[], at: number): Read | undefined {
 
 /** "from 8 to 2:30", "from 9 till 5": hours between two times of day. */
 function fromTo(items: readonly Item[], at: number): Read | undefined {
-  if (!isFn(items[at - 1], 'from') || items[at - 1]?.text !== 'from') return undefined;
+  if (!/(?:^| )from$/u.test(items[at - 1]?.text ?? '')) return undefined;
   const end = (i: number): Read | undefined => clock(items, i) ?? timeOfDay(items, i);
   const start = end(at);
   if (!start) return undefined;
@@ -184,15 +184,9 @@ function fromTo(items: readonly Item[], at: number): Read | undefined {
   return { end: stop.end, unit: 'hours', value };
 }
 function timeOfDay(items: readonly Item[], at: number): Read | undefined {
-  const part = PARTS_OF_HOUR.find(
-    ([words]) =>
-      items
-        .slice(at, at + 2)
-        .map((item) => item.text)
-        .join(' ') === words,
-  );
-  const named = part === undefined ? undefined : figure(items[at + 2]);
-  if (part && named !== undefined) return { end: at + 3, unit: 'clock', value: named + part[1] };
+  const part = PARTS_OF_HOUR.find(([words]) => items[at]?.text === words);
+  const named = part === undefined ? undefined : figure(items[at + 1]);
+  if (part && named !== undefined) return { end: at + 2, unit: 'clock', value: named + part[1] };
   const value = figure(items[at]);
   if (value === undefined || !Number.isInteger(value) || value > 24) return undefined;
   const half = items[at + 1]?.text;
@@ -204,7 +198,6 @@ function timeOfDay(items: readonly Item[], at: number): Read | undefined {
 const PARTS_OF_HOUR: readonly (readonly [string, number])[] = [
   ['half past', 0.5],
   ['quarter past', 0.25],
-  ['quarter to', -0.25],
 ];
 
 const WEIGHT: Readonly<Partial<Record<Unit, readonly [Unit, number]>>> = {

@@ -29,7 +29,8 @@ export function findingIn(scene: Scene): Finding | undefined {
 }
 
 function toDraft(scene: Scene, named: Named): Draft {
-  const room = named.noun !== undefined && ROOM_THINGS.has(named.noun.code);
+  const room =
+    named.noun !== undefined && (ROOM_THINGS.has(named.noun.code) || named.task === 'check-solvents');
   const finding = named.verb !== undefined && LOOKS.has(named.verb) ? findingIn(scene) : undefined;
   const act = {
     kind: 'done' as const,
@@ -45,7 +46,7 @@ function toDraft(scene: Scene, named: Named): Draft {
 }
 
 export function readDone(scene: Scene, earlier: readonly Scene[] = []): Draft[] {
-  if (!asserted(scene) || hasSwap(scene)) return [];
+  if (!asserted(scene) || hasSwap(scene) || someFn(scene, 'nobody')) return [];
   const named = tasksNamed(
     scene,
     (verb) =>

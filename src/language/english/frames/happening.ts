@@ -11,6 +11,7 @@ export function readHappening(scene: Scene): Draft[] {
   const at = scene.items.findIndex(
     (item) =>
       item.senses.some((s) => s.tag === 'verb' && s.code === 'move') &&
+      !hasTag(item, 'part') &&
       (!item.text.startsWith('shift') || hasTag(scene.items[scene.items.indexOf(item) + 1], 'machine')),
   );
   const verb = at >= 0 ? deedOf(scene, 'move') : undefined;

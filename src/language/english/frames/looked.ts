@@ -26,9 +26,15 @@ export function lookedAt(scene: Scene, earlier: readonly Scene[]): Named[] {
     scene.mood.hedged
   )
     return [];
-  if (scene.verbs.some((verb) => verb.deed && verb.code !== 'work') || saysBe(scene)) return [];
+  if (
+    scene.verbs.some(
+      (verb) => verb.deed && verb.code !== 'work' && !hasTag(scene.items[verb.at], 'finding'),
+    ) ||
+    saysBe(scene)
+  )
+    return [];
   if (onlyClean(scene)) return [];
-  const placed = hasMachine(scene) || earlier.some(hasMachine);
+  const placed = hasMachine(scene) || scene.named || earlier.some(hasMachine);
   return once(
     objects(scene).filter((noun) => !MERE.has(noun.code) && (placed || ROOM_THINGS.has(noun.code))),
   );

@@ -1,6 +1,6 @@
 /** Which part is meant, once its neighbours are looked at: "belt on the x axis", "the pei", "hot end fan". */
 import { isPart, type Part } from '../../../maintenance/codes.ts';
-import { isThing } from '../../item.ts';
+import { isFn, isThing } from '../../item.ts';
 import type { NounAt, Scene } from '../../scene.ts';
 import type { Thing } from '../../senses.ts';
 
@@ -15,6 +15,15 @@ export function partOf(scene: Scene, noun: NounAt): Part | undefined {
     if (scene.items.some((item) => isThing(item, 'x-axis'))) return 'x-belt';
     if (scene.items.some((item) => isThing(item, 'y-axis'))) return 'y-belt';
   }
+  // "ptfe in hot end"
+  if (
+    noun.part === 'guide-tube' &&
+    scene.items.some(
+      (item, i) =>
+        i > noun.at && isThing(item, 'hot-end') && isFn(scene.items[i - 1], 'in', 'of', 'article', 'its'),
+    )
+  )
+    return 'liner';
   return isPart(noun.part) ? noun.part : undefined;
 }
 

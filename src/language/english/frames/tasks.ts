@@ -101,7 +101,10 @@ export function tasksNamed(scene: Scene, use: (verb: VerbAt) => boolean): Named[
     const before = nouns.filter((noun) => noun.at < at && !found.some((hit) => hit.noun?.at === noun.at));
     const same = nouns.filter((noun) => noun.at === at);
     const loose = scene.nouns.filter((noun) => !isFn(scene.items[noun.at - 1], 'with', 'by'));
-    const hits = firstHits(codes, [after, before, [...before, ...after, ...same], loose]);
+    const telling = after.every((noun) => FALLBACK.has(noun.code))
+      ? before.filter((noun) => !FALLBACK.has(noun.code))
+      : [];
+    const hits = firstHits(codes, [telling, after, before, [...before, ...after, ...same], loose]);
     found.push(...(hits.length > 0 ? hits : alone(codes, scene)));
   }
   return tidy(found, scene);

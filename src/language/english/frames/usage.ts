@@ -19,10 +19,24 @@ const ONE_RUN_HOURS = 200;
 
 const RUNNING = ['run', 'print', 'put', 'use', 'give', 'did', 'get', 'log'] as const;
 
-export function readMeter(scene: Scene): Draft[] {
+/** "counters: birch 2318, hazel 1764, maple 3055": a name and a figure in a row that a counter opened. */
+const inCounterRow = (scene: Scene, earlier: readonly Scene[]): boolean =>
+  scene.items.length <= 3 &&
+  hasMachine(scene) &&
+  scene.values.length === 1 &&
+  scene.nouns.length === 0 &&
+  earlier.some(
+    (before) => before.items.some((item) => isThing(item, 'counter')) || inCounterRow(before, []),
+  ) &&
+  earlier.every(
+    (before) => before.items.length <= 5 && before.verbs.every((verb) => !verb.deed || verb.code === 'read'),
+  ) &&
+  (scene.values[0]?.value ?? 0) >= 50;
+
+export function readMeter(scene: Scene, earlier: readonly Scene[] = []): Draft[] {
   const { mood } = scene;
   if (mood.question || mood.negated || mood.conditional || mood.requested || mood.reported) return [];
-  const named = scene.items.some((item) => isThing(item, 'counter'));
+  const named = scene.items.some((item) => isThing(item, 'counter')) || inCounterRow(scene, earlier);
   const figure = [...scene.values].reverse().find((v) => v.code === 'hours' || v.code === 'bare');
   if (!figure || someFn(scene, 'until') || hasVerb(scene, 'last', 'put-off')) return [];
   const hours = figure.value;

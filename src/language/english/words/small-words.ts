@@ -93,7 +93,7 @@ export const FN_WORDS: Readonly<Record<Fn, string>> = {
   nobody: 'nobody, no one, noone, no body, none of us, none of you',
   some: 'some, a few, several, a bit of, loads of, a load of, a bunch of, few, plenty of, various, numerous, a little, a handful of, heaps of',
   another: 'another, a further, one more, an additional, an extra, a second',
-  over: 'over, past, above, beyond',
+  over: 'over, past, half past, quarter past, above, beyond',
   instead: 'instead, rather',
   ago: 'ago',
   later:
@@ -123,7 +123,7 @@ export const FN_WORDS: Readonly<Record<Fn, string>> = {
   through: 'through, via, thru',
   like: 'like, similar to',
   able: 'able, fit, ready, free, available, good, ok, okay, safe, alright, up, fine',
-  really: 'really, actually, truly, honestly, seriously',
+  really: 'all told, all in all, altogether, really, actually, truly, honestly, seriously',
   'first-one':
     'the first one, first one, the first, first, number one, option 1, option one, the former, 1st, 1st one',
   printer: 'printer, 3d printer, printers',
