@@ -21,6 +21,18 @@ function settleMoods(scenes: readonly Scene[]): Scene[] {
     return { ...scene, mood: { ...scene.mood, question, conditional, reported } };
   });
 }
+/** "alder 4 hours, birch 3 and cedar 2 would be nice": a row of figures is meant as its last clause means it. */
+function wishBack(scenes: readonly Scene[]): Scene[] {
+  const out = [...scenes];
+  for (let i = out.length - 2; i >= 0; i -= 1) {
+    const [here, after] = [out[i], out[i + 1]];
+    if (!here || !after || here.clause.sentence !== after.clause.sentence) continue;
+    const row = here.verbs.length === 0 && here.values.length > 0 && after.verbs.every((verb) => !verb.deed);
+    const hopes = after.mood.wished || after.mood.planned;
+    if (row && hopes && after.values.length > 0) out[i] = { ...here, mood: { ...here.mood, wished: true } };
+  }
+  return out;
+}
 /** "birch kept clicking so I cleaned it, what's next?": the first clause of the sentence that asks by its words. */
 function firstAsking(scenes: readonly Scene[], from: number): number {
   const sentence = scenes[from]?.clause.sentence;
@@ -214,4 +226,4 @@ function lendBack(scenes: readonly Scene[]): Scene[] {
 }
 
 export const inContext = (scenes: readonly Scene[]): Scene[] =>
-  lendVerbs(lendNouns(lendBack(settleMoods(scenes))));
+  lendVerbs(lendNouns(lendBack(wishBack(settleMoods(scenes)))));

@@ -5,7 +5,7 @@
 import { ROOM_THINGS } from './english/frames/task-table.ts';
 import { hasTag, isFn } from './item.ts';
 import { ofAnother, otherMachine } from './subject.ts';
-import type { Placed } from './refine.ts';
+import type { Placed } from './placed.ts';
 import type { Scene } from './scene.ts';
 
 export const WRITES: ReadonlySet<string> = new Set([

@@ -3,7 +3,7 @@ import type { Act, LocalDate } from './act.ts';
 import { type Memory, type Place, placeOf, remember, strangerIn } from './discourse.ts';
 import { hasTag, isFn, sense, sensesOf, type SenseOf } from './item.ts';
 import type { NameBook } from './names.ts';
-import type { Placed } from './refine.ts';
+import type { Placed } from './placed.ts';
 import { type Draft, draft, hasMachine, type Scene, someFn } from './scene.ts';
 
 export type Ruling = Placed;

@@ -3,18 +3,11 @@ import type { Task } from '../maintenance/codes.ts';
 import type { Act } from './act.ts';
 import { REASON_OF } from './english/frames/symptom-table.ts';
 import { sensesOf } from './item.ts';
+import type { Placed } from './placed.ts';
 import { materialAfter, oneRun, weightAfter } from './runs.ts';
-import type { Draft, Scene } from './scene.ts';
+import type { Scene } from './scene.ts';
 import type { Complaint } from './senses.ts';
 
-export interface Placed {
-  readonly draft: Draft;
-  readonly act: Act;
-  readonly trail: readonly { rule: string; span: readonly [number, number] }[];
-  readonly assumed?: {
-    readonly machine?: { from: 'spelling'; said: string } | { from: 'neighbour' } | { from: 'conversation' };
-  };
-}
 interface Rule {
   name: string;
   why: string;

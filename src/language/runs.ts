@@ -1,7 +1,7 @@
 /** What is said of a run or a load in the clauses after it. */
 import type { Material } from '../maintenance/codes.ts';
 import { hasTag, isFn } from './item.ts';
-import type { Placed } from './refine.ts';
+import type { Placed } from './placed.ts';
 import type { Scene } from './scene.ts';
 
 /** Two figures of one run, in neighbouring clauses: one in hours, the other in filament. */

@@ -2,7 +2,7 @@
 import type { Act, Doubt, TrailStep } from './act.ts';
 import { hasTag } from './item.ts';
 import type { NameBook } from './names.ts';
-import type { Placed } from './refine.ts';
+import type { Placed } from './placed.ts';
 import { asserted, type Scene, someFn } from './scene.ts';
 
 export interface Left {

@@ -1,6 +1,6 @@
 /**
  * `npx tsx tests/language/score.ts [--fails N] [FILE ...]`: how a corpus is read, by the rules of the comparison;
- * without a file all of `corpus/`. Each failure is printed with the trail that made the reading.
+ * without a file all of `corpus/` but what is kept unseen. Each failure is printed with the trail that made the reading.
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { type Label, matches, mustBeQuiet, writes } from './support/compare.ts';
@@ -10,12 +10,7 @@ const args = process.argv.slice(2);
 const at = args.indexOf('--fails');
 const fails = at < 0 ? 0 : Number(args.splice(at, 2)[1]);
 const folder = new URL('./corpus/', import.meta.url);
-const all = [
-  ...readdirSync(folder),
-  ...['fresh', 'frozen'].flatMap((name) =>
-    readdirSync(new URL(`${name}/`, folder)).map((f) => `${name}/${f}`),
-  ),
-];
+const all = [...readdirSync(folder), ...readdirSync(new URL('fresh/', folder)).map((f) => `fresh/${f}`)];
 const files =
   args.length > 0 ? args : all.filter((f) => f.endsWith('.jsonl')).map((f) => new URL(f, folder).pathname);
 

@@ -50,7 +50,7 @@ export function readDone(scene: Scene, earlier: readonly Scene[] = []): Draft[] 
   const named = tasksNamed(
     scene,
     (verb) =>
-      (verb.deed && verb.code !== 'work' && !ranIt(scene, verb)) ||
+      (verb.deed && verb.code !== 'work' && !ranIt(scene, verb) && !isSetting(scene, verb)) ||
       (verb.code === 'pull' && scene.verbs.some((other) => other.deed)),
   );
   if (named.length > 0) return named.map((one) => toDraft(scene, one));
@@ -67,6 +67,12 @@ export function readDone(scene: Scene, earlier: readonly Scene[] = []): Draft[] 
 const ranIt = (scene: Scene, verb: VerbAt): boolean =>
   (verb.code === 'did' || (verb.code === 'look' && deedOf(scene, 'run')?.at === verb.at)) &&
   scene.values.some((value) => ['hours', 'grams', 'metres'].includes(value.code));
+/** "set the hot end to 215": how a print is made, not a tuning; "e-steps set to 415" tells of one. */
+const isSetting = (scene: Scene, verb: VerbAt): boolean =>
+  verb.code === 'adjust' &&
+  scene.nouns.some((noun) => noun.at > verb.at && noun.code !== 'esteps') &&
+  /^set(?:ting)?$/u.test(scene.items[verb.at]?.text ?? '') &&
+  scene.values.some((value) => value.at > verb.at && scene.items[value.at - 1]?.text === 'to');
 const first = (...sets: readonly Draft[][]): Draft[] => sets.find((set) => set.length > 0) ?? [];
 
 const DIRT = new Set(['glue', 'gunk', 'plastic', 'dust', 'debris', 'jam', 'leftover']);
