@@ -1,15 +1,18 @@
 /** One transaction over the facts and what is not fact. Asynchronous, so that another engine can stand behind it. */
 import type { Journal, JournalReader } from './journal.ts';
 import type { Post, PostReader } from './post.ts';
+import type { Traffic, TrafficReader } from './traffic.ts';
 
 export interface ReadView {
   journal: JournalReader;
   post: PostReader;
+  traffic: TrafficReader;
 }
 
 export interface Transaction {
   journal: Journal;
   post: Post;
+  traffic: Traffic;
 }
 
 export interface Store {

@@ -4,11 +4,13 @@ import { newNesting, type Scope, Turns } from '../turns.ts';
 import { EntryTable } from './entries.ts';
 import { memoryJournal } from './journal.ts';
 import { emptyPost, memoryPost } from './post.ts';
+import { emptyTraffic, memoryTraffic } from './traffic.ts';
 import { UndoLog } from './undo.ts';
 
 export class MemoryStore implements Store {
   readonly #entries = new EntryTable();
   readonly #post = emptyPost();
+  readonly #traffic = emptyTraffic();
   /** Readers wait for a writer as well: there is one copy of everything, and none may see a change half made. */
   readonly #turns = new Turns(newNesting());
 
@@ -36,6 +38,7 @@ export class MemoryStore implements Store {
     return {
       journal: memoryJournal(this.#entries, undo, scope),
       post: memoryPost(this.#post, undo, scope),
+      traffic: memoryTraffic(this.#traffic, undo, scope),
     };
   }
 }

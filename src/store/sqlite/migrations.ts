@@ -60,7 +60,63 @@ CREATE TABLE checkpoints (
 ) STRICT;
 `;
 
-export const MIGRATIONS: readonly string[] = [FIRST];
+/** What comes from chat platforms and goes to them. */
+const TRAFFIC = `
+CREATE TABLE inbox (
+  seq INTEGER PRIMARY KEY,
+  key TEXT NOT NULL UNIQUE,
+  same TEXT UNIQUE,
+  platform TEXT NOT NULL,
+  channel TEXT NOT NULL,
+  lane TEXT NOT NULL,
+  received TEXT NOT NULL,
+  received_at INTEGER NOT NULL,
+  tries INTEGER NOT NULL,
+  not_before INTEGER NOT NULL,
+  done_at INTEGER
+) STRICT;
+CREATE INDEX inbox_waiting ON inbox (lane, seq) WHERE done_at IS NULL;
+CREATE INDEX inbox_done ON inbox (done_at) WHERE done_at IS NOT NULL;
+CREATE TABLE heard (
+  platform TEXT NOT NULL, channel TEXT NOT NULL, message TEXT NOT NULL, said_at INTEGER NOT NULL,
+  direct INTEGER NOT NULL, PRIMARY KEY (platform, channel)
+) STRICT;
+CREATE TABLE seen (
+  platform TEXT NOT NULL, account TEXT NOT NULL, name TEXT NOT NULL, at INTEGER NOT NULL,
+  PRIMARY KEY (platform, account)
+) STRICT;
+CREATE TABLE posts (
+  seq INTEGER PRIMARY KEY,
+  id TEXT NOT NULL UNIQUE,
+  platform TEXT NOT NULL,
+  channel TEXT NOT NULL,
+  state TEXT NOT NULL CHECK (state IN ('planned', 'sending', 'unknown', 'sent', 'left')),
+  open INTEGER NOT NULL,
+  content TEXT NOT NULL,
+  version INTEGER NOT NULL,
+  shown INTEGER NOT NULL,
+  message TEXT,
+  thread TEXT,
+  about TEXT,
+  planned_at INTEGER NOT NULL,
+  tried_at INTEGER,
+  tries INTEGER NOT NULL,
+  not_before INTEGER NOT NULL
+) STRICT;
+CREATE INDEX posts_open ON posts (platform, channel, seq) WHERE open = 1;
+CREATE INDEX posts_done ON posts (planned_at) WHERE open = 0;
+CREATE INDEX posts_about ON posts (about) WHERE about IS NOT NULL;
+CREATE TABLE buttons (
+  token TEXT PRIMARY KEY, post TEXT, position INTEGER NOT NULL, button TEXT NOT NULL, at INTEGER NOT NULL
+) STRICT;
+CREATE INDEX buttons_by_age ON buttons (at);
+CREATE TABLE digests (
+  platform TEXT NOT NULL, date TEXT NOT NULL, post TEXT, at INTEGER NOT NULL, PRIMARY KEY (platform, date)
+) STRICT;
+CREATE TABLE leases (name TEXT PRIMARY KEY, holder TEXT NOT NULL, until INTEGER NOT NULL) STRICT;
+`;
+
+export const MIGRATIONS: readonly string[] = [FIRST, TRAFFIC];
 
 const numberOf = (driver: Database.Database, pragma: string): number =>
   Number(driver.pragma(pragma, { simple: true }));

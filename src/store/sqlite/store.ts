@@ -9,6 +9,7 @@ import { sqliteJournal } from './journal.ts';
 import { PATIENCE, type Patience, patiently } from './patience.ts';
 import { type Erasing, sqlitePost } from './post.ts';
 import { Session } from './query.ts';
+import { sqliteTraffic } from './traffic.ts';
 
 export class SqliteStore implements Store {
   readonly #connections: Connections;
@@ -77,7 +78,11 @@ export class SqliteStore implements Store {
 
 const openOn = (driver: Database.Database, scope: Scope, erasing: Erasing): Transaction => {
   const session = new Session(driver, scope);
-  return { journal: sqliteJournal(session), post: sqlitePost(session, erasing) };
+  return {
+    journal: sqliteJournal(session),
+    post: sqlitePost(session, erasing),
+    traffic: sqliteTraffic(session),
+  };
 };
 
 /** The first look fixes the view; it is taken here, where being busy is waited out. */
