@@ -176,9 +176,9 @@ export interface Platform {
   edit(ref: PostRef, outgoing: Outgoing): Promise<SendResult>;
   /**
    * Was this posted? Rejects when that cannot be told just now. Undefined: surely not posted. `since`: it was not
-   * sent before then.
+   * sent before then. `replyTo`: of the Outgoing; an answer in a thread is only found below what it answers.
    */
-  find(id: string, to: Place, since: Instant): Promise<PostRef | undefined>;
+  find(id: string, to: Place, since: Instant, replyTo?: string): Promise<PostRef | undefined>;
   state(): PlatformState;
   /** Something that the person's home view shows has changed. */
   refreshHome?(account: string): Promise<void>;
