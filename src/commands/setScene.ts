@@ -21,7 +21,15 @@ export interface Surroundings {
 }
 
 /** A pressed button has no words. */
-const NOTHING_READ: Reading = { acts: [], safety: [], injury: false, doubts: [], nearMisses: [], trail: [] };
+const NOTHING_READ: Reading = {
+  acts: [],
+  orders: [],
+  safety: [],
+  injury: false,
+  doubts: [],
+  nearMisses: [],
+  trail: [],
+};
 
 export async function setScene(
   transaction: Transaction,

@@ -3,6 +3,7 @@
  * stands beside it (see `ActReading.assumed`), so that the two can never be mistaken for each other.
  */
 import type { Finding, Material, Part, Reason, StockItem, Symptom, Task } from '../maintenance/codes.ts';
+import type { Build } from '../maintenance/machine.ts';
 
 /** A local calendar date, YYYY-MM-DD. */
 export type LocalDate = string;
@@ -145,6 +146,8 @@ export interface TrailStep {
 export type Assumption =
   | { from: 'spelling'; said: string } // "Hazle" read as hazel
   | { from: 'neighbour' } // the machine of the clause before
+  /** "Thursday, I think": the day itself is not sure. */
+  | { from: 'unsure' }
   | { from: 'conversation' }; // the machine spoken of before this message
 
 export interface ActReading {
@@ -152,6 +155,46 @@ export interface ActReading {
   trail: readonly TrailStep[];
   /** By field of the act; only those that were not said plainly. */
   assumed?: Readonly<Partial<Record<string, Assumption>>>;
+}
+
+/**
+ * What is said about the workshop itself, beside the acts: a machine comes, changes or goes, a rule is set, a hold is
+ * explained, a shift ends. `fettle read` does not print them. A machine that nobody named is absent.
+ */
+export type Order =
+  /** Everything counts as done here: on that day, or now. `machines` empty: not said. */
+  | { kind: 'baseline'; machines: readonly string[]; on?: LocalDate }
+  | {
+      kind: 'interval'; machines: readonly string[]; tasks: readonly Task[]; hours?: number; days?: number;
+      source: 'manual' | 'workshop';
+    }
+  | { kind: 'add'; like?: string; name?: string; condition?: 'new' | 'used'; hours?: number; nozzle?: string }
+  /** Only the features that were said. */
+  | { kind: 'convert'; machines: readonly string[]; build: Build }
+  | { kind: 'rename'; machine?: string; name?: string }
+  | { kind: 'retire'; machines: readonly string[]; on?: LocalDate }
+  /** `certain`: said as so, not as what may be. `text`: the words, for the record. */
+  | { kind: 'falseAlarm'; machines: readonly string[]; certain: boolean; said: boolean; text: string }
+  /** Back in use, with what was found or mended: means something only of a held machine. */
+  | { kind: 'lift'; machines: readonly string[]; mended: boolean; text: string }
+  | { kind: 'handOver'; to?: string; text?: string }
+  | { kind: 'takeOver'; from?: string }
+  | { kind: 'note'; machines: readonly string[]; text: string }
+  /** No more reminders: a put-off without an end. */
+  | { kind: 'quiet'; machines: readonly string[]; tasks: readonly Task[] }
+  | { kind: 'start'; machines: readonly string[]; hours?: number }
+  /** Trouble counted or blamed by person. */
+  | { kind: 'blame'; machines: readonly string[]; who?: string; counts: boolean }
+  /** Words of alarm that are also a joke: "on fire". */
+  | { kind: 'maybeJoke'; machines: readonly string[] }
+  /** "the lot", after some machines were named: those, or all. */
+  | { kind: 'whichAll'; named: readonly string[] }; // prettier-ignore
+export type OrderKind = Order['kind'];
+export interface OrderReading {
+  order: Order;
+  /** Places in `acts` that say the same: not played when the order is. */
+  covers: readonly number[];
+  trail: readonly TrailStep[];
 }
 
 export type InjuryKind = 'burn' | 'cut' | 'eye' | 'fumes';
@@ -206,6 +249,7 @@ export interface BareAnswer {
 
 export interface Reading {
   acts: readonly ActReading[];
+  orders: readonly OrderReading[];
   safety: readonly SafetyMention[];
   /** Somebody was hurt: first aid stands before everything, and nothing is written. */
   injury: boolean;

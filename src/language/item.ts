@@ -4,7 +4,18 @@
  */
 import type { Finding, Material, Reason, StockItem, Symptom } from '../maintenance/codes.ts';
 import type { LocalDate } from './act.ts';
-import type { AskCue, Complaint, Fn, Joint, State, Thing, Unit, VerbClass, VerbForm } from './senses.ts';
+import type {
+  AskCue,
+  Complaint,
+  Fn,
+  Joint,
+  OrderCue,
+  State,
+  Thing,
+  Unit,
+  VerbClass,
+  VerbForm,
+} from './senses.ts';
 
 /** A row of days, both ends inclusive, as one who looks back and one who looks ahead would count it. */
 export interface Stretch {
@@ -28,6 +39,8 @@ export type Sense =
   | { tag: 'number'; value: number }
   | { tag: 'fn'; code: Fn }
   | { tag: 'cue'; code: AskCue }
+  /** Only on the items that orders are read from; \`until\`: where its words end in the message as sent. */
+  | { tag: 'order'; code: OrderCue; until: number }
   | { tag: 'spec' }
   | { tag: 'foreign' }
   | { tag: 'human' }

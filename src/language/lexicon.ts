@@ -12,6 +12,7 @@ import {
   TIMBER_WORDS,
   WOODWORK_WORDS,
 } from './english/words/ordinary.ts';
+import { ORDER_WORDS } from './english/words/order-cues.ts';
 import { PART_WORDS } from './english/words/parts.ts';
 import {
   MONTH_WORDS, NUMBER_WORDS, RELATIVE_DAYS, SHY_WEEKDAYS, UNIT_WORDS, VAGUE_TIMES, WEEKDAY_WORDS,
@@ -147,6 +148,7 @@ export interface Lexicon {
   /** Overlays: read across the main layer and use nothing up. */
   readonly ordinary: TrieNode;
   readonly cues: TrieNode;
+  readonly orders: TrieNode;
   readonly reasons: TrieNode;
   /** Every single word of the main layer, and of all layers. */
   readonly content: ReadonlySet<string>;
@@ -168,12 +170,16 @@ function makeLexicon(): Lexicon {
     for (const [code, row] of rows(CUE_WORDS))
       for (const word of list(row)) add(root, word, { tag: 'cue', code });
   });
+  const orders = build((root) => {
+    for (const [code, row] of rows(ORDER_WORDS))
+      for (const word of list(row)) add(root, word, { tag: 'order', code, until: 0 });
+  });
   const reasons = build((root) => {
     for (const [code, row] of rows(REASON_WORDS))
       for (const word of list(row)) add(root, word, { tag: 'reason', code });
   });
-  const known = vocabulary(words, cues, reasons, ordinary);
-  return { words, ordinary, cues, reasons, content: vocabulary(words), known };
+  const known = vocabulary(words, cues, orders, reasons, ordinary);
+  return { words, ordinary, cues, orders, reasons, content: vocabulary(words), known };
 }
 
 /** Every single word that some table holds: never corrected. */

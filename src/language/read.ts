@@ -4,6 +4,7 @@ import { readBare } from './bare.ts';
 import { interpret } from './english/index.ts';
 import { gate } from './gate.ts';
 import { withListings } from './english/frames/stock-list.ts';
+import { readOrders } from './english/orders/index.ts';
 import { ROOM_THINGS } from './english/frames/task-table.ts';
 import { hasTag, type Item } from './item.ts';
 import { readClauses } from './clauses.ts';
@@ -14,6 +15,7 @@ import { injuryKind, readInjury, readSafety, isJoke } from './safety.ts';
 import { createScanner, type Scanner } from './scan.ts';
 import { makeScene } from './scene.ts';
 import { inContext } from './context.ts';
+import { withUnsureDays } from './unsure.ts';
 import { doubtFor, leftovers } from './unclear.ts';
 
 /** UTF-16 units; a longer message is not read. */
@@ -27,14 +29,14 @@ export function createReader(names: KnownNames): (text: string, said: SaidAt) =>
 function tooLong(text: string): Reading {
   const step: TrailStep = { rule: 'too long', span: [0, text.length] };
   return {
-    acts: [{ act: { kind: 'unclear', why: 'too long' }, trail: [step] }],
+    acts: [{ act: { kind: 'unclear', why: 'too long' }, trail: [step] }], orders: [],
     safety: [], injury: false, nearMisses: [], trail: [step],
     doubts: [{ field: 'value', said: '', options: [] }],
   }; // prettier-ignore
 }
 
 function read(text: string, said: SaidAt, scanner: Scanner): Reading {
-  const { items, corrections, trail } = scanner.scan(text, said.date);
+  const { items, orderItems, corrections, trail } = scanner.scan(text, said.date);
   const clauses = readClauses(items);
   const first = clauses.findIndex((clause) => clause.items.some(isPlace));
   const scenes = withListings(
@@ -67,18 +69,35 @@ function read(text: string, said: SaidAt, scanner: Scanner): Reading {
     readings.push({ act: one.act, trail: one.trail });
     doubts.push(one.doubt);
   }
+  const { orders, dropped } = readOrders(orderItems, text, readings, {
+    today: said.date,
+    machines: scanner.book.machines,
+  });
   const bare = readBare(text.trim(), items, said.date);
   const hurt = injuryKind(scenes);
   return {
-    acts: readings,
+    acts: withUnsureDays(
+      readings.filter((_, i) => !dropped.has(i)),
+      items,
+    ),
+    orders,
     safety: readSafety(scenes, machineOf),
     injury: readInjury(scenes),
     ...(hurt === undefined ? {} : { injuryKind: hurt }),
-    doubts,
+    doubts: doubtsOf(readings, doubts, dropped),
     ...(bare === undefined ? {} : { bare }),
     nearMisses: readings.some(({ act }) => writes(act)) ? [] : corrections,
     trail: [...trail, ...drafted.flat().map(({ rule, span }): TrailStep => ({ rule, span }))],
   };
+}
+/** A doubt goes with its act. */
+function doubtsOf(
+  readings: readonly ActReading[],
+  doubts: readonly Doubt[],
+  dropped: ReadonlySet<number>,
+): Doubt[] {
+  const unclear = readings.flatMap(({ act }, i) => (act.kind === 'unclear' ? [i] : []));
+  return doubts.filter((_, nth) => !dropped.has(unclear[nth] ?? -1));
 }
 /** A machine, or one of the room's own things: what a report can be of. */
 const isPlace = (item: Item): boolean =>

@@ -15,7 +15,7 @@ import {
   type SpellingIndex,
 } from './spelling.ts';
 import { tokenise } from './tokens.ts';
-import { everyMatch, longest, type Match, type TrieNode } from './trie.ts';
+import { everyMatch, longest, matchesAt, type Match, type TrieNode } from './trie.ts';
 import { readDates } from './dates.ts';
 import { readValues } from './values.ts';
 import type { KnownNames, LocalDate } from './act.ts';
@@ -26,6 +26,8 @@ export interface Scanner {
 }
 export interface Scan {
   readonly items: readonly Item[];
+  /** The same, with the words of orders marked: only orders are read from them. */
+  readonly orderItems: readonly Item[];
   readonly corrections: readonly { said: string; meant: string }[];
   readonly trail: readonly TrailStep[];
 }
@@ -77,7 +79,26 @@ function scan(text: string, today: LocalDate, book: NameBook, speller: Speller):
       ? []
       : [{ rule: `spelling: ${token.said} -> ${token.text}`, span: [token.from, token.to] }],
   );
-  return { items, corrections, trail };
+  return { items, orderItems: withOrders(items, tokens), corrections, trail };
+}
+
+/** Words of orders read across whatever else the words were taken for. */
+function withOrders(items: readonly Item[], tokens: readonly Corrected[]): readonly Item[] {
+  const { orders } = lexicon();
+  const marks = tokens.flatMap((token, at) =>
+    matchesAt(orders, tokens, at).flatMap(({ length, senses }) =>
+      senses.flatMap((s): { from: number; sense: Sense }[] =>
+        s.tag === 'order'
+          ? [{ from: token.from, sense: { ...s, until: tokens[at + length - 1]?.to ?? token.to } }]
+          : [],
+      ),
+    ),
+  );
+  if (marks.length === 0) return items;
+  return items.map((item) => {
+    const own = marks.filter(({ from }) => item.from <= from && from < item.to).map(({ sense }) => sense);
+    return own.length === 0 ? item : { ...item, senses: [...item.senses, ...own] };
+  });
 }
 
 function lookUp(tokens: readonly Corrected[], book: NameBook): Item[] {

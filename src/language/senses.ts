@@ -47,6 +47,16 @@ export const ASK_CUES = [
 ] as const; // prettier-ignore
 export type AskCue = (typeof ASK_CUES)[number];
 
+/** What orders about the workshop itself are put together from (`english/orders/`). */
+export const ORDER_CUES = [
+  'baseline', 'start-now', 'all-well', 'as-of', 'set-interval', 'manual', 'another', 'new-machine', 'twin', 'call', 'add', 'brand-new', 'used',
+  'converted', 'rename', 'called-now', 'gone-for-good', 'leaves', 'false-alarm', 'was-only', 'could-be', 'came-back', 'found-out', 'lift-hold',
+  'handing-over', 'take-over', 'note', 'stop-telling', 'starting', 'starts-work', 'blame', 'caused', 'on-fire', 'the-lot',
+  'direct-feed', 'bowden-feed', 'all-metal', 'lined-hot-end', 'metal-nut', 'plastic-nut', 'linear-rails', 'round-rods', 'v-wheels', 'a-probe',
+  'rigid-bed', 'sprung-bed', 'closed-in', 'carbon-filter', 'particle-filter', 'a-sock', 'a-filament-sensor', 'a-mains-bed', 'ball-screws',
+] as const; // prettier-ignore
+export type OrderCue = (typeof ORDER_CUES)[number];
+
 /** Small words that carry mood, reference and role. */
 export const FNS = [
   'not', 'cant', 'will', 'should', 'had-to', 'if', 'would', 'please', 'i', 'we', 'you', 'someone', 'it', 'they', 'person', 'too', 'same', 'both',

@@ -45,6 +45,18 @@ export function longest(root: TrieNode, words: readonly { text: string }[], at: 
   return best;
 }
 
+/** Every entry that starts at `at`, short and long, each with how many words it takes. */
+export function matchesAt(root: TrieNode, words: readonly { text: string }[], at: number): Match[] {
+  let node: TrieNode | undefined = root;
+  const found: Match[] = [];
+  for (let i = at; i < words.length; i += 1) {
+    node = node.next.get(words[i]?.text ?? '');
+    if (!node) break;
+    if (node.senses.length > 0) found.push({ length: i - at + 1, senses: node.senses });
+  }
+  return found;
+}
+
 /** The senses of every entry that starts at `at`, short and long. */
 export function everyMatch(root: TrieNode, words: readonly { text: string }[], at: number): Sense[] {
   const found: Sense[] = [];
