@@ -1,5 +1,6 @@
 /** The buttons below a reply: each does what a sentence would. */
 import { isSafetySymptom } from '../maintenance/codes.ts';
+import type { Entry } from '../maintenance/entry/entry.ts';
 import { machineName } from '../replies/wording/names.ts';
 import type { Button } from '../replies/reply.ts';
 import type { Scene } from './scene.ts';
@@ -7,7 +8,8 @@ import type { Played } from './step.ts';
 
 /** What was just written can be taken back or changed. */
 export const puttingRight = (scene: Scene, played: Played): Button[] => {
-  const wrote = played.steps.some((s) => s.entries.some((e) => e.kind !== 'takenBack'));
+  // what set a hold is lifted by its own buttons
+  const wrote = played.steps.some((s) => s.entries.some((e) => e.kind !== 'takenBack' && !holds(e)));
   if (!wrote) return [];
   const message = scene.because ?? scene.message.key;
   return [
@@ -15,6 +17,8 @@ export const puttingRight = (scene: Scene, played: Played): Button[] => {
     { label: 'Change something', press: { does: 'change', message } },
   ];
 };
+
+const holds = (entry: Entry): boolean => entry.kind === 'seen' && isSafetySymptom(entry.symptom);
 
 /** The answers to the one question. */
 export const answering = ({ asking }: Played): Button[] =>

@@ -4,6 +4,7 @@ import { isSafetySymptom } from '../maintenance/codes.ts';
 import { machineDue, raisedRows } from '../maintenance/due/rows.ts';
 import type { DueRow } from '../maintenance/due/row.ts';
 import type { Entry } from '../maintenance/entry/entry.ts';
+import { standing } from '../maintenance/record/standing.ts';
 import type { Item, Reply, Section } from '../replies/reply.ts';
 import { item, joinReplies } from '../replies/reply.ts';
 import {
@@ -20,11 +21,22 @@ import { machineName, symptomName } from '../replies/wording/names.ts';
 import { since } from '../replies/wording/view.ts';
 import type { ActResult } from './message.ts';
 import { answering, puttingRight, ways } from './buttons.ts';
+import { waitingWords } from './questions.ts';
 import { dueContext, type Scene } from './scene.ts';
 import type { Played, Step } from './step.ts';
 
-/** Entries that corrections speak of, loaded once for the wording. */
-export type Targets = ReadonlyMap<string, Entry>;
+/** Entries that corrections speak of with all that corrects them, loaded once for the wording. */
+export interface Targets {
+  family: readonly Entry[];
+  /** Ids of what this message wrote. */
+  own: ReadonlySet<string>;
+}
+
+/** The entry as it stood before these corrections of it. */
+function before({ family, own }: Targets, id: string, correction?: string): Entry | undefined {
+  const counted = family.filter((entry) => !own.has(entry.id) && entry.id !== correction);
+  return standing(counted).find((fact) => fact.id === id) ?? family.find((entry) => entry.id === id);
+}
 
 const machineRecord = (scene: Scene, entry: Entry, target?: Entry) => {
   const name =
@@ -38,8 +50,8 @@ function writtenOf(scene: Scene, step: Step, targets: Targets): WrittenEntry[] {
   const decision = step.decision?.outcome === 'written' ? step.decision : undefined;
   const fromTalk = step.assumed?.['machine']?.from === 'conversation';
   return step.entries.map((entry): WrittenEntry => {
-    const target = 'target' in entry ? targets.get(entry.target) : undefined;
-    const beneath = target && 'target' in target ? targets.get(target.target) : undefined;
+    const target = 'target' in entry ? before(targets, entry.target) : undefined;
+    const beneath = target && 'target' in target ? before(targets, target.target, target.id) : undefined;
     const after = machineRecord(scene, entry, target);
     return {
       entry,
@@ -125,6 +137,12 @@ const loading = (scene: Scene, written: readonly WrittenEntry[]): Item[] =>
     entry.kind === 'loaded' && after ? loadingHints(entry, after, scene.record.shelf) : [],
   );
 
+/** Doubts that have their turn later: nothing waits without a word. */
+const waitingLines = ({ waiting = [] }: Played): Item[] =>
+  waiting
+    .filter(({ question }) => question.field !== 'reason' && question.field !== 'change')
+    .map(({ question }) => item(`Not noted yet either: ${waitingWords(question)}.`));
+
 /** The whole reply. */
 export function compose(scene: Scene, played: Played, targets: Targets): Reply {
   const written = played.steps.flatMap((step) => writtenOf(scene, step, targets));
@@ -141,12 +159,14 @@ export function compose(scene: Scene, played: Played, targets: Targets): Reply {
         ...followUps(rows, written),
       ];
   const aside = played.aside === undefined ? [] : [item(played.aside)];
+  const unasked = waitingLines(played);
   const question = played.asking ? [item(played.asking.question.text)] : [];
   const sections: Section[] = [
     ...writtenSections(played.grave ? written.filter((w) => !isSafety(w.entry)) : written, scene),
     { items: more },
     { items: refusals },
     { items: aside },
+    { items: unasked },
   ].filter((s) => s.items.length > 0);
   const own: Reply = {
     ...(lines.length > 0 ? { caution: lines.map((line) => [line]) } : {}),
@@ -157,6 +177,7 @@ export function compose(scene: Scene, played: Played, targets: Targets): Reply {
   const asked: Reply = { sections: question.length > 0 ? [{ items: question }] : [], buttons: [] };
   const all = joinReplies([own, ...answers, asked]);
   const buttons = [
+    ...(played.offers ?? []),
     ...answering(played),
     ...ways(scene, played),
     ...all.buttons,

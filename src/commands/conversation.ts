@@ -7,7 +7,7 @@ import type { QuestionField } from './message.ts';
 
 export const CONVERSATION_MS = 30 * 60_000;
 
-/** At most one question is open; a message that says something new closes it. */
+/** At most one question is open, others wait for it; a message that says something new closes them all. */
 export interface OpenQuestion {
   id: string;
   /** The message that raised it: what the answer writes carries it as `because`. */
@@ -17,14 +17,20 @@ export interface OpenQuestion {
   options: readonly { value: string; label: string }[];
   /** The acts that wait for it, in the order told. */
   pending: readonly Deed[];
-  /** For a question about something written already: the entries that the answer amends. */
-  targets?: readonly string[];
+  /** The messages whose entries a correction is about. */
+  batches?: readonly string[];
   saidAt: Instant;
 }
 
 export interface Conversation {
+  /** When the last reply was given. */
+  at?: Instant;
   lastMachine?: string;
   question?: OpenQuestion;
+  /** Asked when the open question is settled, in this order. */
+  waiting?: readonly OpenQuestion[];
+  /** "Change something" was pressed about this message: a bare day, figure or name is a correction of it. */
+  changing?: string;
   /** The last reply took the machine for granted: a bare name puts it right. */
   tookMachine?: true;
   /** What the last reply's buttons stand for, in their order. */
@@ -32,12 +38,17 @@ export interface Conversation {
 }
 
 // The store keeps this as text; a shape from an older version is dropped, not mended.
+const questionShape = z.looseObject({
+  id: z.string(),
+  pending: z.array(z.looseObject({ kind: z.string() })),
+});
 const shape = z.object({
+  at: z.number().optional(),
   lastMachine: z.string().optional(),
   tookMachine: z.literal(true).optional(),
-  question: z
-    .looseObject({ id: z.string(), pending: z.array(z.looseObject({ kind: z.string() })) })
-    .optional(),
+  question: questionShape.optional(),
+  waiting: z.array(questionShape).optional(),
+  changing: z.string().optional(),
   presses: z
     .array(z.looseObject({ label: z.string(), press: z.looseObject({ does: z.string() }) }))
     .optional(),

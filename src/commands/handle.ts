@@ -4,6 +4,7 @@ import type { ShopRecord } from '../maintenance/record/record.ts';
 import { isSilent } from '../replies/reply.ts';
 import { buttonsOf } from '../replies/text.ts';
 import type { Transaction } from '../store/store.ts';
+import { isWordBetween } from './answering.ts';
 import { compose, resultsOf, type Targets } from './compose.ts';
 import type { OpenQuestion } from './conversation.ts';
 import type { Answer, IncomingMessage, MessageOutcome } from './message.ts';
@@ -45,7 +46,7 @@ const pick = ({ id, field, text, options }: OpenQuestion) => ({ id, field, text,
 
 /** A word in a direct conversation that means nothing here gets an offer of help, not silence. */
 function withOffer(scene: Scene, reply: Answer['reply']): Answer['reply'] {
-  if (!scene.message.direct || !isSilent(reply)) return reply;
+  if (!scene.message.direct || !isSilent(reply) || isWordBetween(scene.message.text)) return reply;
   return {
     ...reply,
     sections: [{ items: [{ text: ['Nothing there that I would note. “help” shows what I understand.'] }] }],
@@ -65,6 +66,7 @@ function outcomeOf({ steps, asking, aside: said, caution }: Played, silent: bool
 /** The entries that this message's corrections speak of. */
 async function targetsOf({ entries, transaction }: Scene): Promise<Targets> {
   const ids = entries.flatMap((entry) => ('target' in entry ? [entry.target] : []));
-  if (ids.length === 0) return new Map();
-  return new Map((await transaction.journal.familyOf(ids)).map((entry) => [entry.id, entry]));
+  const family = ids.length === 0 ? [] : await transaction.journal.familyOf(ids);
+  const own = new Set(entries.map((entry) => entry.id));
+  return { family, own };
 }

@@ -14,17 +14,29 @@ const LOOK_BACK = 200;
  * wrote. Take-backs do not count as writing: a second undo goes one message further back.
  */
 export async function lastBatch(journal: JournalReader, by: string, now: Instant): Promise<readonly Entry[]> {
+  for await (const batch of batchesOf(journal, by, now)) return batch;
+  return [];
+}
+
+/** What still stands of each of the speaker's writing messages, the latest first. */
+export async function* batchesOf(
+  journal: JournalReader,
+  by: string,
+  now: Instant,
+): AsyncGenerator<readonly Entry[]> {
   const own = await journal.ofPerson(by, { limit: LOOK_BACK, asOf: now });
   const tried = new Set<string>();
   for (const entry of own) {
-    const origin = entry.because ?? entry.message;
+    const origin = originOf(entry);
     if (entry.kind === 'takenBack' || entry.platform === FILE || tried.has(origin)) continue;
     tried.add(origin);
     const standing = await standingBatch(journal, origin, now);
-    if (standing.length > 0) return standing;
+    if (standing.length > 0) yield standing;
   }
-  return [];
 }
+
+/** The message that a batch goes by: what an answer wrote belongs to its question. */
+export const originOf = (entry: Entry): string => entry.because ?? entry.message;
 
 /** What a message and the answers to its questions wrote and nobody took back by `now`. */
 export async function standingBatch(

@@ -3,6 +3,7 @@ import type { Act, ActReading } from '../language/act.ts';
 import { isSafetySymptom } from '../maintenance/codes.ts';
 import { injuryLines } from '../maintenance/cautions/injury.ts';
 import { stopLines } from '../maintenance/cautions/stop.ts';
+import type { Refused } from '../maintenance/decide/decision.ts';
 import type { Deed } from '../maintenance/decide/deed.ts';
 import { list } from '../replies/format/list.ts';
 import { machineName } from '../replies/wording/names.ts';
@@ -11,17 +12,20 @@ import { answerAsk } from './ask/ask.ts';
 import { inContext, lacksMachine } from './context.ts';
 import {
   askAbout,
+  foundConfirm,
   laterQuestion,
   machineQuestion,
   reasonQuestion,
   unclearQuestion,
   untilQuestion,
 } from './questions.ts';
+import { reachQuestion } from './reach.ts';
 import type { Scene } from './scene.ts';
 import { deedsOf, type Asking, type Played, type Step } from './step.ts';
+import { inTurn } from './turns.ts';
 import { write, type WriteOptions } from './write.ts';
 
-type Said = Pick<ActReading, 'act' | 'assumed'>;
+type Said = Pick<Step, 'act' | 'assumed'>;
 type Question = Extract<Act, { kind: 'ask' }>;
 
 /** The acts of a fresh message. */
@@ -32,19 +36,19 @@ export async function playActs(scene: Scene): Promise<Played> {
   if (reading.injury) return hurt(scene, acts, caution);
   const waiting = acts.filter(({ act }) => lacksMachine(act)).map(({ act }) => act);
   const steps: Step[] = [];
-  let asking: Asking | undefined;
+  const asked: (Asking | undefined)[] = [];
   for (const [index, said] of acts.entries()) {
     const { step, asks } = waiting.includes(said.act)
       ? waits(said, index, machineQuestion(scene, deedsOf(waiting)))
       : await playOne(scene, said, index);
     steps.push(step);
-    asking = asking === undefined ? asks : better(asking, asks);
+    asked.push(asks);
   }
   return {
     steps,
     caution,
     grave: caution.length > 0,
-    ...(asking ? { asking } : {}),
+    ...inTurn(asked),
   };
 }
 
@@ -52,10 +56,6 @@ interface OneStep {
   step: Step;
   asks?: Asking | undefined;
 }
-
-/** A doubt that holds work back is asked before one that only completes what is written. */
-const better = (first: Asking, second: Asking | undefined): Asking =>
-  second && first.question.field === 'reason' && second.question.field !== 'reason' ? second : first;
 
 const waits = ({ act, assumed }: Said, index: number, question: Asking['question']): OneStep => ({
   step: { act, outcome: 'asked', entries: [], text: question.text, ...(assumed ? { assumed } : {}) },
@@ -79,6 +79,8 @@ export async function playDeed(
   options: WriteOptions,
   assumed?: ActReading['assumed'],
 ): Promise<OneStep> {
+  const reach = await reachQuestion(scene, deed, options);
+  if (reach) return waits({ act: deed, ...(assumed ? { assumed } : {}) }, options.act, reach);
   const outcome = await write(scene, deed, options);
   const base = { act: deed, entries: outcome.entries, decision: outcome, ...(assumed ? { assumed } : {}) };
   switch (outcome.outcome) {
@@ -90,7 +92,10 @@ export async function playDeed(
       };
     }
     case 'refused':
-      return { step: { ...base, outcome: 'refused', text: refusal(outcome.code, outcome.facts, scene) } };
+      return {
+        step: { ...base, outcome: 'refused', text: refusal(outcome.code, outcome.facts, scene) },
+        asks: heldButTold(scene, deed, outcome, options.act),
+      };
     case 'asked': {
       const question = askAbout(scene, deed, outcome);
       return {
@@ -101,6 +106,17 @@ export async function playDeed(
   }
 }
 
+/** "Back, was a loose plug": a keeper's own words offer themselves for what the refusal asks for. */
+function heldButTold(scene: Scene, deed: Deed, refusal: Refused, about: number): Asking | undefined {
+  const { person, message, reading } = scene;
+  if (refusal.code !== 'safety-hold' || deed.kind !== 'up' || person.role !== 'keeper') return undefined;
+  const told = message.text.trim();
+  const saysMore = /[,.;:–—-]\s*\S+\s+\S+/u.test(told) || reading.acts.length > 1;
+  const { machine } = refusal.facts;
+  if (!saysMore || machine === undefined) return undefined;
+  return { about, question: foundConfirm(scene, { kind: 'release', machine, found: told }, [deed]) };
+}
+
 /** Deeds of a button or of an answered question, decided in their order. */
 export async function playDeeds(
   scene: Scene,
@@ -108,16 +124,16 @@ export async function playDeeds(
   options: Omit<WriteOptions, 'act'>,
 ): Promise<Played> {
   const steps: Step[] = [];
-  let asking: Asking | undefined;
+  const asked: (Asking | undefined)[] = [];
   for (const [index, deed] of deeds.entries()) {
     const { step, asks } =
       deed.kind === 'ask'
         ? await playOne(scene, { act: deed }, index)
         : await playDeed(scene, deed, { ...options, act: index });
     steps.push(step);
-    asking ??= asks;
+    asked.push(asks);
   }
-  return { steps, caution: [], grave: false, ...(asking ? { asking } : {}) };
+  return { steps, caution: [], grave: false, ...inTurn(asked) };
 }
 
 /** "Put off", "say what was found": a question about a deed that is not complete yet. */

@@ -3,14 +3,14 @@ import { createHash } from 'node:crypto';
 import type { Doubt } from '../language/act.ts';
 import { dateOfDay, weekdayOf, type Day } from '../maintenance/calendar.ts';
 import type { Asked } from '../maintenance/decide/decision.ts';
-import type { Deed } from '../maintenance/decide/deed.ts';
+import type { Deed, ReleaseDeed } from '../maintenance/decide/deed.ts';
 import type { Entry } from '../maintenance/entry/entry.ts';
 import { list } from '../replies/format/list.ts';
 import { hours } from '../replies/format/number.ts';
 import { weekdayName } from '../replies/format/date.ts';
-import { machineName, partName, todo } from '../replies/wording/names.ts';
+import { machineName, partName, symptomName, todo } from '../replies/wording/names.ts';
 import { question as worded } from '../replies/wording/questions.ts';
-import { CONFIRM, LEAVE } from './answering.ts';
+import { CONFIRM, LAST, LEAVE } from './answering.ts';
 import { deedsOf } from './step.ts';
 import type { OpenQuestion } from './conversation.ts';
 import type { Scene } from './scene.ts';
@@ -23,7 +23,7 @@ const MOST_OPTIONS = 8;
 
 function open({ message, because, saidAt }: Scene, asked: Open): OpenQuestion {
   const id = createHash('sha256')
-    .update(`${message.key}\n${asked.field}\n${asked.text}`)
+    .update(`${message.key}\n${asked.field}\n${asked.text}\n${JSON.stringify(asked.pending)}`)
     .digest('hex')
     .slice(0, 10);
   return { id: `q-${id}`, message: because ?? message.key, saidAt, ...asked };
@@ -48,6 +48,8 @@ function about(deed: Deed): string[] {
       return [`${partName(deed.part)} replaced`];
     case 'usage':
       return deed.hours === undefined ? [] : [`${hours(deed.hours)} run`];
+    case 'meter':
+      return [`counter at ${hours(deed.hours)}`];
     case 'done':
     case 'claim':
     case 'defer':
@@ -55,6 +57,16 @@ function about(deed: Deed): string[] {
     default:
       return [];
   }
+}
+
+/** What waits for an answer, in a few words: "Birch, 40 h run". */
+export function waitingWords({ pending, text }: OpenQuestion): string {
+  const words = pending.map((deed) => {
+    const where = 'machine' in deed && deed.machine !== undefined ? [machineName(deed.machine)] : [];
+    return [...where, ...about(deed)].join(', ');
+  });
+  const said = words.filter((word) => word !== '');
+  return said.length > 0 ? list(said) : text.replace(/^Nothing noted: |[.?]$/gu, '');
 }
 
 export function unclearQuestion(scene: Scene, index: number): OpenQuestion {
@@ -110,9 +122,11 @@ export function reasonQuestion(scene: Scene, entries: readonly Entry[]): OpenQue
   );
   const [first] = silent;
   if (first?.kind !== 'swapped') return undefined;
+  const several = scene.reading.acts.filter(({ act }) => act.kind === 'swap').length > 1;
+  const where = several ? ` on ${machineName(first.machine)}` : '';
   return open(scene, {
     field: 'reason',
-    text: `Why did the old ${partName(first.part)} come out?`,
+    text: `Why did the old ${partName(first.part)}${where} come out?`,
     options: [
       { value: 'worn', label: 'Worn' },
       { value: 'broken', label: 'Broken' },
@@ -128,7 +142,7 @@ export function untilQuestion(scene: Scene, deed: Deed, field: 'until' | 'found'
     return open(scene, {
       field,
       text: `What was found on ${name}, and what was mended or replaced? A keeper’s word lifts the hold.`,
-      options: [],
+      options: [{ value: LEAVE, label: 'Not now' }],
       pending: [deed],
     });
   const task = deed.kind === 'defer' && deed.task !== undefined ? todo(deed.task) : 'this';
@@ -166,3 +180,60 @@ export const laterQuestion = (scene: Scene, pending: readonly Deed[]): OpenQuest
     pending,
   });
 };
+
+/** The words by which a keeper lifts a hold, read back. `also`: work told in the same breath. */
+export function foundConfirm(scene: Scene, release: ReleaseDeed, also: readonly Deed[]): OpenQuestion {
+  const machine = release.machine ?? '';
+  const hold = scene.record.machines.get(machine)?.hold;
+  const why = hold ? ` (${symptomName(hold.symptom)}, told by ${scene.personName(hold.since.by)})` : '';
+  return open(scene, {
+    field: 'found',
+    text: `Lift the hold on ${machineName(machine)}${why} with this: “${release.found ?? ''}”?`,
+    options: [
+      { value: CONFIRM, label: 'Yes, lift it' },
+      { value: LEAVE, label: 'Leave it held' },
+    ],
+    pending: [release, ...also],
+  });
+}
+
+/** "Change something": what is said next is about that message, also where it is only a day or a reason. */
+export const changeQuestion = (scene: Scene, batch: string): OpenQuestion =>
+  open(scene, {
+    field: 'change',
+    text: 'What should be different? Such as “12 h”, “yesterday”, “Maple, not Alder” or “worn”.',
+    options: [{ value: LEAVE, label: 'Leave it' }],
+    pending: [{ kind: 'amend' }],
+    batches: [batch],
+  });
+
+/** The speaker's last word is of another day: is that one meant? */
+export const farQuestion = (scene: Scene, deed: Deed, what: string): OpenQuestion =>
+  open(scene, {
+    field: 'far',
+    text: `Your last entry is not of today’s talk (${what}). ${deed.kind === 'undo' ? 'Take that back' : 'Change that one'}?`,
+    options: [
+      { value: CONFIRM, label: 'Yes' },
+      { value: LEAVE, label: 'Leave it' },
+    ],
+    pending: [deed],
+  });
+
+/** Several messages at once: shown before they go. */
+export const manyQuestion = (
+  scene: Scene,
+  deed: Deed,
+  told: readonly string[],
+  batches: readonly string[],
+): OpenQuestion =>
+  open(scene, {
+    field: 'many',
+    text: `Take back what ${told.length} messages wrote? ${told.join('; ')}.`,
+    options: [
+      { value: CONFIRM, label: told.length === 2 ? 'Both' : `All ${told.length}` },
+      { value: LAST, label: 'Only the last' },
+      { value: LEAVE, label: 'Leave it' },
+    ],
+    pending: [deed],
+    batches,
+  });

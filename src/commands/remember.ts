@@ -25,14 +25,27 @@ export async function remember(scene: Scene, played: Played, answer: Answer): Pr
 }
 
 function nextConversation(scene: Scene, played: Played, answer: Answer): Conversation {
-  const lastMachine = lastNamed(played.steps) ?? scene.conversation.lastMachine;
+  const { conversation, message } = scene;
+  if (played.keeps ?? saysNothing(played))
+    return { ...conversation, ...pressesOf(played.offers ? answer : undefined) };
+  const lastMachine = lastNamed(played.steps) ?? conversation.lastMachine;
   return {
+    at: message.now,
     ...(lastMachine === undefined ? {} : { lastMachine }),
+    ...(played.changing === undefined ? {} : { changing: played.changing }),
     ...(tookMachine(played.steps) ? { tookMachine: true } : {}),
     ...(played.asking ? { question: played.asking.question } : {}),
-    presses: answer.buttons.map(({ label, press }) => ({ label, press })),
+    ...(played.waiting ? { waiting: played.waiting.map(({ question }) => question) } : {}),
+    ...pressesOf(answer),
   };
 }
+
+/** "Thanks": no answer to what is open, and no reason to forget it. */
+const saysNothing = ({ steps, asking, aside, caution }: Played): boolean =>
+  steps.length === 0 && !asking && aside === undefined && caution.length === 0;
+
+const pressesOf = (answer: Answer | undefined): Pick<Conversation, 'presses'> =>
+  answer ? { presses: answer.buttons.map(({ label, press }) => ({ label, press })) } : {};
 
 const tookMachine = (steps: readonly Step[]): boolean =>
   steps.some((s) => s.outcome === 'written' && s.assumed?.['machine']?.from === 'conversation');

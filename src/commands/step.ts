@@ -3,7 +3,7 @@ import type { Act, ActReading } from '../language/act.ts';
 import type { Asked, Decision, WrittenNotes } from '../maintenance/decide/decision.ts';
 import type { Deed } from '../maintenance/decide/deed.ts';
 import type { Entry } from '../maintenance/entry/entry.ts';
-import type { Reply } from '../replies/reply.ts';
+import type { Button, Reply } from '../replies/reply.ts';
 import type { OpenQuestion } from './conversation.ts';
 import type { ActOutcome } from './message.ts';
 
@@ -31,13 +31,20 @@ export interface Asking {
 export interface Played {
   steps: readonly Step[];
   asking?: Asking;
-  /** The message was no answer to the question that was open: it stays open no longer. */
+  /** Further doubts, asked one after the other when the open one is settled. */
+  waiting?: readonly Asking[];
   /** Somebody is hurt, or a safety symptom was told: stands first. */
   caution: readonly string[];
   /** Nothing else is said but the caution, the hold and its buttons. */
   grave: boolean;
   /** "Leave it" was chosen, or a hint that belongs to no act. */
   aside?: string;
+  /** Buttons that stand for the answers to an aside. */
+  offers?: readonly Button[];
+  /** The message that further corrections are about. */
+  changing?: string;
+  /** Neither the open question nor the last buttons are settled by this message. */
+  keeps?: true;
 }
 
 export const deedsOf = (acts: readonly (Act | Deed)[]): Deed[] =>

@@ -1,15 +1,18 @@
 /** Decides one act against the record with the message's earlier acts applied, and appends what came of it. */
 import type { DecideContext } from '../maintenance/decide/context.ts';
 import { decide } from '../maintenance/decide/decide.ts';
-import { momentOf } from '../maintenance/decide/moment.ts';
+import { momentOf, momentOn } from '../maintenance/decide/moment.ts';
 import type { Decision } from '../maintenance/decide/decision.ts';
-import type { Deed } from '../maintenance/decide/deed.ts';
+import type { AmendDeed, Deed } from '../maintenance/decide/deed.ts';
+import { canonicalName } from '../maintenance/decide/scene.ts';
 import { latestPutOff, planned } from '../maintenance/due/plan.ts';
 import { entryId } from '../maintenance/entry/id.ts';
 import { VERSIONS } from '../maintenance/entry/upcast.ts';
 import type { Draft, Entry, Instant } from '../maintenance/entry/entry.ts';
 import { extendShop, shopAt } from '../maintenance/record/extend.ts';
-import type { ShopRecord } from '../maintenance/record/record.ts';
+import { foldMachine } from '../maintenance/record/fold.ts';
+import type { MachineRecord, ShopRecord } from '../maintenance/record/record.ts';
+import { standing, type Fact } from '../maintenance/record/standing.ts';
 import { holdsAt, sourceAt } from './current.ts';
 import { lastBatch } from './lastBatch.ts';
 import { dueContext, type Scene } from './scene.ts';
@@ -21,6 +24,8 @@ export interface WriteOptions {
   confirmed?: boolean;
   /** The batch that an undo or an amendment is about, when a button names it. */
   batch?: readonly Entry[];
+  /** The speaker knows that the correction reaches back to another day. */
+  reaches?: boolean;
 }
 
 export type Outcome = Decision & { entries: readonly Entry[] };
@@ -91,14 +96,37 @@ async function recordAsOf(scene: Scene, deed: Deed, at: Instant): Promise<ShopRe
   return shopAt(record, machine, at, sourceAt(transaction.journal, message.now), calendar);
 }
 
-type Batch = Pick<DecideContext, 'lastBatch' | 'corrected'>;
+type Batch = Pick<DecideContext, 'lastBatch' | 'corrected' | 'without'>;
 
 /** Only a correction speaks of what was written before. */
 async function batchFor(scene: Scene, deed: Deed, { batch }: WriteOptions): Promise<Batch> {
   if (deed.kind !== 'undo' && deed.kind !== 'amend') return { lastBatch: [] };
   const { journal } = scene.transaction;
   const last = batch ?? (await lastBatch(journal, scene.person.id, scene.message.now));
-  return { lastBatch: last, corrected: await journal.familyOf(last.map((entry) => entry.id)) };
+  const corrected = await journal.familyOf(last.map((entry) => entry.id));
+  const without = deed.kind === 'amend' ? await withoutReadings(scene, deed, standing(corrected)) : new Map();
+  return { lastBatch: last, corrected, without };
+}
+
+/** Each reading's machine as it would stand at that moment if the reading had not been told. */
+async function withoutReadings(
+  { transaction, message, calendar, record, saidAt }: Scene,
+  deed: AmendDeed,
+  facts: readonly Fact[],
+): Promise<ReadonlyMap<string, MachineRecord>> {
+  const source = sourceAt(transaction.journal, message.now);
+  const named = deed.machine === undefined ? undefined : canonicalName(deed.machine, record);
+  const found = new Map<string, MachineRecord>();
+  for (const fact of facts) {
+    if (fact.kind !== 'meter') continue;
+    const machine = named ?? fact.machine;
+    const entries = (await source.ofMachine(machine)).filter(
+      (entry) => entry.id !== fact.id && !('target' in entry && entry.target === fact.id),
+    );
+    const at = deed.on === undefined ? fact.at : momentOn(deed.on, saidAt, calendar).at;
+    found.set(fact.id, foldMachine(machine, entries, calendar, at));
+  }
+  return found;
 }
 
 const LATELY_MS = 2 * 60_000;

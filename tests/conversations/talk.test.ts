@@ -125,7 +125,8 @@ describe('plans', () => {
 
   it('by the button ask until when, with days to choose from', async () => {
     await talk.say("what's overdue on alder?");
-    const asked = await talk.say('put off');
+    expect(labels(await talk.say('put off'))[0]).toBe('Put off: oil the rods on Alder');
+    const asked = await talk.say('put off: oil the rods on alder');
     expect(asked.question?.options.map((option) => option.label)).toEqual([
       'Tomorrow',
       'Monday',
@@ -163,7 +164,9 @@ describe('a safety symptom', () => {
     );
     await talk.say("juniper's back", { as: 'Ines' });
     await talk.say('say what was found', { as: 'Ines' });
-    const lifted = await talk.say('a toaster two doors down, nothing on the printer', { as: 'Ines' });
+    const readBack = await talk.say('a toaster two doors down, nothing on the printer', { as: 'Ines' });
+    expect(readBack).toMatchObject({ outcome: 'asked', entries: [] });
+    const lifted = await talk.say('yes', { as: 'Ines' });
     expect(lifted.entries).toMatchObject([
       { kind: 'released', machine: 'juniper', found: expect.stringMatching(/toaster/u) },
     ]);

@@ -8,6 +8,8 @@ import { changesOf, figureFor, fitting, type Change } from './amendment.ts';
 import type { DecideContext, Shops } from './context.ts';
 import type { AmendDeed } from './deed.ts';
 import { asked, refused, written, type Asked, type Decision, type Refused } from './decision.ts';
+import { heldBy } from './hold.ts';
+import { holdOf, stillHolds } from './lifting.ts';
 import { notYours } from './own.ts';
 import { doubtAmended } from './recheck.ts';
 import { canonicalName } from './scene.ts';
@@ -24,6 +26,8 @@ export function decideAmend(deed: AmendDeed, shops: Shops, context: DecideContex
   );
   if (foreign) return foreign;
   for (const { fact, set } of chosen) {
+    const held = holdOf(fact, shops.latest);
+    if (held && !stillHolds(fact, amend(fact, set))) return heldBy(held.machine, held.hold);
     const doubt = doubtAmended(fact, amend(fact, set), shops, context);
     if (doubt) return doubt;
   }

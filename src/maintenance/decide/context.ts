@@ -25,6 +25,8 @@ export interface DecideContext {
   lastBatch: readonly Entry[];
   /** The entries that amendments and take-backs in the last batch are about, with their own corrections. */
   corrected?: readonly Entry[];
+  /** By id of a counter reading in the last batch: its machine as it stood then, without that reading. */
+  without?: ReadonlyMap<string, MachineRecord>;
   /** Key of this message, to tell a repetition from two equal acts in one message. */
   message?: string;
   /** What anybody said in the last two minutes, for telling repetitions. */

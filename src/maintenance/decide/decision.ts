@@ -13,7 +13,7 @@ export type RefusalCode = (typeof REFUSAL_CODES)[number];
 
 export const FLAGS = [
   'not-on-this-build', 'plastic-nut', 'assumed-fitted', 'assumed-machine', 'about-that-day',
-  'possible-duplicate', 'conflict',
+  'possible-duplicate', 'conflict', 'hold-stays', 'claimed-by-other',
 ] as const; // prettier-ignore
 export type Flag = (typeof FLAGS)[number];
 
@@ -63,6 +63,10 @@ export interface WrittenNotes {
   missing?: Part;
   /** The hold that an entry sets or lifts. */
   hold?: Symptom;
+  /** The machine that stays held although the rest of a message was taken back. */
+  stays?: string;
+  /** Who has taken the task on already, and for which day. */
+  claim?: { by: string; on?: LocalDate };
   /** Symptoms that a bare "it's gone" cleared. */
   cleared?: readonly Symptom[];
   /** Somebody's hands are in the machine. */

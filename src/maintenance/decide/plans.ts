@@ -36,7 +36,11 @@ export function decideClaim(deed: ClaimDeed, shops: Shops, context: DecideContex
   const unplanned = notPlanned(task, latest, context);
   if (unplanned) return unplanned;
   const said = { ...(task ? { task } : {}), ...(on === undefined ? {} : { on }) };
-  return written([{ kind: 'claimed', machine, ...said, at, precision }]);
+  const before = task && latest.claims[task];
+  const draft = { kind: 'claimed', machine, ...said, at, precision } as const;
+  if (!before || before.mark.by === context.by) return written([draft]);
+  const claim = { by: before.mark.by, ...(before.on === undefined ? {} : { on: before.on }) };
+  return written([draft], ['claimed-by-other'], { claim });
 }
 
 /** The room's tasks are the room's, whichever machine was spoken of. */

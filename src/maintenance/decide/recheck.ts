@@ -8,6 +8,7 @@ import type { DecideContext, Shops } from './context.ts';
 import { refused, type Asked, type Refused } from './decision.ts';
 import { BORDERS, impossible } from './figures.ts';
 import { doubtHours } from './hours.ts';
+import { doubtReading } from './meter.ts';
 import { cannotWait, notLater, notPlanned } from './plans.ts';
 import { impossibleUsage } from './usage.ts';
 
@@ -39,7 +40,7 @@ function doubtFields(before: Fact, after: Fact, machine: MachineRecord, context:
     case 'usage':
       return impossibleUsage(after, machine.name) ?? doubtUsage(before, after, machine, context);
     case 'meter':
-      return impossible('hours', after.hours, BORDERS.counter, facts);
+      return doubtMeter(after, machine, context);
     case 'loaded':
       return impossible('grams', after.grams, BORDERS.grams, facts);
     case 'swapped':
@@ -51,6 +52,14 @@ function doubtFields(before: Fact, after: Fact, machine: MachineRecord, context:
     default:
       return undefined;
   }
+}
+
+/** Judged like a reading that was just taken, against what stood there without it. */
+function doubtMeter(after: Fact & { kind: 'meter' }, latest: MachineRecord, context: DecideContext): Doubt {
+  const { kind, hours, newCounter, at, precision } = after;
+  const machine = context.without?.get(after.id) ?? blankMachine(latest.name);
+  const scene = { name: latest.name, machine, latest, at, precision, flags: [] };
+  return doubtReading({ kind, hours, ...(newCounter ? { newCounter } : {}) }, scene, context);
 }
 
 function doubtUsage(

@@ -4,10 +4,12 @@
  */
 import { replaceTask } from '../codes.ts';
 import type { Draft, Entry } from '../entry/entry.ts';
-import { standing } from '../record/standing.ts';
+import { standing, type Fact } from '../record/standing.ts';
 import type { DecideContext, Shops } from './context.ts';
 import type { UndoDeed } from './deed.ts';
 import { refused, written, type Decision } from './decision.ts';
+import { heldBy } from './hold.ts';
+import { aboutIn, holdOf } from './lifting.ts';
 import { notYours } from './own.ts';
 import { canonicalName } from './scene.ts';
 
@@ -23,14 +25,27 @@ export function decideUndo(deed: UndoDeed, shops: Shops, context: DecideContext)
       ...(part === undefined ? {} : { part }),
       ...(task === undefined ? {} : { task }),
     });
+  const foreign = notYours(chosen, context);
+  if (foreign) return foreign;
+  const facts = standing([...context.lastBatch, ...(context.corrected ?? [])]);
+  const holds = chosen.flatMap((entry) => holdBehind(entry, facts, shops) ?? []);
+  const free = chosen.filter((entry) => !holdBehind(entry, facts, shops));
+  const [held] = holds;
+  if (held && free.length === 0) return heldBy(held.machine, held.hold);
   const at = Math.min(context.saidAt, context.now);
-  const drafts = chosen.map(({ id: target }): Draft => ({
+  const drafts = free.map(({ id: target }): Draft => ({
     kind: 'takenBack',
     target,
     at,
     precision: 'instant',
   }));
-  return notYours(chosen, context) ?? written(drafts);
+  if (!held) return written(drafts);
+  return written(drafts, ['hold-stays'], { hold: held.hold.symptom, stays: held.machine });
+}
+
+function holdBehind(entry: Entry, facts: readonly Fact[], shops: Shops): ReturnType<typeof holdOf> {
+  const fact = aboutIn(entry, facts);
+  return fact && holdOf(fact, shops.latest);
 }
 
 /** An entry goes by what it comes to now; an amendment by what it is about. */

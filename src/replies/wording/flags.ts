@@ -4,7 +4,7 @@ import type { Entry } from '../../maintenance/entry/entry.ts';
 import { hours } from '../format/number.ts';
 import { capital } from '../format/list.ts';
 import { machineName, partName } from './names.ts';
-import { since, type View } from './view.ts';
+import { dateWord, since, type View } from './view.ts';
 
 export interface Flagged {
   entry: Entry;
@@ -30,6 +30,12 @@ const REMARKS: Readonly<Record<Flag, Remark>> = {
   'about-that-day': () => 'You are not sure of the day: marked as “about”.',
   'possible-duplicate': ({ entry }) =>
     `The same was noted on ${machineOf(entry)} within these two minutes; both stand. Undo takes this one back.`,
+  'hold-stays': ({ notes }) =>
+    `${notes.stays === undefined ? 'The machine' : machineName(notes.stays)} stays held: a hold is lifted by what was found and mended, or as a false alarm, not by undo.`,
+  'claimed-by-other': ({ notes }, view) =>
+    notes.claim === undefined
+      ? undefined
+      : `${view.personName(notes.claim.by)} has it already${notes.claim.on === undefined ? '' : `, for ${dateWord(notes.claim.on, view).replace(/^on /u, '')}`}: settle between you who does it.`,
   conflict: ({ entry, notes }, view) => {
     if (notes.shelf)
       return `The shelf had ${notes.shelf.before} ${partName(notes.shelf.part, notes.shelf.before)} on record: count it when you pass.`;

@@ -88,10 +88,11 @@ const NOTES: Notes = {
   seen: (e) => `${symptomName(e.symptom)}${e.part ? ` (${partName(e.part)})` : ''} noted`,
   cleared: (e) => (e.symptom ? `${symptomName(e.symptom)}: gone` : 'runs well again'),
   down: () => 'out of use',
-  up: (_, { after }) =>
-    after?.back && after.back.idleDays > 1
-      ? `back in use after ${count(after.back.idleDays, 'day')}`
-      : 'back in use',
+  up: (entry, { after, calendar }) => {
+    const spell = after?.downSpells.at(-1);
+    const days = spell?.to === entry.at ? calendar.dayOf(spell.to) - calendar.dayOf(spell.from) : 0;
+    return days > 0 ? `back in use after ${count(days, 'day')}` : 'back in use';
+  },
   opened: () => 'open: hands are in it',
   closed: () => 'put together again',
   putOff: (e, { calendar, today }) => {
@@ -134,7 +135,9 @@ function amendment(entry: EntryOf<'amended'>, { target, ...facts }: NoteFacts): 
   const now = correctedBy(target, set);
   const [before, after] = [plainNote(target, facts), plainNote(now, facts)];
   const moved =
-    'machine' in target && set.machine !== undefined ? [`was on ${machineName(target.machine ?? '')}`] : [];
+    'machine' in target && set.machine !== undefined && set.machine !== target.machine
+      ? [`was on ${machineName(target.machine ?? '')}`]
+      : [];
   const dated = set.at === undefined ? [] : [`was ${dayWord(target, facts)}, now ${dayWord(now, facts)}`];
   const changed = before === after ? [] : [`was: ${before}`];
   const was = [...moved, ...dated, ...changed];

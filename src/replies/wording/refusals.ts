@@ -29,7 +29,12 @@ const REFUSALS: Readonly<Record<RefusalCode, Sentence>> = {
       : `I know no machine called ${f.machine === undefined ? 'that' : `“${f.machine}”`}. Not noted.`,
   'not-yours': (f, view) =>
     `That entry is ${f.by === undefined ? 'somebody else’s' : `${view.personName(f.by)}’s`}: only its author or a keeper can change it. Nothing changed.`,
-  'nothing-to-undo': () => 'Nothing of yours is left to take back.',
+  'nothing-to-undo': (f) => {
+    if (f.act === 'release') return `${machine(f)} is not held.`;
+    return f.act === 'amend'
+      ? 'Nothing of yours here that this could put right. Nothing changed.'
+      : 'Nothing of yours is left to take back.';
+  },
   'safety-cannot-wait': (f, view) =>
     `${machine(f)}: ${f.task === undefined ? 'that' : todo(f.task)} is a safety check and cannot wait${f.date === undefined ? '' : ` past ${dateWord(f.date, view).replace(/^on /u, '')}`}. The other way is to take ${machine(f)} out of use until it is done: say “${f.machine ?? 'it'} is out of use”.`,
   'safety-hold': (f, view) =>

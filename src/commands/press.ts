@@ -1,0 +1,38 @@
+/** What a pressed button does: the same as a sentence would. */
+import type { Press } from '../replies/reply.ts';
+import { standingBatch } from './lastBatch.ts';
+import { playAsk, playDeeds } from './play.ts';
+import { changeQuestion } from './questions.ts';
+import type { Scene } from './scene.ts';
+import { playAnswer } from './settle.ts';
+import type { Played } from './step.ts';
+import { thenAsk } from './turns.ts';
+
+/** A sentence that belongs to no act. */
+export const aside = (text: string): Played => ({ steps: [], caution: [], grave: false, aside: text });
+
+export async function playPress(scene: Scene, press: Press): Promise<Played> {
+  const { conversation } = scene;
+  switch (press.does) {
+    case 'deeds':
+      return playDeeds(scene, press.deeds, {});
+    case 'ask':
+      return playAsk(scene, press.about, press.field);
+    case 'undo':
+      return playDeeds(scene, [{ kind: 'undo' }], {
+        batch: await standingBatch(scene.transaction.journal, press.message, scene.message.now),
+      });
+    case 'change': {
+      const open = conversation.question ? [conversation.question] : [];
+      const asking = { about: 0, question: changeQuestion(scene, press.message) };
+      const asked: Played = { steps: [], caution: [], grave: false, asking, changing: press.message };
+      return thenAsk(asked, [...open, ...(conversation.waiting ?? [])]);
+    }
+    case 'answer': {
+      const { question } = conversation;
+      if (question?.id !== press.question)
+        return { ...aside('That question is settled already; say it again if it is not.'), keeps: true };
+      return playAnswer(scene, question, press.value);
+    }
+  }
+}
