@@ -1,5 +1,6 @@
 #!/usr/bin/env node
 /** The command line: the only place that reads the clock, the environment and the standard streams. */
+import { once } from 'node:events';
 import { createInterface } from 'node:readline';
 import { run } from './cli/run.ts';
 
@@ -18,6 +19,9 @@ process.exitCode = await run(words, {
   output: {
     json: words.includes('--json'),
     out: (text) => void process.stdout.write(text),
+    async room() {
+      if (process.stdout.writableNeedDrain) await once(process.stdout, 'drain');
+    },
     err: (text) => void process.stderr.write(text),
   },
 });

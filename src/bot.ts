@@ -2,7 +2,7 @@
 import { createReader } from './language/read.ts';
 import type { Reading, SaidAt } from './language/act.ts';
 import { applyWorkshop, type Enrolled, type EnrolRequest } from './commands/applyWorkshop.ts';
-import { checkpointsOf, knownFromCheckpoints, WORTH_SAVING } from './commands/checkpoints.ts';
+import { checkpointsOf, isWorthSaving, knownFromCheckpoints } from './commands/checkpoints.ts';
 import { catchUp, nothingKnown, type Known } from './commands/current.ts';
 import { RequestFault } from './commands/fault.ts';
 import { handle } from './commands/handle.ts';
@@ -69,7 +69,7 @@ export function openBot(store: Store): Bot {
     return known.record;
   };
   const saveIfWorthIt = async (): Promise<void> => {
-    if (!known || !saved || !setting || known.position - saved.position < WORTH_SAVING) return;
+    if (!known || !saved || !setting || !isWorthSaving(known, saved)) return;
     const rows = checkpointsOf(known, setting.calendar);
     await store.transact(async ({ post }) => {
       await post.dropCheckpoints();

@@ -15,14 +15,15 @@ import { converse } from '../terminal/converse.ts';
 import type { Command } from './command.ts';
 import { failed } from './fault.ts';
 import { readMoment } from './moment.ts';
-import { readTextFile, withBot, type World } from './session.ts';
-import type { Arguments } from './options.ts';
+import { existing, readTextFile, withBot, type World } from './session.ts';
+import { noWords, type Arguments } from './options.ts';
 import { demoTemplate } from '../../demo-data/build.ts';
 
-function demoNow(args: Arguments, world: World): Instant {
+/** The moment of the run, in the zone of the workshop that this file describes. */
+function momentIn(yaml: string, args: Arguments, world: World): Instant {
   const said = args.text('now');
   if (said === undefined) return world.clock();
-  const parsed = parseWorkshop(demoTemplate());
+  const parsed = parseWorkshop(yaml);
   return readMoment(said, '--now', openCalendar(parsed.ok ? parsed.workshop.workshop.zone : 'UTC'));
 }
 
@@ -32,7 +33,7 @@ async function onDemo(args: Arguments, world: World): Promise<number> {
   const store = await openSqliteStore(join(folder, 'demo.sqlite'));
   const bot = openBot(store);
   try {
-    const now = demoNow(args, world);
+    const now = momentIn(demoTemplate(), args, world);
     await fillWithDemo(store, now);
     return await talk(
       bot,
@@ -75,18 +76,20 @@ export const chat: Command = {
   usage: 'chat [--workshop FILE] [--as NAME]',
   options: { workshop: { type: 'string' }, as: { type: 'string' } },
   async run(args, world) {
+    noWords(args, 'chat');
     const file = args.text('db') ?? world.environment['FETTLE_DB'];
     const workshop = args.text('workshop');
     if (file === undefined)
       return workshop === undefined ? onDemo(args, world) : onFile(args, world, workshop);
+    if (workshop === undefined) return withBot(existing(file), (bot) => talk(bot, args, world, ''));
+    const yaml = readTextFile(workshop);
     return withBot(file, async (bot) => {
-      if (workshop !== undefined)
-        await bot.enrol({
-          yaml: readTextFile(workshop),
-          now: world.clock(),
-          by: args.text('as') ?? 'me',
-          dryRun: false,
-        });
+      await bot.enrol({
+        yaml,
+        now: momentIn(yaml, args, world),
+        by: args.text('as') ?? 'me',
+        dryRun: false,
+      });
       return talk(bot, args, world, '');
     });
   },
@@ -98,7 +101,7 @@ async function onFile(args: Arguments, world: World, workshop: string): Promise<
   const folder = await mkdtemp(join(tmpdir(), 'fettle-trial-'));
   try {
     return await withBot(join(folder, 'trial.sqlite'), async (bot) => {
-      await bot.enrol({ yaml, now: demoNow(args, world), by: args.text('as') ?? 'me', dryRun: false });
+      await bot.enrol({ yaml, now: momentIn(yaml, args, world), by: args.text('as') ?? 'me', dryRun: false });
       return talk(bot, args, world, 'No database given: nothing of this is kept. (--db FILE keeps it.)');
     });
   } finally {

@@ -1,5 +1,6 @@
 import { dueJson, dueList } from '../../src/index.ts';
 import type { Command } from './command.ts';
+import { noWords } from './options.ts';
 import { print } from './output.ts';
 import { withSession } from './session.ts';
 
@@ -7,8 +8,9 @@ export const due: Command = {
   about: 'list what is due, machine by machine',
   usage: 'due [--machine NAME]',
   options: { machine: { type: 'string' } },
-  run: (args, world) =>
-    withSession(args, world, async ({ bot, calendar, now }) => {
+  run(args, world) {
+    noWords(args, 'due');
+    return withSession(args, world, async ({ bot, calendar, now }) => {
       const machine = args.text('machine');
       const rows = await bot.due({ now, ...(machine === undefined ? {} : { machine }) });
       const view = { calendar, today: calendar.dayOf(now), personName: (id: string) => id };
@@ -18,5 +20,6 @@ export const due: Command = {
         dueList(rows, view, machine !== undefined),
       );
       return 0;
-    }),
+    });
+  },
 };

@@ -1,8 +1,9 @@
-import { entryDocument, openCalendar, parseWorkshop } from '../../src/index.ts';
+import { existsSync } from 'node:fs';
+import { entryDocument, openCalendar, parseWorkshop, type Bot } from '../../src/index.ts';
 import type { Command } from './command.ts';
 import { usage } from './fault.ts';
 import { print } from './output.ts';
-import { databaseFile, momentOf, readTextFile, withBot } from './session.ts';
+import { databaseFile, momentOf, readTextFile, withBot, withTrial } from './session.ts';
 
 const names = (label: string, list: readonly string[]): string[] =>
   list.length === 0 ? [] : [`${label}: ${list.join(', ')}`];
@@ -19,8 +20,8 @@ export const enrol: Command = {
     const yaml = readTextFile(file);
     const parsed = parseWorkshop(yaml);
     const calendar = openCalendar(parsed.ok ? parsed.workshop.workshop.zone : 'UTC');
-    return withBot(database, async (bot) => {
-      const dryRun = args.flag('dry-run');
+    const dryRun = args.flag('dry-run');
+    const apply = async (bot: Bot): Promise<number> => {
       const by = args.text('as') ?? 'me';
       const result = await bot.enrol({ yaml, now: momentOf(args, world, calendar), by, dryRun });
       const { added, changed, unchanged, missing, notes } = result;
@@ -35,6 +36,8 @@ export const enrol: Command = {
       ];
       print(world.output, { added, changed, unchanged, missing, notes, entries }, lines.join('\n'));
       return 0;
-    });
+    };
+    // only looking must not leave an empty database behind
+    return dryRun && !existsSync(database) ? withTrial(apply) : withBot(database, apply);
   },
 };

@@ -13,7 +13,7 @@ export function readMoment(text: string, option: string, calendar: LocalCalendar
   if (date === undefined || !isDate(date)) throw wrong;
   if (hour === undefined || minute === undefined) return calendar.noon(dayOfDate(date));
   const [h, m, s] = [Number(hour), Number(minute), Number(second ?? 0)];
-  if (h > 23 || m > 59 || s > 60) throw wrong;
+  if (h > 23 || m > 59 || s > 59) throw wrong;
   if (offset !== undefined) {
     const instant = Date.parse(text.trim().toUpperCase().replace(' ', 'T'));
     if (Number.isNaN(instant)) throw wrong;

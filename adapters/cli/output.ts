@@ -2,6 +2,8 @@
 export interface Output {
   json: boolean;
   out(text: string): void;
+  /** Resolves when there is room for more: a slow reader of a long export must not fill the memory. */
+  room?(): Promise<void>;
   err(text: string): void;
 }
 

@@ -3,6 +3,7 @@ import { createReader, openCalendar, parseWorkshop, type Reading, type Workshop 
 import { demoTemplate } from '../../demo-data/build.ts';
 import type { Command } from './command.ts';
 import { failed } from './fault.ts';
+import { noWords } from './options.ts';
 import { momentOf, readTextFile } from './session.ts';
 
 interface Line {
@@ -41,6 +42,7 @@ export const read: Command = {
   usage: 'read [--workshop FILE] [--now ISO] [--trail]',
   options: { workshop: { type: 'string' }, trail: { type: 'boolean' } },
   async run(args, world) {
+    noWords(args, 'read');
     const { workshop, people, machines } = workshopIn(args.text('workshop'));
     const calendar = openCalendar(workshop.zone);
     const now = momentOf(args, world, calendar);

@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import { answerDocument, replyText } from '../../src/index.ts';
+import { answerDocument, openCalendar, replyText } from '../../src/index.ts';
 import type { Command } from './command.ts';
 import { usage } from './fault.ts';
 import { readMoment } from './moment.ts';
@@ -14,6 +14,8 @@ export const say: Command = {
     const text = args.positionals.join(' ');
     if (args.positionals.length === 0)
       throw usage('say needs the message: fettle say "oiled the rods on alder"');
+    if (args.text('said-at') !== undefined)
+      readMoment(args.text('said-at') ?? '', '--said-at', openCalendar('UTC'));
     return withSession(args, world, async ({ bot, calendar, now }) => {
       const saidAt = args.text('said-at');
       const answer = await bot.say({

@@ -1,14 +1,16 @@
 /** What a subcommand works with: an open bot, the moment of the run, and where to print. */
-import { readFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import {
   openBot,
   openCalendar,
+  openMemoryStore,
   openSqliteStore,
   RequestFault,
   StoreFault,
   type Bot,
   type Instant,
   type LocalCalendar,
+  type Store,
 } from '../../src/index.ts';
 import type { Arguments } from './options.ts';
 import { CommandFault, failed, usage } from './fault.ts';
@@ -38,9 +40,26 @@ export function databaseFile(args: Arguments, { environment }: World): string {
   return file;
 }
 
+/** A misspelt name must not leave an empty database behind. */
+export function existing(file: string): string {
+  if (existsSync(file)) return file;
+  throw failed(
+    'no-workshop',
+    `There is no database ${file}. Is the name right? fettle enrol FILE makes a new one.`,
+  );
+}
+
 /** Opens the database for the length of `work`. */
 export async function withBot<T>(file: string, work: (bot: Bot) => Promise<T>): Promise<T> {
-  const bot = openBot(await openSqliteStore(file));
+  return withStore(await openSqliteStore(file), work);
+}
+
+/** The same on a store that is gone afterwards. */
+export const withTrial = async <T>(work: (bot: Bot) => Promise<T>): Promise<T> =>
+  withStore(await openMemoryStore(), work);
+
+async function withStore<T>(store: Store, work: (bot: Bot) => Promise<T>): Promise<T> {
+  const bot = openBot(store);
   try {
     return await work(bot);
   } finally {
@@ -53,8 +72,10 @@ export const withSession = <T>(
   args: Arguments,
   world: World,
   work: (session: Session) => Promise<T>,
-): Promise<T> =>
-  withBot(databaseFile(args, world), async (bot) => {
+): Promise<T> => {
+  // a moment that is none is wrong usage, whatever the database holds
+  momentOf(args, world, openCalendar('UTC'));
+  return withBot(existing(databaseFile(args, world)), async (bot) => {
     const calendar = await bot.calendar();
     if (!calendar)
       throw failed(
@@ -63,17 +84,17 @@ export const withSession = <T>(
       );
     return work({ bot, calendar, now: momentOf(args, world, calendar) });
   });
+};
 
 export function momentOf(args: Arguments, world: World, calendar: LocalCalendar): Instant {
   const said = args.text('now');
   return said === undefined ? world.clock() : readMoment(said, '--now', calendar);
 }
 
-export const utc = (): LocalCalendar => openCalendar('UTC');
-
 export function readTextFile(path: string): string {
   try {
-    return readFileSync(path, 'utf8');
+    // some editors put a byte order mark before the first line
+    return readFileSync(path, 'utf8').replace(/^\uFEFF/u, '');
   } catch (cause) {
     throw failed('no-file', `${path} cannot be read${isCoded(cause) ? ` (${cause.code})` : ''}.`, cause);
   }

@@ -1,6 +1,6 @@
 /** Applies a workshop file: what it says beyond the record becomes entries, its people and settings are kept. */
 import { createHash } from 'node:crypto';
-import { openCalendar } from '../maintenance/calendar.ts';
+import { openCalendar, type LocalCalendar } from '../maintenance/calendar.ts';
 import type { Entry, Instant } from '../maintenance/entry/entry.ts';
 import { entryId } from '../maintenance/entry/id.ts';
 import { VERSIONS } from '../maintenance/entry/upcast.ts';
@@ -9,6 +9,7 @@ import type { Transaction } from '../store/store.ts';
 import type { Workshop } from '../workshop.ts';
 import { catchUp, nothingKnown } from './current.ts';
 import { enrolment, type Enrolment } from './enrol.ts';
+import { RequestFault } from './fault.ts';
 import { FILE } from './lastBatch.ts';
 import { newPersonId } from './people.ts';
 
@@ -29,26 +30,64 @@ export async function applyWorkshop(
   before: Workshop | undefined,
 ): Promise<Enrolled> {
   const calendar = openCalendar(workshop.workshop.zone);
-  const { record } = await catchUp([nothingKnown(calendar)], transaction.journal, now, calendar);
+  // also what was written later than now: a machine that is on record is not enrolled a second time
+  const { record } = await catchUp([nothingKnown(calendar)], transaction.journal, Infinity, calendar);
   const { drafts, ...report } = enrolment(workshop, record, { now, calendar, ...(before ? { before } : {}) });
-  // the same file at the same moment is the same message, in whichever database
-  const key = `enrol:${createHash('sha256').update(`${now}\n${yaml}`).digest('hex').slice(0, 24)}`;
-  const entries = drafts.map((draft, act): Entry => ({
+  const first = drafts.length === 0 ? 0 : await firstAct(transaction, now, calendar);
+  const key = await freshKey(transaction, `${now}\n${yaml}`);
+  const entries = drafts.map((draft, i): Entry => ({
     ...draft,
-    id: entryId(key, act, 0),
+    id: entryId(key, first + i, 0),
     v: VERSIONS[draft.kind],
     saidAt: now,
     writtenAt: now,
     by: newPersonId(by),
     platform: FILE,
     message: key,
-    act,
+    act: first + i,
   }));
   if (dryRun) return { ...report, entries };
   await savePeople(transaction, workshop, by);
   await transaction.journal.append(entries);
   await transaction.post.saveWorkshop(JSON.stringify(workshop), now);
   return { ...report, entries };
+}
+
+/**
+ * The same file at the same moment is the same message, in whichever database; applied again after another one it
+ * is a further message.
+ */
+async function freshKey(
+  { journal }: Pick<Transaction, 'journal'>,
+  content: string,
+  times = 0,
+): Promise<string> {
+  const said = times === 0 ? content : `${content}\n${times}`;
+  const key = `enrol:${createHash('sha256').update(said).digest('hex').slice(0, 24)}`;
+  return (await journal.byMessage(key)).length === 0 ? key : freshKey({ journal }, content, times + 1);
+}
+
+/**
+ * The act index of the first draft: after those of files that were applied at this very moment, so that the last
+ * one wins. A file cannot say something new before one that was applied later: what came later would win over it.
+ */
+async function firstAct(
+  { journal }: Pick<Transaction, 'journal'>,
+  now: Instant,
+  calendar: LocalCalendar,
+): Promise<number> {
+  let first = 0;
+  for await (const { entries } of journal.all('arrival')) {
+    const applied = entries.filter((entry) => entry.platform === FILE);
+    const later = applied.find((entry) => entry.writtenAt > now);
+    if (later)
+      throw new RequestFault(
+        'earlier',
+        `A workshop file was applied at ${calendar.format(later.writtenAt)}, which is later than ${calendar.format(now)}: nothing was changed.`,
+      );
+    for (const entry of applied) if (entry.writtenAt === now) first = Math.max(first, entry.act + 1);
+  }
+  return first;
 }
 
 async function savePeople({ post }: Transaction, workshop: Workshop, by: string): Promise<void> {

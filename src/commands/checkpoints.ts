@@ -16,6 +16,11 @@ const WHOLE = '(whole)';
 /** Saving is worth it when a start would otherwise fold more than this many entries. */
 export const WORTH_SAVING = 2000;
 
+/** Also in place of one that looks ahead of the present and is passed over at every start. */
+export const isWorthSaving = (known: Known, saved: Known): boolean =>
+  known.position - saved.position >= WORTH_SAVING ||
+  (saved.now > known.now && known.position >= WORTH_SAVING && known.waiting.length < WORTH_SAVING);
+
 type Rest = Omit<ShopRecord, 'machines' | 'room'>;
 
 const wholeShape = z.object({
@@ -68,7 +73,7 @@ export async function knownFromCheckpoints(
     [...rows.values()].some((r) => r.foldVersion !== FOLD_VERSION || r.position !== whole.position)
   )
     return undefined;
-  const parsed = wholeShape.safeParse(JSON.parse(whole.json));
+  const parsed = wholeShape.safeParse(readJson(whole.json));
   if (!parsed.success || parsed.data.zone !== calendar.zone || !isRest(parsed.data.rest)) return undefined;
   const { machines: names, waiting, now, lastSaid } = parsed.data;
   const { rest } = parsed.data;
@@ -88,5 +93,19 @@ export async function knownFromCheckpoints(
   };
 }
 
-const recordOf = (row: Checkpoint | undefined): MachineRecord | undefined =>
-  row ? hydrate(row.json) : undefined;
+function recordOf(row: Checkpoint | undefined): MachineRecord | undefined {
+  try {
+    return row && hydrate(row.json);
+  } catch {
+    // a damaged cache row is a missing one
+    return undefined;
+  }
+}
+
+function readJson(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return undefined;
+  }
+}

@@ -14,10 +14,11 @@ export const holdsAt =
   (entry: Entry): boolean =>
     entry.at <= now && entry.writtenAt <= now;
 
-/** What is known at `now`, and up to which place in the journal. */
+/** What is known, and up to which place in the journal. */
 export interface Known {
   record: ShopRecord;
   position: Position;
+  /** It holds from here on: when the last of what it takes in happened or was written, not when somebody asked. */
   now: Instant;
   /** Accepted, but not of this time yet. */
   waiting: readonly Entry[];
@@ -62,18 +63,22 @@ async function fromTheBeginning(
     position = upTo;
   }
   const holds = holdsAt(now);
-  const record = foldShop(all.filter(holds), calendar);
+  const held = all.filter(holds);
   return {
-    record,
+    record: foldShop(held, calendar),
     position,
-    now,
+    now: latest(held, -Infinity),
     waiting: all.filter((entry) => !holds(entry)),
     lastSaid: lastSaid(all, -Infinity),
   };
 }
 
+/** From when on all of these count. */
+const latest = (entries: readonly Entry[], before: Instant): Instant =>
+  entries.reduce((last, entry) => Math.max(last, entry.at, entry.writtenAt), before);
+
 const lastSaid = (entries: readonly Entry[], before: Instant): Instant =>
-  entries.reduce((latest, entry) => Math.max(latest, entry.saidAt), before);
+  entries.reduce((last, entry) => Math.max(last, entry.saidAt), before);
 
 async function onTop(
   start: Known,
@@ -93,7 +98,13 @@ async function onTop(
     added.length === 0
       ? start.record
       : await extendShop(start.record, added, sourceAt(journal, now), calendar);
-  return { record, position, now, waiting, lastSaid: lastSaid(added, start.lastSaid) };
+  return {
+    record,
+    position,
+    now: latest(added, start.now),
+    waiting,
+    lastSaid: lastSaid(added, start.lastSaid),
+  };
 }
 
 /** The journal as a source for folding, as of `now`. */
