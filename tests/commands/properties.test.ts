@@ -1,6 +1,7 @@
 /** What holds for any message: nothing throws, a second delivery writes nothing, undo is as if never said. */
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { isSafetySymptom } from '../../src/maintenance/codes.ts';
 import type { DueRow } from '../../src/maintenance/due/row.ts';
 import { demoTalk, NOW, talkIn } from '../support/talk.ts';
 
@@ -55,7 +56,9 @@ describe('any conversation', () => {
         const rows = () => talk.bot.due({ now: NOW + 3_600_000 });
         const before = await rows();
         const answer = await talk.say(text);
-        if (answer.entries.length === 0) return;
+        // a hold is lifted by a reason, not by undo
+        const holds = answer.entries.some((e) => e.kind === 'seen' && isSafetySymptom(e.symptom));
+        if (answer.entries.length === 0 || holds) return;
         await talk.say('undo');
         expect(strip(await rows())).toEqual(strip(before));
       }),
