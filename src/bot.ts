@@ -5,6 +5,7 @@ import { applyWorkshop, type Enrolled, type EnrolRequest } from './commands/appl
 import { checkpointsOf, isWorthSaving, knownFromCheckpoints } from './commands/checkpoints.ts';
 import { catchUp, nothingKnown, type Known } from './commands/current.ts';
 import { RequestFault } from './commands/fault.ts';
+import { forget, type Whose } from './commands/forget.ts';
 import { handle } from './commands/handle.ts';
 import type { Answer, IncomingMessage } from './commands/message.ts';
 import { exportLines, importLines, type Imported } from './commands/transfer.ts';
@@ -33,6 +34,8 @@ export interface Bot {
   enrol(request: EnrolRequest): Promise<Enrolled>;
   exportLines(write: (line: string) => Promise<void> | void): Promise<void>;
   importLines(lines: readonly string[]): Promise<Imported>;
+  /** Gives how many messages' words went; the journal keeps its facts. Throws RequestFault `unknown-person`. */
+  forget(whose: Whose): Promise<number>;
   /** The zone of the enrolled workshop; undefined before there is one. */
   calendar(): Promise<LocalCalendar | undefined>;
   close(): Promise<void>;
@@ -154,6 +157,7 @@ export function openBot(store: Store): Bot {
         for await (const line of exportLines(view.journal, calendar)) await write(line);
       }),
     importLines: (lines) => store.transact((transaction) => importLines(transaction, lines)),
+    forget: (whose) => store.transact((transaction) => forget(transaction, whose)),
     calendar: () =>
       store.read(async (view) =>
         (await view.post.workshop()) === undefined ? undefined : (await settingIn(view)).calendar,

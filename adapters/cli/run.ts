@@ -12,6 +12,7 @@ const COMMANDS: Readonly<Record<string, () => Promise<Command>>> = {
   due: async () => (await import('./due.ts')).due,
   digest: async () => (await import('./digest.ts')).digest,
   enrol: async () => (await import('./enrol.ts')).enrol,
+  forget: async () => (await import('./forget.ts')).forget,
   export: async () => (await import('./export.ts')).exportJournal,
   import: async () => (await import('./import.ts')).importJournal,
 };

@@ -107,7 +107,7 @@ const isCoded = (cause: unknown): cause is { code: string } =>
 export function asCommandFault(cause: unknown): CommandFault {
   if (cause instanceof CommandFault) return cause;
   if (cause instanceof RequestFault)
-    return new CommandFault(cause.code === 'unknown-machine' ? 2 : 1, cause.code, cause.message, cause);
+    return new CommandFault(cause.code.startsWith('unknown-') ? 2 : 1, cause.code, cause.message, cause);
   if (cause instanceof StoreFault) return failed(cause.code, cause.message, cause);
   const text = cause instanceof Error ? cause.message : String(cause);
   return failed('fault', `That could not be done: ${text}`, cause);

@@ -7,11 +7,15 @@ import type { Answer, IncomingMessage } from './message.ts';
 import type { Scene } from './scene.ts';
 import type { Played, Step } from './step.ts';
 
+/** Platforms deliver again for a day at most; two months leave room for a machine that stood still. */
+const KEPT_MS = 60 * 24 * 60 * 60_000;
+
 /** Stores the answer for a second delivery, the words if anything came of them, and the conversation. */
 export async function remember(scene: Scene, played: Played, answer: Answer): Promise<void> {
   const { transaction, message, person } = scene;
   const { post } = transaction;
-  await post.recordHandled(message.key, answer, message.now);
+  await post.recordHandled(message.key, answer, message.now, person.id);
+  await post.pruneHandled(message.now - KEPT_MS);
   await post.dropExpiredConversations(message.now);
   if (scene.entries.length > 0 && message.text !== '')
     await post.saveWords({ message: message.key, person: person.id, text: message.text, at: message.saidAt });

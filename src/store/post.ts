@@ -15,7 +15,9 @@ export interface HandledReader {
 }
 export interface HandledWriter {
   /** A message is handled once: throws StoreFault `duplicate` at a key that is there already. */
-  recordHandled(key: string, answer: unknown, at: Instant): Promise<void>;
+  recordHandled(key: string, answer: unknown, at: Instant, person?: string): Promise<void>;
+  /** Forgets what was handled before this moment: nobody delivers a message again after so long. Gives how many. */
+  pruneHandled(before: Instant): Promise<number>;
 }
 
 /** What a person said, word for word: kept apart from the facts so that it can go. */
@@ -33,8 +35,8 @@ export interface WordsWriter {
   /** Replaces what this message had. */
   saveWords(words: Words): Promise<void>;
   /**
-   * Gives how many messages' words went. Their stored answers, which may quote them, become `null`, a person's
-   * conversations go too, and all of it is overwritten on the disk as well.
+   * Gives how many messages' words went. The stored answers to the message, or to all that the person said, may
+   * quote them and become `null`, a person's conversations go too, and all of it is overwritten on the disk as well.
    */
   deleteWords(whose: { message: string } | { person: string }): Promise<number>;
 }

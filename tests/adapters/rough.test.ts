@@ -94,6 +94,34 @@ describe('a workshop file applied again', () => {
   });
 });
 
+describe('fettle forget', () => {
+  it('deletes a person’s words and the answers to them, and keeps what was noted', async () => {
+    const db = await shop();
+    const say = (text: string, key: string) =>
+      fettle(['say', '--db', db, '--json', '--as', 'Odd', '--key', key, '--now', '2026-03-11T15:40', text]);
+    await say('oiled the rods on alder', 'k1');
+    await say('status alder', 'k2');
+    expect((await fettle(['forget', '--db', db, '--json', '--person', 'odd'])).json()).toEqual({
+      forgotten: 1,
+    });
+    for (const key of ['k1', 'k2'])
+      expect((await say('x', key)).json()).toMatchObject({
+        outcome: 'repeated',
+        reply: expect.stringMatching(/not kept/u),
+      });
+    expect((await fettle(['export', '--db', db])).out).toMatch(/lubricate-rods/u);
+  });
+
+  it('needs to know whose, and says when there is nobody of that name', async () => {
+    const db = await shop();
+    expect((await fettle(['forget', '--db', db])).code).toBe(2);
+    expect((await fettle(['forget', '--db', db, '--person', 'Nobody'])).code).toBe(2);
+    expect((await fettle(['forget', '--db', db, '--json', '--message', 'k9'])).json()).toEqual({
+      forgotten: 0,
+    });
+  });
+});
+
 describe('a journal from an editor that marks its files', () => {
   it('is imported like any other', async () => {
     const [one, two] = [await shop(), fresh()];

@@ -4,6 +4,28 @@ import type { Store } from '../../src/store/store.ts';
 import { MORNING, usage } from './entries.ts';
 
 export function messages(get: () => Store): void {
+  it('what was handled long ago is forgotten, and may come again', async () => {
+    await get().transact(async ({ post }) => {
+      await post.recordHandled('old', 1, MORNING);
+      await post.recordHandled('young', 2, MORNING + 10);
+    });
+    expect(await get().transact(async ({ post }) => post.pruneHandled(MORNING + 10))).toBe(1);
+    expect(await get().read(async ({ post }) => post.handled('old'))).toBeUndefined();
+    expect(await get().read(async ({ post }) => post.handled('young'))).toBeDefined();
+  });
+
+  it('a person’s words go with all answers to that person, also where no words were kept', async () => {
+    await get().transact(async ({ post }) => {
+      await post.recordHandled('question', { reply: 'you said …' }, MORNING, 'p1');
+      await post.recordHandled('other', { reply: 'fine' }, MORNING, 'p2');
+      await post.deleteWords({ person: 'p1' });
+    });
+    expect(await get().read(async ({ post }) => post.handled('question'))).toMatchObject({ answer: null });
+    expect(await get().read(async ({ post }) => post.handled('other'))).toMatchObject({
+      answer: { reply: 'fine' },
+    });
+  });
+
   it('a message is handled once', async () => {
     await get().transact(async ({ post }) => post.recordHandled('slack:1', { reply: 'first' }, MORNING));
     const again = get().transact(async ({ journal, post }) => {

@@ -13,7 +13,7 @@ interface Talk {
 
 /** The tables of what is not fact. Values are kept as copies, so that nobody's later change reaches them. */
 export interface PostTables {
-  handled: Map<string, { json: string; at: number }>;
+  handled: Map<string, { json: string; at: number; person?: string }>;
   words: Map<string, Words>;
   people: Map<string, Person>;
   accounts: Map<string, Account>;
@@ -57,11 +57,16 @@ export function memoryPost(tables: PostTables, undo: UndoLog, scope: Scope): Pos
       const row = open().handled.get(key);
       return row === undefined ? undefined : { answer: decodeValue(row.json), at: row.at };
     },
-    recordHandled: async (key, answer, at) => {
+    recordHandled: async (key, answer, at, person) => {
       if (open().handled.has(key))
         throw new StoreFault('duplicate', `The message ${key} was handled already: it is handled once.`);
-      undo.put(tables.handled, key, { json: encodeValue(answer), at });
+      undo.put(tables.handled, key, {
+        json: encodeValue(answer),
+        at,
+        ...(person === undefined ? {} : { person }),
+      });
     },
+    pruneHandled: async (before) => drop(open().handled, (row) => row.at < before),
 
     words: async (message) => copy(open().words.get(message)),
     saveWords: async (words) => undo.put(open().words, words.message, { ...words }),
@@ -71,7 +76,10 @@ export function memoryPost(tables: PostTables, undo: UndoLog, scope: Scope): Pos
       const keys =
         'message' in whose
           ? [whose.message]
-          : [...open().words.values()].filter(isMeant).map((row) => row.message);
+          : [
+              ...[...open().words.values()].filter(isMeant).map((row) => row.message),
+              ...[...open().handled].filter(([, row]) => row.person === whose.person).map(([key]) => key),
+            ];
       for (const key of keys) {
         const answer = open().handled.get(key);
         if (answer) undo.put(tables.handled, key, { ...answer, json: encodeValue(null) });

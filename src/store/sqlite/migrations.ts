@@ -116,7 +116,14 @@ CREATE TABLE digests (
 CREATE TABLE leases (name TEXT PRIMARY KEY, holder TEXT NOT NULL, until INTEGER NOT NULL) STRICT;
 `;
 
-export const MIGRATIONS: readonly string[] = [FIRST, TRAFFIC];
+/** Whose message it was, so that an answer that quotes somebody can go with the words; and how old it is. */
+const HANDLED_OF = `
+ALTER TABLE handled ADD COLUMN person TEXT;
+CREATE INDEX handled_of_person ON handled (person) WHERE person IS NOT NULL;
+CREATE INDEX handled_by_age ON handled (at);
+`;
+
+export const MIGRATIONS: readonly string[] = [FIRST, TRAFFIC, HANDLED_OF];
 
 const numberOf = (driver: Database.Database, pragma: string): number =>
   Number(driver.pragma(pragma, { simple: true }));
