@@ -50,7 +50,9 @@ export function openLine({ appToken, clientOptions, logger }: LineOptions, event
     const seen = screened(data, events);
     if (seen !== undefined) sdk?.call(client, seen, isBinary);
   });
-  client.on('slack_event', (envelope: Envelope) => events.envelope(envelope));
+  client.on('slack_event', (envelope: Envelope) => {
+    if (isRecord(envelope.body)) events.envelope(envelope);
+  });
   const stopListening = onHeartbeat(client, events);
   client.on('disconnected', () => {
     stopListening();

@@ -1,30 +1,26 @@
 /** What each kind of payload leads to. Everything that says or does something is stored before it is acknowledged. */
-import type { App, BlockAction, ButtonAction, ExternalSelectAction, StaticSelectAction } from '@slack/bolt';
-import type { Desk, Form, Log, Received } from '../../src/index.ts';
-import type { Clients } from './clients.ts';
-import type { Handles } from './handles.ts';
-import type { Homes } from './homes.ts';
+import type { BlockAction, ButtonAction, ExternalSelectAction, StaticSelectAction } from '@slack/bolt';
+import {
+  NOT_STORED,
+  openForm,
+  openLogForm,
+  say,
+  store,
+  storeOrSay,
+  type Counter,
+  type CounterParts,
+} from './counter.ts';
 import {
   ofCommand, ofForm, ofPress, ofShortcut, placeOfPress, placeOfShortcut, postOf, tokenOf, type Pressing,
 } from './incoming/interaction.ts'; // prettier-ignore
 import { ofMention, ofMessage } from './incoming/message.ts';
-import { isDirect, placeOf, type Scene } from './incoming/scene.ts';
+import { isDirect, placeOf } from './incoming/scene.ts';
 import { CHOOSE } from './outgoing/buttons.ts';
-import { FORM_VIEW, modal, type Origin } from './outgoing/form.ts';
+import { FORM_VIEW } from './outgoing/form.ts';
 import { HOME, machineOption } from './outgoing/home.ts';
 import { LIMITS } from './outgoing/limits.ts';
-import { respond } from './respond.ts';
 import { wordOf } from './slackError.ts';
-
-export interface Counter {
-  app: App;
-  desk: Desk;
-  scene: Scene;
-  clients: Clients;
-  handles: Handles;
-  homes: Homes;
-  log: Log;
-}
+import { openTurns } from './turns.ts';
 
 /** As they stand in the manifest. */
 export const SHORTCUTS = { note: 'note_message', log: 'log_form' } as const;
@@ -33,11 +29,10 @@ const TOKEN = /^v1:/u;
 /** `/fettle log`: the form. With more words it is a log in words. */
 const FORM_WORDS = /^(?:log|form)$/iu;
 
-const NOT_STORED = 'Not noted: what you sent could not be stored just now. Send it again in a minute.';
-const TOO_LATE = 'The form could not be opened in time. Press again, or say it in words.';
 const NO_PERSON = 'Nothing noted: that message is not from a person.';
 
-export function listen(counter: Counter): void {
+export function listen(parts: CounterParts): void {
+  const counter = { ...parts, inTurn: openTurns() };
   listenToMessages(counter);
   listenToCommand(counter);
   listenToShortcuts(counter);
@@ -46,16 +41,15 @@ export function listen(counter: Counter): void {
   listenToHome(counter);
 }
 
-function listenToMessages({ app, desk, scene }: Counter): void {
+function listenToMessages(counter: Counter): void {
+  const { app, scene } = counter;
   app.event('app_mention', async ({ event, body }) => {
     const delivery = { key: `slack:${body.event_id}`, space: body.team_id, direct: false };
-    const received = await ofMention(event, delivery, scene);
-    if (received) await desk.receive(received);
+    await store(counter, event.channel, ofMention(event, delivery, scene));
   });
   app.message(async ({ message, body }) => {
     const delivery = { key: `slack:${body.event_id}`, space: body.team_id, direct: true };
-    const received = await ofMessage(message, delivery, scene);
-    if (received) await desk.receive(received);
+    await store(counter, message.channel, ofMessage(message, delivery, scene));
   });
 }
 
@@ -69,7 +63,7 @@ function listenToCommand(counter: Counter): void {
       return;
     }
     try {
-      await store(counter, await ofCommand(command, scene), command.response_url);
+      await store(counter, command.channel_id, ofCommand(command, scene), command.response_url);
       await ack();
     } catch (fault) {
       log.error('slack.notStored', { kind: 'command', why: wordOf(fault) });
@@ -82,10 +76,10 @@ function listenToShortcuts(counter: Counter): void {
   const { app, scene } = counter;
   app.shortcut({ callback_id: SHORTCUTS.note, type: 'message_action' }, async ({ shortcut, ack }) => {
     if (shortcut.type !== 'message_action') return;
-    const received = await ofShortcut(shortcut, scene);
-    if (received) await storeOrSay(counter, received, shortcut.response_url);
+    const work = ofShortcut(shortcut, scene);
+    const person = await storeOrSay(counter, shortcut.channel.id, work, shortcut.response_url);
     await ack();
-    if (!received) await say(counter, shortcut.response_url, NO_PERSON);
+    if (!person) await say(counter, shortcut.response_url, NO_PERSON);
   });
   app.shortcut({ callback_id: SHORTCUTS.log, type: 'shortcut' }, async ({ shortcut, ack }) => {
     if (shortcut.type !== 'shortcut') return;
@@ -111,7 +105,12 @@ function listenToButtons(counter: Counter): void {
       await openForm(counter, body.trigger_id, form, from, body.response_url);
       return;
     }
-    await storeOrSay(counter, await ofPress(body, action, scene), body.response_url);
+    await storeOrSay(
+      counter,
+      body.channel?.id ?? body.user.id,
+      ofPress(body, action, scene),
+      body.response_url,
+    );
     await ack();
   };
   app.action<BlockAction<ButtonAction>>(TOKEN, ({ body, action, ack }) => pressed(body, action, () => ack()));
@@ -125,8 +124,7 @@ function listenToForms(counter: Counter): void {
   app.view({ callback_id: FORM_VIEW, type: 'view_submission' }, async ({ body, ack }) => {
     if (body.type !== 'view_submission') return;
     try {
-      const received = await ofForm(body, scene);
-      if (received) await store(counter, received, undefined);
+      await store(counter, body.user.id, ofForm(body, scene));
       await ack();
     } catch (fault) {
       log.error('slack.notStored', { kind: 'form', why: wordOf(fault) });
@@ -159,56 +157,4 @@ function listenToHome(counter: Counter): void {
     const names = await desk.machines(options.value, LIMITS.options);
     await ack({ options: names.map(machineOption) });
   });
-}
-
-async function store(
-  { desk, handles }: Counter,
-  received: Received,
-  responseUrl: string | undefined,
-): Promise<void> {
-  // before it is stored: the answer may be on its way at once
-  handles.keep(received.key, responseUrl);
-  await desk.receive(received);
-}
-
-/** A click is not sent again by Slack: whoever clicked hears that it was lost. */
-async function storeOrSay(
-  counter: Counter,
-  received: Received,
-  responseUrl: string | undefined,
-): Promise<void> {
-  try {
-    await store(counter, received, responseUrl);
-  } catch (fault) {
-    counter.log.error('slack.notStored', { kind: received.what.kind, why: wordOf(fault) });
-    await say(counter, responseUrl, NOT_STORED);
-  }
-}
-
-async function say({ log }: Counter, responseUrl: string | undefined, text: string): Promise<void> {
-  if (responseUrl) await respond(responseUrl, { text, blocks: [] }, log);
-}
-
-async function openLogForm(
-  counter: Counter,
-  trigger: string,
-  from: Omit<Origin, 'form' | 'token'>,
-  responseUrl?: string,
-): Promise<void> {
-  await openForm(counter, trigger, await counter.desk.logForm(), from, responseUrl);
-}
-
-async function openForm(
-  counter: Counter,
-  trigger: string,
-  form: Form,
-  from: Omit<Origin, 'form' | 'token'>,
-  responseUrl?: string,
-): Promise<void> {
-  try {
-    await counter.clients.views.views.open({ trigger_id: trigger, view: modal(form, from) });
-  } catch (fault) {
-    counter.log.warn('slack.form', { form: form.form, why: wordOf(fault) });
-    await say(counter, responseUrl, TOO_LATE);
-  }
 }

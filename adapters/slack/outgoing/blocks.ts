@@ -6,7 +6,8 @@ import type { types } from '@slack/bolt';
 import { plainText, textOf, type Button, type Item, type Reply, type Section } from '../../../src/index.ts';
 import { buttonBlocks } from './buttons.ts';
 import { LIMITS } from './limits.ts';
-import { bullets, lengthOf, lines, pieces, separator, type Part, type Piece } from './rich.ts';
+import { bullets, lines, pieces, separator, type Part, type Piece } from './rich.ts';
+import { fit, stacked, type Piled } from './stack.ts';
 import { cut, escapedWithin, harmless } from './text.ts';
 
 export interface Rendered {
@@ -15,10 +16,6 @@ export interface Rendered {
   blocks: types.KnownBlock[];
 }
 
-/** Text that is being gathered, or buttons that end it. */
-type Piled = { parts: Part[] } | { buttons: types.KnownBlock[] };
-
-const MORE = 'There is more than fits here: ask for a part of it.';
 /** From this many headings on, the title stands as a heading. */
 const LONG = 2;
 
@@ -115,73 +112,4 @@ function running(head: readonly Piece[], items: readonly Item[]): Part {
   const room = Math.floor(LIMITS.stretch / items.length);
   const line = items.flatMap(({ text }, i) => [...(i > 0 ? [separator(' · ')] : []), ...pieces(text, room)]);
   return lines([[...head, ...(head.length > 0 ? [separator(': ')] : []), ...line]]);
-}
-
-/** Stretches that follow one another become one block, until it is long enough. */
-function stacked(piles: readonly Piled[]): types.KnownBlock[] {
-  const blocks: types.KnownBlock[] = [];
-  let gathered: Part[] = [];
-  let length = 0;
-  const flush = (): void => {
-    if (gathered.length > 0) blocks.push({ type: 'rich_text', elements: joined(gathered) });
-    gathered = [];
-    length = 0;
-  };
-  for (const pile of piles) {
-    if ('buttons' in pile) {
-      if (pile.buttons.length === 0) continue;
-      flush();
-      blocks.push(...pile.buttons);
-      continue;
-    }
-    for (const part of pile.parts) {
-      const more = partLength(part);
-      if (length + more > LIMITS.stretch) flush();
-      gathered.push(part);
-      length += more;
-    }
-  }
-  flush();
-  return blocks;
-}
-
-/** Neighbours of one kind as one: a list stays one list, and lines one paragraph. */
-function joined(parts: readonly Part[]): Part[] {
-  const out: Part[] = [];
-  for (const part of parts) {
-    const last = out.at(-1);
-    if (last?.type === 'rich_text_list' && part.type === 'rich_text_list')
-      out[out.length - 1] = { ...last, elements: [...last.elements, ...part.elements] };
-    else if (last?.type === 'rich_text_section' && part.type === 'rich_text_section')
-      out[out.length - 1] = {
-        ...last,
-        elements: [...last.elements, { type: 'text', text: '\n' }, ...part.elements],
-      };
-    else out.push(part);
-  }
-  return out;
-}
-
-const partLength = (part: Part): number =>
-  part.type === 'rich_text_section'
-    ? lengthOf(part.elements.flatMap((e) => (e.type === 'text' ? [e] : [])))
-    : part.elements.reduce((sum, section) => sum + partLength(section), 0);
-
-const blockLength = (block: types.KnownBlock): number => JSON.stringify(block).length;
-
-/** What came first is what matters most; buttons of the whole reply come last and stay. */
-function fit(blocks: readonly types.KnownBlock[], most: number): types.KnownBlock[] {
-  const last = blocks.at(-1);
-  const tail = last?.type === 'actions' ? [last] : [];
-  const body = blocks.slice(0, blocks.length - tail.length);
-  let room = LIMITS.message - tail.reduce((sum, b) => sum + blockLength(b), 0);
-  const kept: types.KnownBlock[] = [];
-  for (const block of body) {
-    room -= blockLength(block);
-    if (room < 0 || kept.length + tail.length + 1 >= most) break;
-    kept.push(block);
-  }
-  const more: types.KnownBlock[] =
-    kept.length < body.length ? [{ type: 'rich_text', elements: [lines([[separator(MORE)]])] }] : [];
-  return [...kept, ...more, ...tail];
 }
