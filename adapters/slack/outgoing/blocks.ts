@@ -3,12 +3,12 @@
  * buttons below what they are about. Holds Slack's limits for any reply; what does not fit is cut, and says so.
  */
 import type { types } from '@slack/bolt';
-import { plainText, textOf, type Button, type Item, type Reply, type Section } from '../../../src/index.ts';
-import { buttonBlocks } from './buttons.ts';
+import { textOf, type Button, type Item, type Reply, type Section } from '../../../src/index.ts';
+import { buttonBlocks, plain } from './buttons.ts';
 import { LIMITS } from './limits.ts';
 import { bullets, lines, pieces, separator, type Part, type Piece } from './rich.ts';
 import { fit, stacked, type Piled } from './stack.ts';
-import { cut, escapedWithin, harmless } from './text.ts';
+import { escapedWithin, harmless } from './text.ts';
 
 export interface Rendered {
   /** The whole of it as plain text: notifications, screen readers. */
@@ -33,22 +33,22 @@ function plainOf(reply: Reply): string {
     ...section,
     items: items.map(({ text }) => ({ text })),
   }));
-  const text = textOf({ ...reply, sections }, { bold: (words) => words, plain: harmless, buttons: 'words' });
-  return escapedWithin(text === '' ? plainText(reply) : text, LIMITS.plain);
+  const buttons = reply.buttons.map((button) => ({ ...button, label: harmless(button.label) }));
+  const text = textOf({ ...reply, sections, buttons }, { bold: harmless, plain: harmless, buttons: 'words' });
+  return escapedWithin(text, LIMITS.plain);
 }
 
 function blocksOf(reply: Reply, tokens: readonly string[], mostBlocks: number): types.KnownBlock[] {
   const take = tokenTaker(tokens);
   const heading = headingOf(reply);
   const piles: Piled[] = [
-    ...cautionOf(reply),
     ...(heading.length > 0 || !reply.title
       ? []
       : [{ parts: [lines([pieces(reply.title, LIMITS.stretch)])] }]),
     ...sectionsOf(reply.sections, take),
     { buttons: buttonBlocks(take(reply.buttons)) },
   ];
-  return fit([...heading, ...stacked(piles)], mostBlocks);
+  return fit([...stacked(cautionOf(reply)), ...heading, ...stacked(piles)], mostBlocks);
 }
 
 export interface Wired extends Button {
@@ -69,37 +69,41 @@ function tokenTaker(tokens: readonly string[]): Take {
 
 function headingOf({ title, sections }: Reply): types.HeaderBlock[] {
   if (!title || sections.filter((s) => s.heading !== undefined).length < LONG) return [];
-  const text = title.map((span) => (typeof span === 'string' ? span : span.bold)).join('');
-  return [
-    { type: 'header', text: { type: 'plain_text', text: cut(harmless(text), LIMITS.header), emoji: false } },
-  ];
+  const text = plainLine(title);
+  return text === '' ? [] : [{ type: 'header', text: plain(text, LIMITS.header) }];
 }
 
 const cautionOf = ({ caution = [] }: Reply): Piled[] =>
-  caution.length === 0 ? [] : [{ parts: [lines(caution.map((line) => pieces(line, LIMITS.stretch, true)))] }];
+  caution.map((line) => ({ parts: [lines([pieces(line, LIMITS.stretch, true)])] }));
 
 function sectionsOf(sections: readonly Section[], take: Take): Piled[] {
   let withButtons = 0;
   return sections
     .filter(({ items }) => items.length > 0)
     .flatMap(({ heading, items, run }) => {
-      const head = heading === undefined ? [] : pieces([{ bold: heading }], LIMITS.stretch);
+      const head = heading === undefined ? [] : pieces([{ bold: heading }], LIMITS.header);
       if (run)
         return [
           { parts: [running(head, items)] },
-          ...items.map((i) => ({ buttons: buttonBlocks(take(i.buttons ?? [])) })),
+          ...items.map((i) => ({ buttons: buttonBlocks(take(i.buttons ?? []), plainLine(i.text)) })),
         ];
       return [
-        ...(head.length > 0 ? [{ parts: [lines([head])] }] : []),
+        ...(head.length > 0 ? [{ parts: [lines([head])], fresh: true as const }] : []),
         ...items.flatMap((item): Piled[] => {
           const wired = take(item.buttons ?? []);
           if (wired.length > 0) withButtons += 1;
           const shown = withButtons <= LIMITS.itemsWithButtons ? wired : [];
-          return [itemPile(item, heading !== undefined), { buttons: buttonBlocks(shown) }];
+          return [
+            itemPile(item, heading !== undefined && shown.length === 0),
+            { buttons: buttonBlocks(shown, plainLine(item.text)) },
+          ];
         }),
       ];
     });
 }
+
+const plainLine = (line: Item['text']): string =>
+  line.map((span) => (typeof span === 'string' ? span : span.bold)).join('');
 
 const itemPile = ({ text }: Item, bulleted: boolean): Piled => {
   const line = pieces(text, LIMITS.stretch);
@@ -109,7 +113,7 @@ const itemPile = ({ text }: Item, bulleted: boolean): Piled => {
 
 /** Short items in one line, after their heading. */
 function running(head: readonly Piece[], items: readonly Item[]): Part {
-  const room = Math.floor(LIMITS.stretch / items.length);
-  const line = items.flatMap(({ text }, i) => [...(i > 0 ? [separator(' · ')] : []), ...pieces(text, room)]);
-  return lines([[...head, ...(head.length > 0 ? [separator(': ')] : []), ...line]]);
+  const line = items.flatMap(({ text }, i) => [...(i > 0 ? [' · '] : []), ...text]);
+  const colon = head.length > 0 ? [separator(': ')] : [];
+  return lines([[...head, ...colon, ...pieces(line, LIMITS.stretch)]]);
 }

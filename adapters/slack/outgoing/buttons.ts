@@ -18,17 +18,19 @@ export const plain = (text: string, most: number): types.PlainTextElement => ({
   emoji: false,
 });
 
-export const button = (label: string, token: string): types.Button => ({
+/** `about`: what it acts on, for those who hear the label without the line above it. */
+export const button = (label: string, token: string, about?: string): types.Button => ({
   type: 'button',
   text: plain(label, LIMITS.label),
+  ...(about === undefined ? {} : { accessibility_label: cut(harmless(`${label}: ${about}`), LIMITS.label) }),
   action_id: token,
   value: token,
 });
 
-export function buttonBlocks(buttons: readonly LabelledToken[]): types.ActionsBlock[] {
+export function buttonBlocks(buttons: readonly LabelledToken[], about?: string): types.ActionsBlock[] {
   if (buttons.length === 0) return [];
   if (buttons.length <= LIMITS.row)
-    return [{ type: 'actions', elements: buttons.map(({ label, token }) => button(label, token)) }];
+    return [{ type: 'actions', elements: buttons.map(({ label, token }) => button(label, token, about)) }];
   const options = buttons
     .slice(0, LIMITS.options)
     .map(({ label, token }) => ({ text: plain(label, LIMITS.label), value: token }));

@@ -4,7 +4,7 @@ import { z } from 'zod';
 import type { Audience, Form, FormField, Place, PostRef } from '../../../src/index.ts';
 import { plain } from './buttons.ts';
 import { LIMITS } from './limits.ts';
-import { cut } from './text.ts';
+import { cut, harmlessLines } from './text.ts';
 
 /** What a filled form belongs to. */
 export interface Origin {
@@ -76,7 +76,9 @@ function elementOf({
       multiline: kind === 'text',
       max_length: LIMITS.fieldText,
       ...hint,
-      ...(value === undefined || value === '' ? {} : { initial_value: cut(value, LIMITS.fieldText) }),
+      ...(value === undefined || value === ''
+        ? {}
+        : { initial_value: cut(harmlessLines(value), LIMITS.fieldText) }),
     };
   const shown = options
     .slice(0, LIMITS.options)

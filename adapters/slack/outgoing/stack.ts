@@ -3,9 +3,11 @@ import type { types } from '@slack/bolt';
 import { LIMITS } from './limits.ts';
 import { lengthOf, lines, separator, type Part } from './rich.ts';
 
-/** Text that is being gathered, or buttons that end it. */
-export type Piled = { parts: Part[] } | { buttons: types.KnownBlock[] };
+/** Text that is being gathered, `fresh` with some room above it, or buttons that end it. */
+export type Piled = { parts: Part[]; fresh?: true } | { buttons: types.KnownBlock[] };
 
+/** A message of that many blocks has none to spare for looks. */
+const ROOMY = 30;
 const MORE = 'There is more than fits here: ask for a part of it.';
 
 /** Stretches that follow one another become one block, until it is long enough. */
@@ -25,6 +27,7 @@ export function stacked(piles: readonly Piled[]): types.KnownBlock[] {
       blocks.push(...pile.buttons);
       continue;
     }
+    if (pile.fresh && blocks.length < ROOMY) flush();
     for (const part of pile.parts) {
       const more = partLength(part);
       if (length + more > LIMITS.stretch) flush();
@@ -58,17 +61,25 @@ const partLength = (part: Part): number =>
     ? lengthOf(part.elements.flatMap((e) => (e.type === 'text' ? [e] : [])))
     : part.elements.reduce((sum, section) => sum + partLength(section), 0);
 
-const blockLength = (block: types.KnownBlock): number => JSON.stringify(block).length;
+/** All that is read, wherever it stands in a block. */
+function readLength(value: unknown): number {
+  if (typeof value !== 'object' || value === null) return 0;
+  return Object.entries(value).reduce(
+    (sum, [key, inner]) =>
+      sum + (key === 'text' && typeof inner === 'string' ? inner.length : readLength(inner)),
+    0,
+  );
+}
 
 /** What came first is what matters most; buttons of the whole reply come last and stay. */
 export function fit(blocks: readonly types.KnownBlock[], most: number): types.KnownBlock[] {
   const last = blocks.at(-1);
   const tail = last?.type === 'actions' ? [last] : [];
   const body = blocks.slice(0, blocks.length - tail.length);
-  let room = LIMITS.message - tail.reduce((sum, b) => sum + blockLength(b), 0);
+  let room = LIMITS.message - tail.reduce((sum, b) => sum + readLength(b), 0);
   const kept: types.KnownBlock[] = [];
   for (const block of body) {
-    room -= blockLength(block);
+    room -= readLength(block);
     if (room < 0 || kept.length + tail.length + 1 >= most) break;
     kept.push(block);
   }

@@ -8,6 +8,9 @@ const ZERO_WIDTH = '\u200b';
 export const harmless = (text: string): string =>
   text.replaceAll(LINE_BREAKS, ' ').replaceAll(UNFIT, '\ufffd');
 
+/** Line breaks stay. */
+export const harmlessLines = (text: string): string => text.split(/\r?\n/u).map(harmless).join('\n');
+
 /** Never ends in half a character. */
 export function cut(text: string, most: number): string {
   if (text.length <= most) return text;
