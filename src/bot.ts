@@ -8,6 +8,7 @@ import { RequestFault } from './commands/fault.ts';
 import { forget, type Whose } from './commands/forget.ts';
 import { handle } from './commands/handle.ts';
 import type { Answer, IncomingMessage } from './commands/message.ts';
+import { namedDigest, namedRows } from './commands/named.ts';
 import { exportLines, importLines, type Imported } from './commands/transfer.ts';
 import { openCalendar, type LocalCalendar } from './maintenance/calendar.ts';
 import { ROOM } from './maintenance/codes.ts';
@@ -99,7 +100,7 @@ export function openBot(store: Store): Bot {
 
   return {
     async say(message) {
-      const { answer } = await store.transact((transaction) =>
+      return store.transact((transaction) =>
         handle(transaction, message, async () => {
           const current = await settingIn(transaction);
           const record = await recordIn(transaction, current, message.now);
@@ -111,13 +112,12 @@ export function openBot(store: Store): Bot {
           };
         }),
       );
-      return answer;
     },
     due: ({ now, machine }) =>
       store.read(async (view) => {
         const current = await settingIn(view);
         const record = await recordIn(view, current, now);
-        return rowsOf(record, machine, dueContext(current, now));
+        return namedRows(rowsOf(record, machine, dueContext(current, now)), await view.post.people());
       }),
     digest: ({ now }) =>
       store.read(async (view) => {
@@ -129,13 +129,14 @@ export function openBot(store: Store): Bot {
           ...(minutesADay === undefined ? {} : { minutesADay }),
           ...(hourlyRate === undefined ? {} : { hourlyRate }),
         });
-        const names = new Map((await view.post.people()).map((p) => [p.id, p.name]));
+        const people = await view.post.people();
+        const names = new Map(people.map((p) => [p.id, p.name]));
         const look: View = {
           calendar: current.calendar,
           today: current.calendar.dayOf(now),
           personName: (id) => names.get(id) ?? 'someone',
         };
-        return { digest, reply: digestReply(digest, look) };
+        return { digest: namedDigest(digest, people), reply: digestReply(digest, look) };
       }),
     async enrol(request) {
       const parsed = parseWorkshop(request.yaml, request.now);

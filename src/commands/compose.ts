@@ -105,7 +105,7 @@ function heldLines(scene: Scene, { steps, caution }: Played): string[] {
     if (!hold) return [];
     const by = scene.personName(hold.since.by);
     return [
-      `${machineName(name)} is held: ${symptomName(hold.symptom)}, told by ${by} ${since(hold.since.at, scene)}. Nobody starts it.`,
+      `${machineName(name)} is held: ${symptomName(hold.symptom)}, told by ${by} ${since(hold.since.at, scene)}. Nobody starts it. To lift it: a keeper says what was found and mended, or “false alarm on ${name}”.`,
     ];
   });
 }

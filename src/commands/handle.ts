@@ -1,6 +1,5 @@
 /** A message as one transaction: read, decided, appended, answered, and handled once by its key. */
 import { foldName } from '../maintenance/machine.ts';
-import type { ShopRecord } from '../maintenance/record/record.ts';
 import { isSilent } from '../replies/reply.ts';
 import { buttonsOf } from '../replies/text.ts';
 import type { Transaction } from '../store/store.ts';
@@ -18,10 +17,10 @@ export async function handle(
   transaction: Transaction,
   message: IncomingMessage,
   surroundings: () => Promise<Surroundings>,
-): Promise<{ answer: Answer; record?: ShopRecord }> {
+): Promise<Answer> {
   const before = await transaction.post.handled(message.key);
   const first = before && parseAnswer(before.answer, message);
-  if (first) return { answer: { ...first, outcome: 'repeated', entries: [] } };
+  if (first) return { ...first, outcome: 'repeated', entries: [] };
   const scene = await setScene(transaction, message, await surroundings());
   const played = await respond(scene);
   const targets = await targetsOf(scene);
@@ -39,7 +38,7 @@ export async function handle(
     buttons: buttonsOf(reply),
   };
   await remember(scene, played, answer);
-  return { answer, record: scene.record };
+  return answer;
 }
 
 const pick = ({ id, field, text, options }: OpenQuestion) => ({ id, field, text, options });

@@ -1,19 +1,22 @@
 /** The questions that a message can leave open: what is asked, and the answers offered. */
 import { createHash } from 'node:crypto';
 import type { Doubt } from '../language/act.ts';
-import { dateOfDay, weekdayOf, type Day } from '../maintenance/calendar.ts';
+import { dateOfDay, dayOfDate, weekdayOf, type Day } from '../maintenance/calendar.ts';
 import type { Asked } from '../maintenance/decide/decision.ts';
 import type { Deed, ReleaseDeed } from '../maintenance/decide/deed.ts';
-import type { Entry } from '../maintenance/entry/entry.ts';
+import { ROOM } from '../maintenance/codes.ts';
+import { latestPutOff } from '../maintenance/due/plan.ts';
+import type { Entry, LocalDate } from '../maintenance/entry/entry.ts';
 import { list } from '../replies/format/list.ts';
 import { hours } from '../replies/format/number.ts';
-import { weekdayName } from '../replies/format/date.ts';
+import { dayMonth, weekdayName } from '../replies/format/date.ts';
 import { machineName, partName, symptomName, todo } from '../replies/wording/names.ts';
 import { question as worded } from '../replies/wording/questions.ts';
+import { dateWord } from '../replies/wording/view.ts';
 import { CONFIRM, LAST, LEAVE } from './answering.ts';
 import { deedsOf } from './step.ts';
 import type { OpenQuestion } from './conversation.ts';
-import type { Scene } from './scene.ts';
+import { dueContext, type Scene } from './scene.ts';
 
 type Open = Omit<OpenQuestion, 'id' | 'message' | 'saidAt'>;
 type Options = OpenQuestion['options'];
@@ -110,7 +113,8 @@ export function askAbout(scene: Scene, deed: Deed, asked: Asked): OpenQuestion {
     const yes = given === undefined ? [] : [{ value: CONFIRM, label: `Yes, ${hours(given)}` }];
     return open(scene, { field, text, options: [...yes, { value: LEAVE, label: 'Leave it' }], pending });
   }
-  if (field === 'until') return open(scene, { field, text, options: laterDays(scene), pending });
+  if (field === 'until')
+    return open(scene, { field, text, options: laterDays(scene, asked.facts.date), pending });
   const options = asked.options.map(({ value, label }) => ({ value, label: label ?? value }));
   return open(scene, { field, text, options, pending });
 }
@@ -146,25 +150,40 @@ export function untilQuestion(scene: Scene, deed: Deed, field: 'until' | 'found'
       pending: [deed],
     });
   const task = deed.kind === 'defer' && deed.task !== undefined ? todo(deed.task) : 'this';
+  const limit = putOffLimit(scene, deed);
+  const atLatest =
+    limit === undefined
+      ? ''
+      : ` At the latest ${dateWord(limit, scene).replace(/^on /u, '')}: it is a safety check.`;
   return open(scene, {
     field,
-    text: `${name}, ${task}: put off until when?`,
-    options: laterDays(scene),
+    text: `${name}, ${task}: put off until when?${atLatest}`,
+    options: laterDays(scene, limit),
     pending: [deed],
   });
 }
 
-/** Tomorrow, the next Monday, a week, two weeks. */
-function laterDays({ today }: Scene): Options {
+/** The last date on which a safety task may still wait; undefined for the others. */
+export function putOffLimit(scene: Scene, deed: Deed): LocalDate | undefined {
+  if (deed.kind !== 'defer' || deed.task === undefined || deed.machine === undefined) return undefined;
+  const machine = deed.machine === ROOM ? scene.record.room : scene.record.machines.get(deed.machine);
+  return machine && latestPutOff(machine, deed.task, dueContext(scene));
+}
+
+/** Tomorrow, the next Monday, a week, two weeks; never beyond what may wait, and that day itself. */
+function laterDays({ today }: Scene, limit?: LocalDate): Options {
+  const last = limit === undefined ? Infinity : dayOfDate(limit);
   const monday = today + 7 - weekdayOf(today);
-  const days: Day[] = [...new Set([today + 1, monday, today + 7, today + 14])].sort((a, b) => a - b);
+  const usual = [today + 1, monday, today + 7, today + 14].filter((day) => day <= last);
+  const own = last > today && last < today + 14 ? [last] : [];
+  const days: Day[] = [...new Set([...usual, ...own])].sort((a, b) => a - b);
   return days.map((day) => ({ value: dateOfDay(day), label: dayLabel(day, today) }));
 }
 const dayLabel = (day: Day, today: Day): string => {
   if (day === today + 1) return 'Tomorrow';
   if (day === today + 7) return 'A week';
   if (day === today + 14) return 'Two weeks';
-  return weekdayName(day);
+  return day < today + 7 ? weekdayName(day) : dayMonth(dateOfDay(day), dateOfDay(today));
 };
 
 /** After first aid: the work that was told waits until its author comes back to it. */

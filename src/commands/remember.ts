@@ -21,7 +21,7 @@ export async function remember(scene: Scene, played: Played, answer: Answer): Pr
     await post.saveWords({ message: message.key, person: person.id, text: message.text, at: message.saidAt });
   if (answer.outcome === 'silent') return;
   await post.saveConversation({
-    place: message.place,
+    place: scene.place,
     person: person.id,
     state: nextConversation(scene, played, answer),
     expiresAt: message.now + CONVERSATION_MS,

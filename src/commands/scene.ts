@@ -18,6 +18,8 @@ export interface Scene extends View {
   calendar: LocalCalendar;
   today: Day;
   person: { id: string; name: string; role: Role };
+  /** Where the conversation is kept. */
+  place: string;
   conversation: Conversation;
   reading: Reading;
   /** When what is being decided was said: an answer speaks of the time of its question. */

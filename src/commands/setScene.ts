@@ -40,7 +40,7 @@ export async function setScene(
   const { post } = transaction;
   const person = await speaker(transaction, message, workshop);
   const names = new Map((await post.people()).map((p) => [p.id, p.name]));
-  const kept = await post.conversation(message.place, person.id);
+  const { place, kept } = await talkOf(transaction, message, person.id);
   const said = { date: calendar.dateOf(message.saidAt), minute: calendar.minuteOf(message.saidAt) };
   return {
     transaction,
@@ -50,6 +50,7 @@ export async function setScene(
     today: calendar.dayOf(message.now),
     person,
     personName: (id) => names.get(id) ?? (id === person.id ? person.name : 'someone'),
+    place,
     conversation: kept && isCurrent(kept.expiresAt, message.now) ? parseConversation(kept.state) : {},
     reading: message.press ? NOTHING_READ : read(message.text, said),
     saidAt: message.saidAt,
@@ -57,6 +58,14 @@ export async function setScene(
     lastSaid,
     entries: [],
   };
+}
+
+/** What is said as of an earlier moment is a talk of its own: it must not cut short the one of the present. */
+async function talkOf({ post }: Transaction, { place, now }: IncomingMessage, person: string) {
+  const present = await post.conversation(place, person);
+  if (!present || present.expiresAt - CONVERSATION_MS <= now) return { place, kept: present };
+  const past = `${place} (as of)`;
+  return { place: past, kept: await post.conversation(past, person) };
 }
 
 /** Neither over nor, for a run that was set back, still to come. */

@@ -1,6 +1,6 @@
 /** One act's way through a message, and what came of it. */
 import type { Act, ActReading } from '../language/act.ts';
-import type { Asked, Decision, WrittenNotes } from '../maintenance/decide/decision.ts';
+import type { Decision, WrittenNotes } from '../maintenance/decide/decision.ts';
 import type { Deed } from '../maintenance/decide/deed.ts';
 import type { Entry } from '../maintenance/entry/entry.ts';
 import type { Button, Reply } from '../replies/reply.ts';
@@ -49,5 +49,3 @@ export interface Played {
 
 export const deedsOf = (acts: readonly (Act | Deed)[]): Deed[] =>
   acts.filter((act): act is Deed => act.kind !== 'ask' && act.kind !== 'unclear');
-
-export type { Asked };

@@ -1,6 +1,7 @@
 /** Decides one act against the record with the message's earlier acts applied, and appends what came of it. */
 import type { DecideContext } from '../maintenance/decide/context.ts';
 import { decide } from '../maintenance/decide/decide.ts';
+import { LATELY_MS } from '../maintenance/decide/duplicate.ts';
 import { momentOf, momentOn } from '../maintenance/decide/moment.ts';
 import type { Decision } from '../maintenance/decide/decision.ts';
 import type { AmendDeed, Deed } from '../maintenance/decide/deed.ts';
@@ -12,7 +13,7 @@ import type { Draft, Entry, Instant } from '../maintenance/entry/entry.ts';
 import { extendShop, shopAt } from '../maintenance/record/extend.ts';
 import { foldMachine } from '../maintenance/record/fold.ts';
 import type { MachineRecord, ShopRecord } from '../maintenance/record/record.ts';
-import { standing, type Fact } from '../maintenance/record/standing.ts';
+import { standing, takenBack, type Fact } from '../maintenance/record/standing.ts';
 import { holdsAt, sourceAt } from './current.ts';
 import { lastBatch } from './lastBatch.ts';
 import { dueContext, type Scene } from './scene.ts';
@@ -129,10 +130,9 @@ async function withoutReadings(
   return found;
 }
 
-const LATELY_MS = 2 * 60_000;
 const LATELY_MOST = 20;
 
-/** What anybody said of this machine within the last two minutes. */
+/** What anybody said of this machine within the last half hour. */
 async function justSaid(scene: Scene, deed: Deed): Promise<readonly Entry[]> {
   const { transaction, message, saidAt, lastSaid } = scene;
   if (Math.abs(saidAt - lastSaid) > LATELY_MS && saidAt > lastSaid) return [];
@@ -142,5 +142,9 @@ async function justSaid(scene: Scene, deed: Deed): Promise<readonly Entry[]> {
     asOf: message.now,
     limit: LATELY_MOST,
   });
-  return entries.filter((entry) => Math.abs(saidAt - entry.saidAt) <= LATELY_MS);
+  const lately = entries.filter((entry) => Math.abs(saidAt - entry.saidAt) <= LATELY_MS);
+  if (lately.length === 0) return [];
+  // what was taken back and is said again is no repetition
+  const gone = takenBack(await transaction.journal.familyOf(lately.map((entry) => entry.id)));
+  return lately.filter((entry) => !gone.has(entry.id));
 }

@@ -152,6 +152,49 @@ describe('“change something”', () => {
   });
 });
 
+describe('hours told one after the other', () => {
+  it('in the evening are the day’s: no doubt', async () => {
+    await talk.say('ran alder 3h');
+    expect(kinds(await talk.say('ran alder 5h'))).toEqual(['usage']);
+  });
+
+  it('that were taken back and are said again are no repetition', async () => {
+    await talk.say('ran alder 3h');
+    await talk.say('undo');
+    expect((await talk.say('ran alder 3h')).results[0]?.flags).toEqual([]);
+  });
+});
+
+describe('putting off a safety check', () => {
+  it('offers no day beyond its limit', async () => {
+    const asked = await talk.say('put off the wiring check on cedar');
+    const limit = /At the latest ([^.:]+)/u.exec(text(asked))?.[1];
+    const days = asked.question?.options.map((option) => option.value) ?? [];
+    expect(asked.question?.field === 'until' ? limit : asked.results[0]?.code).toBeDefined();
+    for (const day of days)
+      expect(
+        (await talk.say(`put off the wiring check on cedar to ${day}`)).results[0]?.code,
+      ).toBeUndefined();
+  });
+
+  it('by the button on one that cannot wait is refused at once, with the other way', async () => {
+    await talk.say('smells like burning near juniper');
+    await talk.say("what's due on juniper?");
+    const refused = await talk.say('2');
+    expect(refused).toMatchObject({ entries: [], results: [{ code: 'safety-cannot-wait' }] });
+    expect(labels(refused)).toContain('Take it out of use');
+  });
+});
+
+describe('a list of one machine', () => {
+  it('says how to lift a hold that stands over it', async () => {
+    await talk.say('smells like burning near juniper');
+    expect(text(await talk.say("what's overdue on juniper?"))).toMatch(
+      /To lift it: .*“false alarm on juniper”/u,
+    );
+  });
+});
+
 describe('what others have to know', () => {
   it('a task that somebody has taken on already is said to be theirs', async () => {
     await talk.say('I’ll do maple’s nozzle tomorrow', { as: 'Odd' });

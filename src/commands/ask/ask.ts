@@ -29,11 +29,19 @@ const TOPICS: Readonly<Record<AskTopic, Topic>> = {
   overdue, due, next, history, age, stock, diagnose, usage, status, ready, life, trend, handover, help, how, figure,
 }; // prettier-ignore
 
+/** Trouble has causes, not culprits. */
+const NOT_BY_PERSON: ReadonlySet<AskTopic> = new Set<AskTopic>(['diagnose', 'trend', 'life']);
+
 export async function answerAsk(scene: Scene, act: AskAct): Promise<Reply> {
   const { record } = scene;
   if (act.machine !== undefined && act.machine !== ROOM && !record.machines.has(act.machine))
     return {
       sections: [{ items: [item(`I know no machine called “${machineName(act.machine)}”.`)] }],
+      buttons: [],
+    };
+  if (act.who !== undefined && NOT_BY_PERSON.has(act.topic))
+    return {
+      sections: [{ items: [item('I count jams and faults by machine and cause, not by person.')] }],
       buttons: [],
     };
   return TOPICS[act.topic](askScene(scene, act));

@@ -41,17 +41,36 @@ function noRecord(rows: readonly DueRow[], machine?: string): Item[] {
   return [{ text, buttons: [baseline] }];
 }
 
-function oneMachine(name: string, rows: readonly DueRow[], scene: AskScene): Reply {
+/** What is done in one go for the whole room is a line of its own beside a machine's list. */
+function roomLines(rows: readonly DueRow[]): Item[] {
+  const late = rows.filter((row) => isRoomLine(row) && row.state === 'overdue');
+  return late.length === 0 ? [] : [item(`With the whole room: ${late.map(dueLine).join(' · ')}`)];
+}
+
+function oneMachine(name: string, all: readonly DueRow[], scene: AskScene): Reply {
+  const rows = all.filter((row) => !isRoomLine(row));
   const late = inState(rows, 'overdue');
-  const next = [...inState(rows, 'due'), ...inState(rows, 'coming-up')].slice(0, MOST_NEXT);
+  const { shown: next, more: further } = shortened(
+    [...inState(rows, 'due'), ...inState(rows, 'coming-up')],
+    MOST_NEXT,
+  );
   const { shown, more } = shortened(late, MOST_LATE);
   const lateItems = shown.map((row, i) => rowItem([overdueLine(row)], row, i));
   const nextItems = next.map((row, i) => {
-    const line = row.state === 'due' ? `${dueLine(row)}, due now` : comingLine(row, scene);
-    return rowItem([`${i === 0 ? 'next: ' : ''}${line}`], row, i + late.length);
+    if (row.state === 'due') return rowItem([`due now: ${dueLine(row)}`], row, i + late.length);
+    const isFirst = next[i - 1]?.state !== 'coming-up';
+    return rowItem([`${isFirst ? 'next: ' : ''}${comingLine(row, scene)}`], row, i + late.length);
   });
   const sections: Section[] = [
-    { items: [...lateItems, ...(more > 0 ? [item(moreOf(more))] : []), ...nextItems] },
+    {
+      items: [
+        ...lateItems,
+        ...(more > 0 ? [item(moreOf(more))] : []),
+        ...nextItems,
+        ...(further > 0 ? [item(moreOf(further))] : []),
+      ],
+    },
+    { items: roomLines(all) },
     { items: noRecord(rows, name) },
   ];
   return { title: [bold(machineName(name)), `: ${tally(rows)}.`], sections, buttons: [] };
@@ -75,6 +94,8 @@ function wholeRoom(rows: readonly DueRow[]): Reply {
 
 export const overdue: Topic = (scene): Reply => {
   const { machine } = scene.act;
-  const rows = scene.rows(machine).filter((row) => !notAsked(scene.act, row.task) && !isRoomLine(row));
-  return machine === undefined ? wholeRoom(rows) : oneMachine(machine, rows, scene);
+  const rows = scene.rows(machine).filter((row) => !notAsked(scene.act, row.task));
+  return machine === undefined
+    ? wholeRoom(rows.filter((row) => !isRoomLine(row)))
+    : oneMachine(machine, rows, scene);
 };

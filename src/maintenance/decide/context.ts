@@ -29,7 +29,7 @@ export interface DecideContext {
   without?: ReadonlyMap<string, MachineRecord>;
   /** Key of this message, to tell a repetition from two equal acts in one message. */
   message?: string;
-  /** What anybody said in the last two minutes, for telling repetitions. */
+  /** What anybody said in the last half hour and still stands, for telling repetitions. */
   recent?: readonly Entry[];
   /** The speaker was asked about the figure and stands by it. */
   confirmed?: boolean;

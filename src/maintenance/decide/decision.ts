@@ -50,7 +50,7 @@ export interface Facts {
   entries?: readonly string[];
   kind?: EntryKind;
   /** Which border was broken, where a code has more than one. */
-  border?: 'day' | 'clock' | 'absurd';
+  border?: 'day' | 'today' | 'clock' | 'absurd';
   /** Retired machines are known but take no entries. */
   retired?: true;
 }
@@ -76,7 +76,7 @@ export interface WrittenNotes {
   /** The entry that this one seems to repeat. */
   duplicateOf?: string;
   /** A later reading or log that does not fit any more. */
-  conflictsWith?: { entry: string; at: Instant; figure: number };
+  conflictsWith?: { entry: string; at: Instant; figure: number; logged?: number };
 }
 
 export interface Option {

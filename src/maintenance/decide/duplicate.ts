@@ -4,12 +4,15 @@ import type { DecideContext } from './context.ts';
 
 const WINDOW_MS = 2 * 60_000;
 
+/** The same figure again so soon may be one run that two people told of. */
+export const LATELY_MS = 30 * 60_000;
+
 /** An entry of another message, by anybody, with the same fields. */
-export function repeatOf(draft: Draft, context: DecideContext): Entry | undefined {
+export function repeatOf(draft: Draft, context: DecideContext, within = WINDOW_MS): Entry | undefined {
   const said = fieldsOf(draft);
   return [...(context.recent ?? []), ...context.lastBatch].find(
     (entry) =>
-      Math.abs(entry.saidAt - context.saidAt) <= WINDOW_MS &&
+      Math.abs(entry.saidAt - context.saidAt) <= within &&
       isOtherMessage(entry, context) &&
       fieldsOf(entry) === said,
   );

@@ -1,7 +1,8 @@
 /**
  * Can these hours be true? Three borders, from strange to impossible:
  * - more than a local day has left, or more than 24 h at once ("30 h since this morning"): asked;
- * - more than the clock allows since the machine's last usage, +10 % + 1 h for rough figures: asked;
+ * - more than the clock allows since the machine's last usage (of the same day: since that day began, less what is
+ *   noted of it), +10 % + 1 h for rough figures: asked;
  * - more than twice that and more than a day, or more than since the machine is here: refused, because no
  *   answer of "yes, really" could make it true.
  */
@@ -16,27 +17,42 @@ const ROUGHLY = 1.1;
 const SLACK_HOURS = 1;
 const A_DAY = 24;
 
-/** `before`: hours that this deed replaces, for an amendment; they are in the record already. */
+/** `again`: the same figure was told shortly before. `before`: hours that this deed replaces, for an amendment; they are in the record already. */
 export function doubtHours(
   hours: number,
   scene: Scene,
   context: DecideContext,
-  options: { before?: number; repeats?: boolean } = {},
+  options: { before?: number; repeats?: boolean; again?: boolean } = {},
 ): Asked | Refused | undefined {
   const { calendar, now } = context;
   const end = scene.precision === 'instant' ? scene.at : endOfDay(scene.at, now, calendar);
   const facts = { act: 'usage', machine: scene.name, field: 'hours', given: hours };
   const since = lastRun(scene, options);
-  const clock = since === undefined ? Infinity : allowed(end - since);
+  const isToday = since !== undefined && !options.again && calendar.dayOf(since) === calendar.dayOf(scene.at);
+  const clock =
+    since === undefined ? Infinity : isToday ? leftToday(end, scene, calendar) : allowed(end - since);
   const life = allowed(end - calendar.at(scene.latest.inUseSince, 0));
   const most = Math.min(life, Math.max(A_DAY, 2 * clock));
   if (hours > most) return refused('too-many-hours', { ...facts, limit: most, border: 'absurd' });
   if (context.confirmed) return undefined;
   if (hours > clock && since !== undefined)
-    return asked('hours', { ...facts, limit: clock, border: 'clock', at: since });
+    return asked('hours', {
+      ...facts,
+      limit: clock,
+      ...(isToday ? { border: 'today' } : { border: 'clock', at: since }),
+    });
   if (hours > A_DAY) return asked('hours', { ...facts, limit: A_DAY, border: 'day' });
   return fullDay(hours, scene, calendar, options.before ?? 0);
 }
+
+/**
+ * Two logs of one day tell of that day, not of the time between them: hours told in the evening are all of the day's.
+ * What the day has had so far, less what is noted of it.
+ */
+const leftToday = (end: number, scene: Scene, calendar: LocalCalendar): number => {
+  const day = calendar.dayOf(scene.at);
+  return Math.max(0, allowed(end - calendar.at(day, 0)) - hoursOn(scene.machine.runByDay, day));
+};
 
 const allowed = (ms: number): number => Math.max(0, ms / MS_AN_HOUR) * ROUGHLY + SLACK_HOURS;
 

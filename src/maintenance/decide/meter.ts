@@ -1,5 +1,6 @@
 /** The machine's own counter was read. */
 import { MS_AN_HOUR } from '../record/runs.ts';
+import { tidy } from '../record/tidy.ts';
 import type { DecideContext, Shops } from './context.ts';
 import type { MeterDeed } from './deed.ts';
 import {
@@ -60,6 +61,13 @@ function conflicts(deed: MeterDeed, scene: Scene): { flags: readonly Flag[]; not
   if (!anchor || logged < 1) return { flags: [], notes: {} };
   return {
     flags: ['conflict'],
-    notes: { conflictsWith: { entry: anchor.mark.entry, at: anchor.mark.at, figure: totals.hours } },
+    notes: {
+      conflictsWith: {
+        entry: anchor.mark.entry,
+        at: anchor.mark.at,
+        figure: anchor.hours,
+        logged: tidy(totals.hours - anchor.hours),
+      },
+    },
   };
 }

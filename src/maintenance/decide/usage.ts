@@ -3,7 +3,7 @@ import type { Draft } from '../entry/entry.ts';
 import type { DecideContext, Shops } from './context.ts';
 import type { UsageDeed } from './deed.ts';
 import { asked, written, type Decision, type Refused } from './decision.ts';
-import { repeatOf } from './duplicate.ts';
+import { LATELY_MS, repeatOf } from './duplicate.ts';
 import { BORDERS, impossible } from './figures.ts';
 import { doubtHours } from './hours.ts';
 import { isScene, machineScene, type Scene } from './scene.ts';
@@ -18,7 +18,8 @@ export function decideUsage(deed: UsageDeed, shops: Shops, context: DecideContex
     return asked('hours', { act: 'usage', machine: scene.name });
   const draft = usageDraft(deed, scene);
   const repeats = repeatOf(draft, context) !== undefined;
-  const doubt = hours === undefined ? undefined : doubtHours(hours, scene, context, { repeats });
+  const again = repeatOf(draft, context, LATELY_MS) !== undefined;
+  const doubt = hours === undefined ? undefined : doubtHours(hours, scene, context, { repeats, again });
   if (doubt) return doubt;
   const { opened } = scene.latest;
   return written([draft], scene.flags, opened ? { openedBy: { by: opened.by, at: opened.at } } : {});

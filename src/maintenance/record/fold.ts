@@ -13,10 +13,6 @@ import type { Conflict, MachineRecord, ShopRecord } from './record.ts';
 import { reduce, type MachineFact } from './reducers/byKind.ts';
 import { timelineOf, type FloorFact } from './timeline.ts';
 
-/** What has been written by `now` and does not hold later than `now`: all that an answer at `now` may rest on. */
-export const asOf = (entries: readonly Entry[], now: Instant): readonly Entry[] =>
-  entries.filter((entry) => entry.at <= now && entry.writtenAt <= now);
-
 /** `until`: only what happened up to then, by all that is known about it now. */
 export function foldShop(entries: readonly Entry[], calendar: LocalCalendar, until?: Instant): ShopRecord {
   const { machines, floor } = timelineOf(entries, calendar, until);

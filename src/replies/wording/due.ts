@@ -4,6 +4,7 @@ import type { Event } from '../../maintenance/care/rule.ts';
 import { dateOfDay } from '../../maintenance/calendar.ts';
 import type { DueRow, TriggerUse } from '../../maintenance/due/row.ts';
 import { forecastDate } from '../format/date.ts';
+import { capital } from '../format/list.ts';
 import { count, figure, hours } from '../format/number.ts';
 import { didIt, machineName, materialName, partName, symptomName, todo } from './names.ts';
 import { dateWord, type View } from './view.ts';
@@ -142,7 +143,20 @@ const SHOWN = ['overdue', 'due', 'coming-up', 'put-off'] as const;
 /** One row: machine, state, task and figures. */
 function dueText(row: DueRow, view: View): string {
   const detail = row.state === 'fine' || row.state === 'coming-up' ? comingLine(row, view) : dueLine(row);
-  return `${machineName(row.machine)}, ${STATE_WORDS[row.state]}${row.idle ? ', out of use' : ''}: ${detail}`;
+  return `${machineName(row.machine)}, ${STATE_WORDS[row.state]}${row.idle ? ', out of use' : ''}: ${detail}${putOffWords(row, view)}`;
+}
+
+/** ", until Friday, by Odd (waiting for parts)". */
+export function putOffWords({ state, putOff }: DueRow, view: View): string {
+  if (state !== 'put-off' || !putOff) return '';
+  const { until, atHours, by, reason } = putOff;
+  const when =
+    until === undefined
+      ? atHours === undefined
+        ? ''
+        : `, until ${hours(atHours)} on the counter`
+      : `, until ${dateWord(until, view).replace(/^on /u, '')}`;
+  return `${when}, by ${capital(view.personName(by))}${reason === undefined ? '' : ` (${reason})`}`;
 }
 
 const STATE_WORDS: Readonly<Record<DueRow['state'], string>> = {

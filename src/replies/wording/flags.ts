@@ -39,6 +39,8 @@ const REMARKS: Readonly<Record<Flag, Remark>> = {
   conflict: ({ entry, notes }, view) => {
     if (notes.shelf)
       return `The shelf had ${notes.shelf.before} ${partName(notes.shelf.part, notes.shelf.before)} on record: count it when you pass.`;
+    if (notes.conflictsWith?.logged !== undefined)
+      return `More was logged than the counter shows: ${hours(notes.conflictsWith.figure)} at the last reading (${since(notes.conflictsWith.at, view)}) and ${hours(notes.conflictsWith.logged)} logged since. The counter is believed; the logs stay.`;
     if (notes.conflictsWith)
       return `This does not fit what stands there: ${hours(notes.conflictsWith.figure)} ${since(notes.conflictsWith.at, view)}. Both are kept.`;
     return `${capital(machineOf(entry))}: this does not fit what is on record. Both are kept.`;

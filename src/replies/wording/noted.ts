@@ -85,7 +85,11 @@ const NOTES: Notes = {
     return e.finding === undefined ? said : `${said}: ${FINDING[e.finding]}`;
   },
   swapped,
-  seen: (e) => `${symptomName(e.symptom)}${e.part ? ` (${partName(e.part)})` : ''} noted`,
+  seen: (e) => {
+    const name = symptomName(e.symptom);
+    const part = e.part && !name.includes(partName(e.part)) ? ` (${partName(e.part)})` : '';
+    return `${name}${part} noted`;
+  },
   cleared: (e) => (e.symptom ? `${symptomName(e.symptom)}: gone` : 'runs well again'),
   down: () => 'out of use',
   up: (entry, { after, calendar }) => {

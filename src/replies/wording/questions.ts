@@ -22,7 +22,9 @@ const QUESTIONS: Readonly<Record<Field, Sentence>> = {
     const border =
       f.border === 'clock'
         ? `there was less time than that since its last run${f.at === undefined ? '' : ` (${since(f.at, view)})`}${limit}`
-        : `that makes more than 24 h on one day${limit}`;
+        : f.border === 'today'
+          ? `the day has not had that many hours beside what is noted of it${limit}`
+          : `that makes more than 24 h on one day${limit}`;
     return `${name(f)}: ${given}? By the clock ${border}. Which figure is right?`;
   },
   until: (f, view) =>

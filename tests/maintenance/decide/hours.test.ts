@@ -44,14 +44,15 @@ describe('hours that ran', () => {
     });
   });
 
-  it('that just fit the clock are written once they are no more than a day', () => {
-    const morning = ran('2026-03-11T06:40:00Z', 1);
-    expect(outcomeOf(saying([alder, morning], { kind: 'usage', machine: 'alder', hours: 9.8 }))).toBe(
+  it('told in the evening are the day’s, whenever its last log was; what the day has not had is asked about', () => {
+    const afternoon = ran('2026-03-11T14:10:00Z', 1);
+    expect(outcomeOf(saying([alder, afternoon], { kind: 'usage', machine: 'alder', hours: 17 }))).toBe(
       'written usage',
     );
-    expect(outcomeOf(saying([alder, morning], { kind: 'usage', machine: 'alder', hours: 9.9 }))).toBe(
-      'asked hours',
-    );
+    expect(saying([alder, afternoon], { kind: 'usage', machine: 'alder', hours: 17.4 })).toMatchObject({
+      outcome: 'asked',
+      facts: { border: 'today' },
+    });
   });
 
   it('of more than a day at once are asked about, and written when they are meant', () => {
@@ -95,6 +96,13 @@ describe('hours that ran', () => {
     const again = { kind: 'usage', machine: 'alder', hours: 3 } as const;
     expect(flagsOf(saying([alder, first], again, { recent: [first] }))).toEqual(['possible-duplicate']);
     expect(flagsOf(saying([alder], { ...again, hours: 4 }, { recent: [first] }))).toEqual([]);
+  });
+
+  it('that just fit the clock since another day are written', () => {
+    const yesterday = ran('2026-03-10T22:40:00Z', 1);
+    const hours = (figure: number) =>
+      outcomeOf(saying([alder, yesterday], { kind: 'usage', machine: 'alder', hours: figure }));
+    expect([hours(17), hours(19)]).toEqual(['written usage', 'asked hours']);
   });
 
   it('told twice in three minutes are not a repetition', () => {
