@@ -1,6 +1,7 @@
 /** The language layer's one door: a message as typed acts. Pure; the lexicon is built once for a workshop. */
 import type { Act, ActReading, Doubt, KnownNames, Reading, SaidAt, TrailStep } from './act.ts';
 import { readBare } from './bare.ts';
+import { type Control, readControl } from './english/control/index.ts';
 import { interpret } from './english/index.ts';
 import { gate } from './gate.ts';
 import { withListings } from './english/frames/stock-list.ts';
@@ -12,8 +13,9 @@ import { readMood } from './mood.ts';
 import { place } from './place.ts';
 import { refine } from './refine.ts';
 import { injuryKind, readInjury, readSafety, isJoke } from './safety.ts';
+import { repaired } from './repair.ts';
 import { createScanner, type Scanner } from './scan.ts';
-import { makeScene } from './scene.ts';
+import { type Draft, draft, makeScene, type Scene } from './scene.ts';
 import { inContext } from './context.ts';
 import { withUnsureDays } from './unsure.ts';
 import { doubtFor, leftovers } from './unclear.ts';
@@ -36,7 +38,8 @@ function tooLong(text: string): Reading {
 }
 
 function read(text: string, said: SaidAt, scanner: Scanner): Reading {
-  const { items, orderItems, corrections, trail } = scanner.scan(text, said.date);
+  const { items: spoken, orderItems, corrections, trail } = scanner.scan(text, said.date);
+  const items = repaired(spoken);
   const clauses = readClauses(items);
   const first = clauses.findIndex((clause) => clause.items.some(isPlace));
   const scenes = withListings(
@@ -46,15 +49,17 @@ function read(text: string, said: SaidAt, scanner: Scanner): Reading {
       ),
     ),
   );
+  const controls = controlDrafts(readControl(items, said.date), scenes);
   const drafted = scenes.map((scene, i) =>
     isJoke(scene)
       ? []
-      : interpret(scene, {
+      : (controls.get(i) ??
+        interpret(scene, {
           today: said.date,
           before: scenes[i - 1],
           earlier: scenes.slice(Math.max(0, i - 3), i),
           after: scenes[i + 1],
-        }),
+        })),
   );
   const { rulings, machineOf } = place(scenes, drafted, said.date, scanner.book);
   const refined = refine(rulings, scenes);
@@ -98,6 +103,17 @@ function doubtsOf(
 ): Doubt[] {
   const unclear = readings.flatMap(({ act }, i) => (act.kind === 'unclear' ? [i] : []));
   return doubts.filter((_, nth) => !dropped.has(unclear[nth] ?? -1));
+}
+/** The clauses that a control takes up read as nothing else; its act stands at the first of them. */
+function controlDrafts(controls: readonly Control[], scenes: readonly Scene[]): Map<number, Draft[]> {
+  const found = new Map<number, Draft[]>();
+  for (const { act, span } of controls) {
+    const within = scenes.filter((scene) => scene.span[0] < span[1] && scene.span[1] > span[0]);
+    within.forEach((scene, i) =>
+      found.set(scene.index, i === 0 ? [draft(scene, act, act.kind, { placeless: true })] : []),
+    );
+  }
+  return found;
 }
 /** A machine, or one of the room's own things: what a report can be of. */
 const isPlace = (item: Item): boolean =>

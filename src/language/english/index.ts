@@ -1,7 +1,6 @@
 /** The ordered lists: frames as they are tried on each clause, each with why it stands where it stands. */
 import type { LocalDate } from '../act.ts';
 import { asserted, type Draft, draft, type Scene } from '../scene.ts';
-import { readAmend, readUndo } from './frames/control.ts';
 import { readAsk } from './ask/index.ts';
 import { readClaim, readDefer } from './frames/plans.ts';
 import { readDone } from './frames/done.ts';
@@ -27,8 +26,6 @@ export interface Frame {
 
 /** The first that makes anything of the clause takes it whole. */
 export const WHOLE_FRAMES: readonly Frame[] = [
-  { name: 'undo', why: 'a clause about an entry is about nothing else', read: (scene) => readUndo(scene) },
-  { name: 'amend', why: 'puts an entry right; its words look like a new one', read: (scene, _, { before, after, today }) => readAmend(scene, before, after, today) },
   { name: 'ask', why: 'a question writes nothing, whatever deeds it names', read: (scene, _, { earlier, today }) => readAsk(scene, earlier, today) },
   { name: 'defer', why: 'names deeds that are put off', read: (scene, _, { today }) => readDefer(scene, today) },
   { name: 'claim', why: 'names deeds to come', read: (scene) => readClaim(scene) },

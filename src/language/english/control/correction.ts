@@ -1,0 +1,177 @@
+/**
+ * Does a stretch do nothing but put an entry right? Its words must be closed: values, words that point at an entry,
+ * words of correcting and small words between them. What holds a deed, a part's trouble or a stranger word tells of something.
+ */
+import type { LocalDate } from '../../act.ts';
+import { hasTag, isFn, type Item, sense } from '../../item.ts';
+import { type Change, changeOf } from './amendment.ts';
+import { type Sided, sidesOf, isTold } from './sides.ts';
+import {
+  covered, isBreak, isField, isFigure, isMark, isPartLike, isPointingOne, isReason, LONGEST_CONTROL, phrasesOf, type ControlPhrase,
+  type Span, spanOf, startsAt,
+} from './span.ts'; // prettier-ignore
+
+type Signal = 'marker' | 'ought' | 'hint' | 'change' | 'told' | 'points' | 'contrast' | 'again';
+
+/** "was", "were", "should be": what joins an entry to what it was. */
+const WAS = /^(?:was|were|wasn't|weren't|is|isn't|should|should be|should have been|has been|had been|'s)$/u;
+const wasAt = (items: readonly Item[], at: number): boolean => WAS.test(items[at]?.text ?? '');
+const PAST = /^(?:was|were|wasn't|weren't)$/u;
+
+/** "it was …", "that last one was …", "the hours were …", and with nothing before it "was …". */
+function pointsAt(span: Span): boolean {
+  const { items } = span;
+  return items.some((item, at) => {
+    if (!PAST.test(item.text)) return false;
+    let i = at - 1;
+    while (
+      i >= 0 &&
+      (covered(span, i, 'adverb') || isFn(items[i], 'my', 'last')) &&
+      !isBreak(items[i]) &&
+      !covered(span, i, 'that', 'entry', 'field')
+    )
+      i -= 1;
+    const opens = i < 0 || isBreak(items[i]);
+    return opens ? at === 0 || isBreak(items[at - 1]) : covered(span, i, 'that', 'entry', 'field');
+  });
+}
+
+/** Two values of one kind, one of them denied. */
+function contrasts(sided: readonly Sided[]): boolean {
+  const kinds = (side: Sided['side']): string[] =>
+    sided.filter((one) => one.side === side).map(({ item }) => kindOf(item));
+  const wrong = kinds('wrong');
+  return kinds('right').some((kind) => wrong.includes(kind));
+}
+const kindOf = (item: Item): string =>
+  isFigure(item) ? 'figure' : hasTag(item, 'machine') ? 'machine' : hasTag(item, 'date') ? 'date' : hasTag(item, 'material') ? 'material' : isPartLike(item) ? 'part' : isReason(item) ? 'reason' : 'spec'; // prettier-ignore
+
+/** "change that to 6", "correct the hours to 7.5", "put it on hazel instead". */
+function changes(span: Span): boolean {
+  const first = span.items.findIndex(
+    (item, at) =>
+      !isMark(item) &&
+      (startsAt(span, at, 'change') !== undefined || !covered(span, at, 'adverb', 'hint', 'marker')),
+  );
+  const verb = startsAt(span, first, 'change');
+  if (!verb) return false;
+  const rest = span.items.slice(verb.to);
+  const pointed = phrasesOf(span, 'that', 'entry', 'field').some(
+    (one) => one.from >= verb.from && one.from - verb.to <= 3,
+  );
+  const to =
+    /\bto$/u.test(span.items[verb.from]?.text ?? '') ||
+    rest.some((item) => /^(?:to|into|on|onto|from)$/u.test(item.text) || isMark(item));
+  const instead =
+    rest.some((item) => isFn(item, 'instead')) ||
+    (verb.code === 'change' && /^belongs?$/u.test(span.items[verb.from]?.text ?? ''));
+  return (
+    pointed &&
+    to &&
+    (instead ||
+      !/^(?:put|move|book|set|swap|switch|shift|turn|adjust|make|fix)/u.test(
+        span.items[verb.from]?.text ?? '',
+      ))
+  );
+}
+
+/** "it should be 6", "should read petg", "last entry should say elm": of an entry; "cedar should be fine" is of a machine. */
+const oughts = (span: Span): boolean =>
+  phrasesOf(span, 'ought').some((one) => {
+    let i = one.from - 1;
+    while (i >= 0 && !isBreak(span.items[i]) && covered(span, i, 'adverb')) i -= 1;
+    return i < 0 || isBreak(span.items[i]) || covered(span, i, 'that', 'entry', 'field', 'marker', 'hint');
+  });
+
+/** "no, 3 h", "sorry, maple", "actually yesterday": a word of checking oneself and a value right behind it. */
+function hints(span: Span): boolean {
+  const { items } = span;
+  const said = phrasesOf(span, 'hint').filter((one) => whole(items, one));
+  const last = said.at(-1);
+  if (!last || !said.some((one) => one.from <= 1)) return false;
+  const next = items[last.to];
+  const faint = /^(?:no|nope|nah|oh|well)\b/u.test(items[last.from]?.text ?? '');
+  return !faint || isBreak(next) || isFigure(next);
+}
+/** "no plastic coming out" is one word of its own, whatever it begins with. */
+const whole = (items: readonly Item[], { from, to }: ControlPhrase): boolean =>
+  items.slice(from, to).every((item) => !hasTag(item, 'symptom', 'complaint', 'finding', 'state'));
+
+/** "i did that yesterday", "it happened on Monday", "that was done by hand": only the day of a deed is told anew. */
+const again = (span: Span, sided: readonly Sided[]): boolean =>
+  phrasesOf(span, 'deed').length > 0 &&
+  sided.every(({ item }) => hasTag(item, 'date')) &&
+  phrasesOf(span, 'that', 'deed').some((one) => one.from <= 2);
+
+function signalsOf(span: Span, sided: readonly Sided[]): ReadonlySet<Signal> {
+  const strong = phrasesOf(span, 'marker').length > 0;
+  const found: [Signal, boolean][] = [
+    ['marker', strong],
+    ['ought', oughts(span)],
+    ['hint', hints(span)],
+    ['change', changes(span)],
+    ['told', isTold(span) && (pointsAt(span) || contrasts(sided))],
+    ['points', pointsAt(span)],
+    ['contrast', contrasts(sided)],
+    ['again', again(span, sided)],
+  ];
+  return new Set(found.filter(([, holds]) => holds).map(([name]) => name));
+}
+
+/** Words that belong to no correction. */
+function strangers(span: Span): Item[] {
+  return span.items.filter((item, at) => {
+    if (isMark(item) || isField(span.items, at) || isPointingOne(span.items, at)) return false;
+    if (hasTag(item, 'unit') || (sense(item, 'value') !== undefined && isFigure(item))) return false;
+    if (wasAt(span.items, at) || isFn(item, 'not', 'instead', 'wrong', 'sorry', 'only') || item.text === "'s")
+      return false;
+    return !covered(span, at) && !tellsOfMe(span, at);
+  });
+}
+/** The "I" of "I wrote", "I meant", "I got it wrong". */
+const tellsOfMe = (span: Span, at: number): boolean =>
+  /^(?:i|we|i've|i have|have|had|'ve|'d|was|were|am|'m|do|did|been)$/u.test(span.items[at]?.text ?? '') &&
+  isTold(span);
+
+/** With a word that can only correct, a few words of colour may stand beside; never a deed, a trouble or a state. */
+const COLOUR = 3;
+function isClosed(span: Span, signals: ReadonlySet<Signal>): boolean {
+  const odd = strangers(span);
+  if (odd.length === 0) return true;
+  const tells = (item: Item): boolean => hasTag(item, 'verb', 'symptom', 'complaint', 'state', 'foreign', 'human', 'timber', 'part', 'thing') || isFn(item, 'i', 'we', 'you', 'someone', 'if', 'will', 'would', 'should', 'please', 'who', 'what', 'when', 'why', 'how'); // prettier-ignore
+  return signals.has('marker') && odd.length <= COLOUR && !odd.some(tells);
+}
+
+/** A value alone, after a word that says it is wrong: figures with machines are an entry of their own. */
+function isTooFull(sided: readonly Sided[], signals: ReadonlySet<Signal>): boolean {
+  const right = new Set(sided.filter((one) => one.side === 'right').map(({ item }) => kindOf(item)));
+  const weak =
+    !signals.has('marker') &&
+    !signals.has('ought') &&
+    !signals.has('contrast') &&
+    !signals.has('change') &&
+    !signals.has('told');
+  return weak && right.has('figure') && (right.has('machine') || right.has('part'));
+}
+
+/** What the stretch sets, if it is a correction and nothing else. */
+export function correctionOf(items: readonly Item[], today: LocalDate): Change | undefined {
+  if (items.length === 0 || items.length > LONGEST_CONTROL) return undefined;
+  const span = spanOf(items);
+  if (asks(span)) return undefined;
+  const sided = sidesOf(span);
+  if (sided.length === 0) return undefined;
+  const signals = signalsOf(span, sided);
+  if (signals.size === 0 || isTooFull(sided, signals) || !isClosed(span, signals)) return undefined;
+  if (phrasesOf(span, 'undo').length > 0) return undefined;
+  const wrong = new Set(sided.filter((one) => one.side !== 'right').map((one) => one.item));
+  const set = changeOf(
+    sided,
+    items.filter((item) => !wrong.has(item) && !isMark(item)),
+    today,
+  );
+  return Object.keys(set).length === 0 ? undefined : set;
+}
+/** "can you change that to petg?" asks for it; "was it maple?" asks. */
+const asks = (span: Span): boolean =>
+  span.items.some((item) => item.text === '?') && !changes(span) && phrasesOf(span, 'marker').length === 0;

@@ -1,0 +1,60 @@
+/** Where a message takes something back or puts it right: the whole of it, one of its sentences, or the tail of one. */
+import type { AmendAct, LocalDate, UndoAct } from '../../act.ts';
+import type { Item } from '../../item.ts';
+import { correctionOf } from './correction.ts';
+import { isBreak, isMark, isStop, LONGEST_CONTROL } from './span.ts';
+import { takenBack } from './undo.ts';
+
+export interface Control {
+  readonly act: AmendAct | UndoAct;
+  /** UTF-16 offsets of the stretch. */
+  readonly span: readonly [from: number, to: number];
+}
+
+/** More than this many sentences hold no correction that anybody would find again. */
+const MOST_STRETCHES = 24;
+
+function stretches(items: readonly Item[], ends: (item: Item) => boolean): Item[][] {
+  const out: Item[][] = [[]];
+  for (const item of items) {
+    out.at(-1)?.push(item);
+    if (ends(item)) out.push([]);
+  }
+  return out.filter((one) => one.some((item) => !isMark(item)));
+}
+const spanned = (items: readonly Item[]): Control['span'] => [items[0]?.from ?? 0, items.at(-1)?.to ?? 0];
+
+/** `first`: nothing was told before this stretch in the same message. */
+function controlIn(items: readonly Item[], today: LocalDate, first: boolean): Control | undefined {
+  const set = correctionOf(items, today);
+  if (set) return { act: { kind: 'amend', ...set }, span: spanned(items) };
+  const back = takenBack(items);
+  return back && (first || !back.stated) ? { act: back.act, span: spanned(items) } : undefined;
+}
+
+export function readControl(items: readonly Item[], today: LocalDate): readonly Control[] {
+  const whole = items.length <= LONGEST_CONTROL ? controlIn(items, today, true) : undefined;
+  if (whole?.act.kind === 'amend') return [whole];
+  const sentences = stretches(items, isStop).slice(0, MOST_STRETCHES);
+  const found = sentences.flatMap((sentence, at): Control[] => {
+    const own = controlIn(sentence, today, at === 0);
+    if (own) return [own];
+    const parts = stretches(sentence, isBreak).slice(0, MOST_STRETCHES);
+    if (parts.length < 2) return [];
+    return tails(parts, today, at === 0);
+  });
+  return found.length > 0 ? found : whole ? [whole] : [];
+}
+
+/** The shortest row of parts at the end of a sentence, or its first part, that is a correction by itself. */
+function tails(parts: readonly (readonly Item[])[], today: LocalDate, first: boolean): Control[] {
+  const head = parts[0] ?? [];
+  const opening = takenBack(head);
+  if (opening && (first || !opening.stated)) return [{ act: opening.act, span: spanned(head) }];
+  for (let from = 1; from < parts.length; from += 1) {
+    const tail = parts.slice(from).flat();
+    const found = controlIn(tail, today, false);
+    if (found) return [found];
+  }
+  return [];
+}
