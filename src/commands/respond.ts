@@ -5,6 +5,7 @@ import { changeIn, playChange } from './change.ts';
 import type { Conversation } from './conversation.ts';
 import { falseAlarm } from './falseAlarm.ts';
 import { playActs, playDeeds } from './play.ts';
+import { playPlain } from './plain.ts';
 import { aside, playPress } from './press.ts';
 import type { Scene } from './scene.ts';
 import { playAnswer } from './settle.ts';
@@ -31,7 +32,7 @@ export async function respond(scene: Scene): Promise<Played> {
       ...(await playDeeds(scene, [{ kind: 'amend', machine: bare.machine }], {})),
       ...stillOpen(conversation),
     };
-  return playActs(scene);
+  return (await playPlain(scene)) ?? playActs(scene);
 }
 
 function playTyped(scene: Scene, typed: Typed): Promise<Played> | Played {

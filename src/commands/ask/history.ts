@@ -15,6 +15,7 @@ import { told } from './told.ts';
 import type { AskScene, Topic } from './topic.ts';
 
 const MOST = 8;
+const MOST_OF_ONE = 3;
 /** Read more than is shown: some of it may have been taken back. */
 const READ = 60;
 
@@ -69,8 +70,11 @@ function lineOf(entry: Entry, scene: AskScene): Item {
 }
 
 export const history: Topic = async (scene): Promise<Reply> => {
-  const { shown: latest, more } = shortened(await entriesOf(scene), MOST);
-  const { machine } = scene.act;
+  const { machine, from, to } = scene.act;
+  // one task of one machine: the last few times tell what was asked
+  const isOne =
+    machine !== undefined && from === undefined && to === undefined && tasksAsked(scene).length > 0;
+  const { shown: latest, more } = shortened(await entriesOf(scene), isOne ? MOST_OF_ONE : MOST);
   if (latest.length === 0)
     return { sections: [{ items: [item('Nothing of that on record.')] }], buttons: [] };
   const items = [

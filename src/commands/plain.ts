@@ -1,0 +1,137 @@
+/** Short questions about what a reply has just shown, and words that go: a row a sentence. */
+import type { AskAct } from '../language/act.ts';
+import { machineDue } from '../maintenance/due/rows.ts';
+import { foldName } from '../maintenance/machine.ts';
+import type { MachineRecord } from '../maintenance/record/record.ts';
+import { list } from '../replies/format/list.ts';
+import { count, figure } from '../replies/format/number.ts';
+import { bold, item, type Item, type Reply } from '../replies/reply.ts';
+import { machineName, materialName, symptomName } from '../replies/wording/names.ts';
+import { since } from '../replies/wording/view.ts';
+import { answerAsk } from './ask/ask.ts';
+import { forget } from './forget.ts';
+import { dueContext, type Scene } from './scene.ts';
+import type { Played } from './step.ts';
+
+interface Row {
+  said: RegExp;
+  ask: Pick<AskAct, 'topic'>;
+  answer: (scene: Scene, match: RegExpExecArray) => Promise<Reply | undefined> | Reply | undefined;
+}
+
+const ROWS: readonly Row[] = [
+  {
+    said: /^(?:what|which|who|anything|is (?:anything|something))(?:['’]s| is| are)?(?: (?:machines?|printers?))?(?: is| are)? (?:still |currently |now )?(?:held|on hold)\b[^.!]{0,20}\??$/iu,
+    ask: { topic: 'status' },
+    answer: (scene) => reply(heldItems(scene)),
+  },
+  {
+    said: /^what(?:['’]s| is| filament is| material is)? (?:now |currently )?(?:loaded|mounted)(?: (?:on|in|into) (?:the )?(.+?))?\??$/iu,
+    ask: { topic: 'status' },
+    answer: (scene, [, name]) => loadedOn(scene, name),
+  },
+  {
+    said: /^why (?:the |is it |is that |every )?(\d+) ?(h|hours|days)\b(?: (?:on|for) (.+?))?\??$/iu,
+    ask: { topic: 'next' },
+    answer: (scene, [, interval, unit, name]) => whyInterval(scene, Number(interval), unit ?? 'h', name),
+  },
+  {
+    said: /^how (?:many|often) .*\b(?:did|has|have|does|do) (\p{L}+) (?:cause|caused|make|made|break|broken|have|had|get|got)\b/iu,
+    ask: { topic: 'trend' },
+    answer: (scene, [, who]) => notByPerson(scene, who ?? ''),
+  },
+  {
+    said: /^(?:please )?(?:forget|delete|erase) (?:all )?my (?:words|messages)[.!]?$/iu,
+    ask: { topic: 'help' },
+    answer: async ({ transaction, person }) => {
+      const gone = await forget(transaction, { person: person.name });
+      return reply([
+        item(
+          `${count(gone, 'message')} of yours forgotten, word for word. What was noted from them stays; “undo” takes that back.`,
+        ),
+      ]);
+    },
+  },
+];
+
+const reply = (items: readonly Item[]): Reply => ({ sections: [{ items }], buttons: [] });
+
+/** Undefined when the message is none of these, or reports work. */
+export async function playPlain(scene: Scene): Promise<Played | undefined> {
+  const { reading, message } = scene;
+  const works = reading.acts.some(({ act }) => !['ask', 'unclear', 'undo'].includes(act.kind));
+  if (works || reading.injury || reading.safety.some((mention) => mention.asserted)) return undefined;
+  for (const { said, ask, answer } of ROWS) {
+    const match = said.exec(message.text.trim());
+    const found = match ? await answer(scene, match) : undefined;
+    if (found)
+      return {
+        steps: [{ act: { kind: 'ask', ...ask }, outcome: 'answered', entries: [], reply: found }],
+        caution: [],
+        grave: false,
+      };
+  }
+  return undefined;
+}
+
+function heldItems(scene: Scene): Item[] {
+  const lines = [...scene.record.machines.values()].flatMap(({ name, hold }) =>
+    hold
+      ? [
+          item(
+            bold(machineName(name)),
+            ` is held: ${list([hold.symptom, ...hold.also].map(symptomName))}, told by ${scene.personName(hold.since.by)} ${since(hold.since.at, scene)}. To lift it: a keeper says what was found and mended, or “false alarm on ${name}”.`,
+          ),
+        ]
+      : [],
+  );
+  return lines.length > 0 ? lines : [item('Nothing is held.')];
+}
+
+const called = ({ record }: Scene, name: string): MachineRecord | undefined => {
+  const wanted = foldName(name);
+  return [...record.machines.values()].find(
+    (machine) => machine.name === wanted || machine.aliases.some((alias) => foldName(alias) === wanted),
+  );
+};
+
+function loadedOn(scene: Scene, name: string | undefined): Reply | undefined {
+  const one = name === undefined ? undefined : called(scene, name);
+  if (name !== undefined && !one) return undefined;
+  const machines = one ? [one] : [...scene.record.machines.values()].filter((machine) => !machine.retired);
+  return reply(
+    machines.map((machine) => {
+      const { loaded } = machine;
+      const grams = loaded?.grams === undefined ? '' : `, ${figure(loaded.grams, 0)} g when mounted`;
+      const what = loaded
+        ? `${loaded.material ? materialName(loaded.material) : 'a spool of something'}${grams}, mounted ${since(loaded.mark.at, scene)}`
+        : 'no record of what is loaded';
+      return item(bold(machineName(machine.name)), `: ${what}`);
+    }),
+  );
+}
+
+/** The interval that was just shown: whose it is, and where it comes from. */
+async function whyInterval(
+  scene: Scene,
+  interval: number,
+  unit: string,
+  name: string | undefined,
+): Promise<Reply | undefined> {
+  const last = scene.conversation.lastMachine;
+  const machine =
+    (name === undefined ? undefined : called(scene, name)) ??
+    (last === undefined ? undefined : called(scene, last));
+  if (!machine) return undefined;
+  const hours = unit.startsWith('h');
+  const row = machineDue(machine, dueContext(scene), scene.record.room).find((each) =>
+    each.all.some((use) => use.interval === interval && (use.unit === 'h') === hours),
+  );
+  return row && answerAsk(scene, { kind: 'ask', topic: 'next', machine: machine.name, task: row.task });
+}
+
+async function notByPerson({ transaction }: Scene, who: string): Promise<Reply | undefined> {
+  const known = await transaction.post.peopleByName(foldName(who));
+  if (known.length === 0) return undefined;
+  return reply([item('I count jams and faults by machine and cause, not by person.')]);
+}

@@ -1,0 +1,57 @@
+/** Short questions about what a reply has just shown. */
+import { beforeEach, describe, expect, it } from 'vitest';
+import { plainText } from '../../src/index.ts';
+import { demoTalk, type Talk } from '../support/talk.ts';
+
+let talk: Talk;
+beforeEach(async () => {
+  talk = await demoTalk();
+});
+const hear = async (said: string): Promise<string> => {
+  const answer = await talk.say(said);
+  expect(answer).toMatchObject({ outcome: 'answered', entries: [] });
+  return plainText(answer.reply);
+};
+
+describe('short questions', () => {
+  it('what is held, and how it is lifted', async () => {
+    expect(await hear('what is held?')).toBe('Nothing is held.');
+    await talk.say('smells like burning near juniper', { as: 'Priya' });
+    expect(await hear('which machines are held?')).toMatch(
+      /Juniper is held: burning smell, told by Priya .*To lift it/u,
+    );
+  });
+
+  it('what is loaded', async () => {
+    await talk.say('mounted petg on birch, 1 kg');
+    expect(await hear("what's loaded on birch?")).toMatch(
+      /^Birch: PETG, 1,000 g when mounted, mounted 15:41$/u,
+    );
+  });
+
+  it('why that interval: whose it is and where it comes from', async () => {
+    await talk.say("what's overdue on alder?");
+    expect(await hear('why 300 h?')).toMatch(/Alder: oil the rods.*\nWhy: every 300 h by common practice/u);
+  });
+
+  it('jams are not counted by person', async () => {
+    expect(await hear('how many jams did Tomasz cause?')).toMatch(/by machine and cause, not by person/u);
+  });
+
+  it('who did it last needs no long list', async () => {
+    expect((await hear('who levelled birch last')).split('\n').length).toBeLessThanOrEqual(5);
+  });
+
+  it('“forget my words” deletes what was said and keeps what was noted', async () => {
+    const noted = await talk.say('oiled the rods on alder', { key: 'k1' });
+    expect(await hear('forget my words')).toMatch(/1 message of yours forgotten/u);
+    expect(await talk.store.read(({ post }) => post.words('k1'))).toBeUndefined();
+    expect(
+      await talk.store.read(({ journal }) => journal.byIds(noted.results[0]?.entries ?? [])),
+    ).toHaveLength(1);
+  });
+
+  it('work that is told beside such words is work', async () => {
+    expect((await talk.say('held the belt on alder while I tensioned it')).outcome).not.toBe('answered');
+  });
+});
