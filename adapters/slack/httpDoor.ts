@@ -24,14 +24,17 @@ export function httpDoor(
       response.end();
     },
   });
+  let listening = false;
   return {
     init: (app) => receiver.init(app),
     async start() {
       await receiver.start({ port, host });
+      listening = true;
       events.connected(`listening on ${host}:${port}`);
     },
     async stop() {
-      await receiver.stop();
+      if (listening) await receiver.stop();
+      listening = false;
       events.disconnected('closed');
     },
   };

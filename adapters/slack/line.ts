@@ -108,7 +108,7 @@ function onHeartbeat(
 ): () => void {
   let address = '';
   client.on('authenticated', ({ url = '' }) => {
-    address = url;
+    address = URL.canParse(url) ? new URL(url).href : '';
   });
   const listener = (message: unknown): void => {
     if (!isRecord(message)) return;

@@ -72,6 +72,23 @@ describe('the socket', () => {
       expect(desk.got).toHaveLength(1);
     }));
 
+  it('shows signs of life between messages', async () => {
+    const slack = await startFakeSlack();
+    let now = NOW;
+    const platform = await open({
+      environment: { SLACK_BOT_TOKEN: BOT_TOKEN, SLACK_APP_TOKEN: 'xapp-1', SLACK_API_URL: slack.apiUrl },
+      clock: () => now,
+      log: logTo([]),
+    });
+    await platform.start(fakeDesk());
+    now += 60_000;
+    for (const socket of slack.sockets) socket.ping();
+    await slack.until(() => platform.state().lastEventAt === now);
+    expect(platform.state().since).toBe(NOW);
+    await platform.stop();
+    await slack.close();
+  });
+
   it('closes before the stop is over, and nothing more is taken', async () => {
     const slack = await startFakeSlack();
     const platform = await open({
@@ -197,6 +214,15 @@ describe('HTTP', () => {
       desk.broken = true;
       const body = JSON.stringify(mention('Ev1', 'ran 6h on birch').payload);
       expect((await postBody(body, signed(body, nowSeconds()))).status).toBeGreaterThanOrEqual(500);
+    }, inHttp));
+
+  it('says that the port is taken, and can still be stopped', () =>
+    withSlack(async ({ environment }) => {
+      const second = await open({ environment, clock: () => NOW, log: logTo([]) });
+      await expect(second.start(fakeDesk())).rejects.toThrow(
+        new RegExp(`cannot be received on 127\\.0\\.0\\.1:${PORT}`, 'u'),
+      );
+      await second.stop();
     }, inHttp));
 
   it('takes the notice of too many events', () =>
