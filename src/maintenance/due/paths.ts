@@ -1,19 +1,19 @@
 /**
- * Paths of a machine's coming weeks: its past weeks drawn again and again, recent ones more often. The draws are
- * the same for every machine and every run (a fixed seed), so the same record always gives the same dates.
+ * Paths of a machine's coming weeks: its past days or weeks drawn again and again, recent ones more often. The draws
+ * are the same for every machine and every run (a fixed seed), so the same record always gives the same dates.
  */
 import type { Day } from '../calendar.ts';
 
-const PATHS = 40;
+const PATHS = 100;
 /** Beyond two years nothing is said. */
 export const HORIZON_DAYS = 730;
 const WEEKS = Math.ceil(HORIZON_DAYS / 7);
 /** Days for which it must be known whether the workshop is closed. */
 export const DAYS_AHEAD = WEEKS * 7;
-/** A week half so likely to be drawn as one six weeks younger. */
-const HALF_LIFE_WEEKS = 6;
-/** Weeks that each path draws for itself first; fewer make the band wider. Chosen on made-up machines, see the tests. */
-const OWN_WEEKS = 5;
+/** A week half so likely to be drawn as one twelve weeks younger. */
+const HALF_LIFE_WEEKS = 12;
+/** So far ahead each day is drawn by itself; beyond, whole weeks do as well and take a seventh of the work. */
+const WEEKS_BY_DAY = 5;
 /** Each day's hours are rounded to the microsecond, so that a sum of weeks is off by some ten of them: far below a second. */
 const HAIR = 1e-6;
 
@@ -28,33 +28,39 @@ function randomFrom(seed: number): () => number {
   };
 }
 
-const drawnWeeks = new Map<number, Uint8Array>();
+interface Draws {
+  /** Which past week (0 is the youngest) each path repeats in each future week: week by week, path by path. */
+  weeks: Uint8Array;
+  /** The same for each single day of the first weeks: day by day, path by path. */
+  days: Uint8Array;
+}
+
+const drawn = new Map<number, Draws>();
 /**
- * Which past week (0 is the youngest) each path repeats in each future week; week by week. Each path draws its
- * own few weeks first and goes on from those: eight weeks are a small sample of what a machine runs, and the
- * band must be as wide as that.
+ * Each path weighs the past weeks in its own way, as the Bayesian bootstrap does (Rubin, Annals of Statistics 9,
+ * 1981: weights from Dirichlet(1, …, 1), here times 0.5^(k / half-life)), and draws by these weights: a dozen weeks
+ * are a small sample of what a machine runs, and the band must be as wide as that.
  */
-function drawsOf(weeksBack: number): Uint8Array {
-  const known = drawnWeeks.get(weeksBack);
+function drawsOf(weeksBack: number): Draws {
+  const known = drawn.get(weeksBack);
   if (known) return known;
   const random = randomFrom(20_260_311 + weeksBack);
-  const weights = Array.from({ length: weeksBack }, (_, week) => 0.5 ** (week / HALF_LIFE_WEEKS));
-  const total = weights.reduce((sum, weight) => sum + weight, 0);
-  const drawn = (): number => {
-    let left = random() * total;
-    const week = weights.findIndex((weight) => (left -= weight) < 0);
-    return Math.max(0, week);
-  };
-  const own = Array.from({ length: PATHS }, () =>
-    Array.from({ length: Math.min(weeksBack, OWN_WEEKS) }, drawn),
+  const weights = Array.from({ length: PATHS }, () =>
+    Array.from({ length: weeksBack }, (_, k) => -Math.log(1 - random()) * 0.5 ** (k / HALF_LIFE_WEEKS)),
   );
-  const draws = Uint8Array.from({ length: WEEKS * PATHS }, (_, at) => {
-    const mine = own[at % PATHS] ?? [];
-    return mine[Math.floor(random() * mine.length)] ?? 0;
-  });
-  drawnWeeks.set(weeksBack, draws);
+  const draw = (_: unknown, at: number): number => drawBy(weights[at % PATHS] ?? [], random);
+  const draws = {
+    weeks: Uint8Array.from({ length: WEEKS * PATHS }, draw),
+    days: Uint8Array.from({ length: WEEKS_BY_DAY * 7 * PATHS }, draw),
+  };
+  drawn.set(weeksBack, draws);
   return draws;
 }
+
+function drawBy(weights: readonly number[], random: () => number): number {
+  let left = random() * weights.reduce((sum, weight) => sum + weight, 0);
+  return Math.max(0, weights.findIndex((weight) => (left -= weight) < 0));
+} // prettier-ignore
 
 /** Days ahead by which 10, 50 and 90 % of the paths got there; Infinity beyond the horizon. */
 export interface Reach {
@@ -73,16 +79,31 @@ export interface Paths {
 const chanceOf = (ascending: Float64Array, chance: number): number =>
   ascending[Math.ceil(chance * PATHS) - 1] ?? Infinity;
 
-/**
- * `hours`: seven days a week, the youngest week first. `closed`: 1 where the workshop is closed, by days from `first`.
- */
-export function drawPaths(first: Day, hours: Float64Array, weeksBack: number, closed: Uint8Array): Paths {
-  const source = { weeksBack, draws: drawsOf(weeksBack), closed };
-  const drawn: Partial<Record<Counted, Cumulated>> = {};
+/** What a machine's coming weeks are drawn from. */
+export interface Past {
+  /** Seven days a week, the youngest week first. */
+  hours: Float64Array;
+  weeksBack: number;
+  /** Its prints come in busy and quiet weeks: whole weeks are repeated, which keeps the streaks; else single days. */
+  inWeeks: boolean;
+  /** What a week so far ahead comes to, against the level of now. */
+  growth: (week: number) => number;
+  /** 1 where the workshop is closed, by days from the first one. */
+  closed: Uint8Array;
+}
+
+export function drawPaths(first: Day, past: Past): Paths {
+  const draws = drawsOf(past.weeksBack);
+  const made: Partial<Record<Counted, Cumulated>> = {};
+  const open = (what: Counted): Cumulated =>
+    openCumulated(
+      what === 'hours' ? past : { ...past, hours: past.hours.map(asRunDay), growth: () => 1 },
+      draws,
+    );
   return {
     first,
     reach(needed, what) {
-      const from = (drawn[what] ??= openCumulated(what === 'hours' ? hours : hours.map(asRunDay), source));
+      const from = (made[what] ??= open(what));
       const sums = sheetFor(from, what);
       const weeks = weeksFor(needed, from, sums);
       for (let path = 0; path < PATHS; path += 1)
@@ -95,11 +116,11 @@ export function drawPaths(first: Day, hours: Float64Array, weeksBack: number, cl
 const asRunDay = (hours: number): number => (hours > 0 ? 1 : 0);
 
 /** What each past week comes to in one future week, whose closed days run nothing. */
-function weekTotals(amount: Float64Array, weeksBack: number, closed: Uint8Array, week: number): Float64Array {
+function weekTotals({ hours, weeksBack, closed }: Past, week: number): Float64Array {
   const totals = new Float64Array(weeksBack);
   for (let past = 0; past < weeksBack; past += 1) {
     let sum = 0;
-    for (let day = 0; day < 7; day += 1) if (closed[week * 7 + day] === 0) sum += amount[past * 7 + day] ?? 0;
+    for (let day = 0; day < 7; day += 1) if (closed[week * 7 + day] === 0) sum += hours[past * 7 + day] ?? 0;
     totals[past] = sum;
   }
   return totals;
@@ -111,14 +132,9 @@ function closeAlike(closed: Uint8Array, a: number, b: number): boolean {
   return true;
 }
 
-interface Source {
-  weeksBack: number;
-  draws: Uint8Array;
-  closed: Uint8Array;
-}
 /** How far the paths of one machine are reckoned: only as far as somebody asked. */
-interface Cumulated extends Source {
-  amount: Float64Array;
+interface Cumulated extends Past {
+  draws: Draws;
   /** Weeks reckoned so far, and the total of the slowest path at their end. */
   weeks: number;
   slowest: number;
@@ -148,14 +164,21 @@ function sheetFor(from: Cumulated, what: Counted): Float64Array {
     sheet.sums.fill(0, 0, PATHS);
     from.weeks = 0;
     from.slowest = 0;
-    from.totals = weekTotals(from.amount, from.weeksBack, from.closed, 0);
+    from.totals = weekTotals(from, 0);
   }
   return sheet.sums;
 }
 
-function openCumulated(amount: Float64Array, source: Source): Cumulated {
-  const open = weekTotals(amount, source.weeksBack, new Uint8Array(7), 0);
-  return { ...source, amount, weeks: 0, slowest: 0, totals: open, most: Math.max(...open) };
+function openCumulated(past: Past, draws: Draws): Cumulated {
+  const { hours } = past;
+  let most = 0;
+  for (let day = 0; day < 7; day += 1) {
+    let best = 0;
+    for (let at = day; at < hours.length; at += 7) best = Math.max(best, hours[at] ?? 0);
+    most += best;
+  }
+  const fastest = Math.max(past.growth(0), past.growth(WEEKS));
+  return { ...past, draws, weeks: 0, slowest: 0, totals: weekTotals(past, 0), most: most * fastest };
 }
 
 /** Goes on week by week until every path has come so far, or the horizon is there; the weeks that took. */
@@ -165,22 +188,43 @@ function weeksFor(needed: number, from: Cumulated, sums: Float64Array): number {
   return from.weeks;
 }
 
+const byDay = (from: Cumulated, week: number): boolean => !from.inWeeks && week < WEEKS_BY_DAY;
+
 function addWeek(from: Cumulated, sums: Float64Array): void {
-  const { amount, weeksBack, closed, draws, weeks } = from;
-  if (weeks > 0 && !closeAlike(closed, weeks, weeks - 1))
-    from.totals = weekTotals(amount, weeksBack, closed, weeks);
+  const { closed, weeks } = from;
+  if (weeks > 0 && !closeAlike(closed, weeks, weeks - 1)) from.totals = weekTotals(from, weeks);
+  const growth = from.growth(weeks);
+  const single = byDay(from, weeks);
   let slowest = Infinity;
-  for (let at = weeks * PATHS; at < (weeks + 1) * PATHS; at += 1) {
-    const sum = (sums[at] ?? 0) + (from.totals[draws[at] ?? 0] ?? 0);
-    sums[at + PATHS] = sum;
+  for (let path = 0; path < PATHS; path += 1) {
+    const ran = single ? weekOfDays(from, weeks, path) : weekAsWhole(from, weeks, path);
+    const sum = (sums[weeks * PATHS + path] ?? 0) + ran * growth;
+    sums[(weeks + 1) * PATHS + path] = sum;
     if (sum < slowest) slowest = sum;
   }
   from.weeks += 1;
   from.slowest = slowest;
 }
 
+const weekAsWhole = ({ totals, draws }: Cumulated, week: number, path: number): number =>
+  totals[draws.weeks[week * PATHS + path] ?? 0] ?? 0;
+
+function weekOfDays(from: Cumulated, week: number, path: number): number {
+  let sum = 0;
+  for (let day = 0; day < 7; day += 1) sum += dayOf(from, week, day, path);
+  return sum;
+}
+
+/** Hours of one path on one day ahead, at the level of now. */
+function dayOf(from: Cumulated, week: number, day: number, path: number): number {
+  const { hours, closed, draws } = from;
+  const ahead = week * 7 + day;
+  if (closed[ahead] !== 0) return 0;
+  const past = byDay(from, week) ? draws.days[ahead * PATHS + path] : draws.weeks[week * PATHS + path];
+  return hours[(past ?? 0) * 7 + day] ?? 0;
+}
+
 function reachOne(path: number, needed: number, from: Cumulated, sums: Float64Array, weeks: number): number {
-  const { draws, closed, amount } = from;
   if ((sums[weeks * PATHS + path] ?? 0) < needed) return Infinity;
   let [low, high] = [0, weeks];
   while (high - low > 1) {
@@ -188,10 +232,10 @@ function reachOne(path: number, needed: number, from: Cumulated, sums: Float64Ar
     if ((sums[middle * PATHS + path] ?? 0) >= needed) high = middle;
     else low = middle;
   }
+  const growth = from.growth(low);
   let sum = sums[low * PATHS + path] ?? 0;
-  const past = draws[low * PATHS + path] ?? 0;
   for (let day = 0; day < 7; day += 1) {
-    if (closed[low * 7 + day] === 0) sum += amount[past * 7 + day] ?? 0;
+    sum += dayOf(from, low, day, path) * growth;
     if (sum >= needed) return low * 7 + day;
   }
   return high * 7;

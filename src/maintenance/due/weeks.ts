@@ -1,6 +1,6 @@
 /**
- * A machine's last weeks, as the forecast draws on them: whole weeks of the last eight, which keep their weekdays
- * and their streaks. Days on which it could not have run are not held against it.
+ * A machine's last weeks, as the forecast draws on them: the last twelve, whole weeks, which keep their
+ * weekdays and, where there are any, their streaks. Days on which it could not have run are not held against it.
  */
 import { dayOfDate, weekdayOf } from '../calendar.ts';
 import type { Day } from '../calendar.ts';
@@ -11,7 +11,11 @@ import { DAYS_AHEAD, drawPaths } from './paths.ts';
 import type { Paths } from './paths.ts';
 import { atLevelOfNow } from './trend.ts';
 
-const LOOK_BACK_WEEKS = 8;
+/** Longer and a change of habit is seen too late, shorter and the band is mostly chance; see tests/calibration. */
+const LOOK_BACK_WEEKS = 12;
+/** Weekly totals that vary so much more than single days by themselves would make them: busy and quiet weeks. */
+const STREAKY = 2.2;
+const WEEKS_TO_TELL_STREAKS = 4;
 /** Fewer days of usage than this carry no forecast. */
 const DAYS_OF_USAGE_NEEDED = 14;
 
@@ -80,5 +84,22 @@ export function pathsOf(record: MachineRecord, context: DueContext): Paths | und
   const { closed, isHoliday } = closingsFrom(first, context);
   const isDown = downOn(record, context);
   const hours = pastWeeks(record, first, weeksBack, (day) => isHoliday(day) || isDown(day));
-  return drawPaths(first, atLevelOfNow(hours), weeksBack, closed);
+  const trend = atLevelOfNow(hours);
+  return drawPaths(first, { ...trend, weeksBack, inWeeks: comesInWeeks(trend.hours), closed });
+}
+
+const variance = (xs: readonly number[]): number => {
+  const mean = xs.reduce((sum, x) => sum + x, 0) / xs.length;
+  return xs.reduce((sum, x) => sum + (x - mean) ** 2, 0) / (xs.length - 1);
+};
+
+/** Do its prints come in busy and quiet weeks? Were days independent, a week would vary by the sum of its days. */
+function comesInWeeks(hours: Float64Array): boolean {
+  const weeks = Array.from({ length: hours.length / 7 }, (_, week) => [
+    ...hours.subarray(week * 7, week * 7 + 7),
+  ]);
+  if (weeks.length < WEEKS_TO_TELL_STREAKS) return false;
+  const ofDays = Array.from({ length: 7 }, (_, day) => variance(weeks.map((week) => week[day] ?? 0)));
+  const ofWeeks = variance(weeks.map((week) => week.reduce((sum, h) => sum + h, 0)));
+  return ofWeeks > STREAKY * ofDays.reduce((sum, v) => sum + v, 0);
 }

@@ -125,7 +125,7 @@ export interface RunByDay {
   lastDay: Day;
   hours: readonly number[];
 }
-/** Half a year: the forecast looks at the last eight weeks, a late entry refolds the machine. */
+/** Half a year: the forecast looks at the last twelve weeks, a late entry refolds the machine. */
 export const RUN_WINDOW_DAYS = 182;
 
 export interface MachineRecord {
