@@ -1,5 +1,5 @@
 /** How a clause is meant: done, under way, planned, denied, asked, wished, told by somebody else. */
-import { hasTag, isFn, isVerb, type Item } from './item.ts';
+import { fnsOf, hasTag, isFn, isVerb, type Item } from './item.ts';
 import { MAY_BE_OWN } from './english/words/refusals.ts';
 import type { Clause } from './clauses.ts';
 
@@ -111,8 +111,8 @@ const isRhetorical = (items: readonly Item[]): boolean =>
 
 export function readMood(clause: Clause): Mood {
   const { items } = clause;
-  const some = (...codes: Parameters<typeof isFn>[1][]): boolean =>
-    items.some((item) => isFn(item, ...codes));
+  const fns = fnsOf(items);
+  const some = (...codes: Parameters<typeof isFn>[1][]): boolean => codes.some((code) => fns.has(code));
   const future = items.some((item) =>
     item.senses.some((s) => s.tag === 'date' && s.past === s.future && !s.vague && isTomorrow(item)),
   );

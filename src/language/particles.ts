@@ -46,13 +46,16 @@ function build(): Map<string, { code: VerbClass; form: VerbForm }[]> {
   return table;
 }
 
+/** Looked at first: most words bend no particle to themselves. */
+const HEADS: ReadonlySet<string> = new Set([...TABLE.keys()].map((phrase) => phrase.split(' ')[0] ?? ''));
+
 /** The classes that the verb at `at` has with a particle further on; none where another verb stands between. */
 export function withParticle(
   items: readonly Item[],
   at: number,
 ): readonly { code: VerbClass; form: VerbForm }[] {
   const head = items[at]?.text ?? '';
-  if (head.includes(' ')) return [];
+  if (!HEADS.has(head)) return [];
   for (let i = at + 1; i < Math.min(items.length, at + REACH); i += 1) {
     const word = items[i]?.text.split(' ')[0] ?? '';
     const found = PARTICLES.has(word) ? TABLE.get(`${head} ${word}`) : undefined;

@@ -3,10 +3,10 @@ import type { Material, StockItem } from '../maintenance/codes.ts';
 import type { Act } from './act.ts';
 import type { Clause } from './clauses.ts';
 import { byInstrument, isDeed } from './deeds.ts';
-import { hasTag, isFn, type Item, sense, type SenseOf, sensesOf } from './item.ts';
+import { fnsOf, hasTag, isFn, type Item, sense, type SenseOf, sensesOf } from './item.ts';
 import type { Mood } from './mood.ts';
 import { withParticle } from './particles.ts';
-import type { Thing, Unit, VerbClass, VerbForm } from './senses.ts';
+import type { Fn, Thing, Unit, VerbClass, VerbForm } from './senses.ts';
 
 export interface VerbAt {
   readonly code: VerbClass;
@@ -28,6 +28,10 @@ export interface Scene {
   readonly clause: Clause;
   readonly items: readonly Item[];
   readonly mood: Mood;
+  /** The small words that stand in it. */
+  readonly fns: ReadonlySet<Fn>;
+  /** A machine, or a name where one would stand. */
+  readonly machine: boolean;
   readonly verbs: readonly VerbAt[];
   readonly nouns: readonly NounAt[];
   readonly materials: readonly Material[];
@@ -73,6 +77,8 @@ export function makeScene(clause: Clause, mood: Mood, index: number, named: bool
   });
   return {
     index, named, clause, items, mood, values,
+    fns: fnsOf(items),
+    machine: items.some((item) => hasTag(item, 'machine', 'stranger')),
     verbs: items.flatMap((item, at) => verbsOf(item, at, items, mood, named)),
     nouns: boreNoun(items, headsOnly(items, items.flatMap((item, at) => nounOf(item, at)))),
     materials: sensesOf(items, 'material').map((s) => s.code),
@@ -82,13 +88,14 @@ export function makeScene(clause: Clause, mood: Mood, index: number, named: bool
 }
 
 function verbsOf(item: Item, at: number, items: readonly Item[], mood: Mood, named: boolean): VerbAt[] {
-  if (gotStuck(item, items[at - 1]) || isAwaited(at, items) || isTheirs(at, items)) return [];
   const own = item.senses.filter((s): s is SenseOf<'verb'> => s.tag === 'verb');
   const meant = [
     ...own,
     ...(own.some((s) => s.form !== 'base') ? [] : byInstrument(item)),
     ...withParticle(items, at).filter((split) => own.every((s) => s.code !== split.code)),
   ];
+  if (meant.length === 0) return [];
+  if (gotStuck(item, items[at - 1]) || isAwaited(at, items) || isTheirs(at, items)) return [];
   return meant.map(({ code, form }) => ({
     code,
     form,
@@ -171,14 +178,15 @@ export function objects(scene: Scene): readonly NounAt[] {
 
 export const valueOf = (scene: Scene, ...codes: readonly (Unit | 'bare')[]): number | undefined =>
   scene.values.find((v) => codes.includes(v.code))?.value;
-export const someFn = (scene: Scene, ...codes: Parameters<typeof isFn>[1][]): boolean =>
-  scene.items.some((item) => isFn(item, ...codes));
+export function someFn(scene: Scene, ...codes: readonly Fn[]): boolean {
+  for (const code of codes) if (scene.fns.has(code)) return true;
+  return false;
+}
 export const hasVerb = (scene: Scene, ...codes: readonly VerbClass[]): boolean =>
   scene.verbs.some((v) => codes.includes(v.code));
 export const deedOf = (scene: Scene, ...codes: readonly VerbClass[]): VerbAt | undefined =>
   scene.verbs.find((v) => v.deed && codes.includes(v.code));
-export const hasMachine = (scene: Scene): boolean =>
-  scene.items.some((item) => hasTag(item, 'machine', 'stranger'));
+export const hasMachine = (scene: Scene): boolean => scene.machine;
 export const textOf = (scene: Scene): string => scene.text;
 /** Neither asked, denied, wished nor told by another: what was said to be so. */
 export const asserted = ({ mood }: Scene): boolean =>
