@@ -49,7 +49,7 @@ export function isDeed(
   if (form === 'past') return !isFn(before, 'should', 'to') || before?.text === 'had';
   if (form === 'both')
     return !isFn(before, 'to', 'will', 'should', 'let-me', 'please', 'would') && !isLubricant(items[at]);
-  if (nominal(items, at)) return true;
+  if (nominal(items, at) || (named && code === 'pull' && items.length <= 3 && !mood.question)) return true;
   if (form === 'ing')
     return items
       .slice(Math.max(0, at - 3), at)

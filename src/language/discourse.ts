@@ -154,12 +154,20 @@ export function strangerIn(scene: Scene): string | undefined {
   const marked = scene.items.find((item) => hasTag(item, 'stranger'));
   if (marked) return marked.text;
   const unknown = (item: Item | undefined): boolean =>
-    item !== undefined && item.senses.length === 0 && /^\p{L}{2,}/u.test(item.text) && item.text !== "'s";
+    item !== undefined &&
+    item.senses.every((s) => s.tag === 'timber') &&
+    /^\p{L}{2,}/u.test(item.text) &&
+    item.text !== "'s";
   const first = scene.items.findIndex((item) => !isFn(item, 'article'));
   const next = scene.items[first + 1];
   const runs =
     next !== undefined &&
-    (next.senses.some((s) => s.tag === 'verb' && s.form === 'past' && s.code === 'run') ||
+    (next.senses.some(
+      (s) =>
+        s.tag === 'verb' &&
+        s.form === 'past' &&
+        (s.code === 'run' || (s.code === 'did' && sense(scene.items[first + 2], 'value')?.code === 'hours')),
+    ) ||
       sense(next, 'value')?.code === 'hours' ||
       (isFn(next, 'possessive') && hasTag(scene.items[first + 2], 'part')));
   if (unknown(scene.items[first]) && runs) return scene.items[first]?.text;

@@ -51,7 +51,22 @@ const SUBJECTS = new Set<string>([
 const OPENER =
   /^(?:so|hey|hi|hello|ok|okay|and|but|um|uh|well|fettle|please|anyone|right|also|oh|now|then|yo|guys|folks|team|morning|good|quick|question)$/u;
 
+/** "we got any socks left", "… left or nah": asked without a mark or an inversion. */
+function asksByWords(items: readonly Item[]): boolean {
+  const [last, beforeLast] = [items.at(-1), items.at(-2)];
+  if (isFn(beforeLast, 'or') && /^(?:not|no|nah|naw|nope|what|nae)$/u.test(last?.text ?? '')) return true;
+  const at = items.findIndex((item) => /^(?:got|have)$/u.test(item.text) && isFn(item, 'have'));
+  return (
+    at >= 0 &&
+    at <= 1 &&
+    items[at + 1]?.text === 'any' &&
+    (at === 0 || isFn(items[0], 'we', 'you')) &&
+    !items.some((item) => isFn(item, 'not', 'nobody', 'nothing'))
+  );
+}
+
 export function isInterrogative(items: readonly Item[]): boolean {
+  if (asksByWords(items)) return true;
   let at = 0;
   while (at < Math.min(3, items.length - 1) && OPENER.test(items[at]?.text ?? '')) at += 1;
   const first = items[at];
@@ -155,13 +170,17 @@ export function readMood(clause: Clause): Mood {
           !items.some((item) =>
             item.senses.some((s) => s.tag === 'verb' && s.code === 'arrive' && s.form === 'past'),
           ))),
-    conditional,
+    conditional: conditional || isInvertedIf(clause),
     requested: some('please'),
     hedged: some('maybe', 'unsure'),
     reported: some('reported', 'said-quote', 'joke'),
     carriedOut,
   };
 }
+
+/** "should juniper lose its head again: …": an "if" without the word. */
+const isInvertedIf = ({ items, asked }: Clause): boolean =>
+  !asked && items[0]?.text === 'should' && hasTag(items[1], 'machine');
 
 /** "I don't run", "we never start", "didn't turn on": the speaker's own deed is denied, not the machine's doing. */
 export function ownDenial(items: readonly Item[], at: number): boolean {

@@ -136,6 +136,8 @@ function nearMachine(items: readonly Item[], at: number, book: NameBook): boolea
   if (list) return true;
   if (before === 'on' || (before === 'in' && hasTag(items[at - 2], 'verb'))) return true;
   if (!/^(?:and|or|to|,|&)$/u.test(before)) return false;
+  if (before === 'or' && items[at - 2]?.text === '...' && /^\d{1,2}$/u.test(items[at - 3]?.text ?? ''))
+    return true;
   let i = at - 2;
   while (i >= 0 && at - i < 24 && /^\d{1,2}$|^(?:and|or|to|,|&)$/u.test(items[i]?.text ?? '')) i -= 1;
   return (

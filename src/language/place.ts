@@ -38,7 +38,8 @@ function carried(
   if (memory.last.length > 0) return memory.last;
   for (let i = at + 1; i < Math.min(scenes.length, at + 8); i += 1) {
     const there = places[i];
-    if (there && there.machines.length > 0 && !there.choice) return there.machines;
+    if (there?.choice) return [];
+    if (there && there.machines.length > 0) return there.machines;
   }
   return [];
 }
@@ -136,6 +137,8 @@ const dateIn = (scene: Scene | undefined): SenseOf<'date'> | undefined =>
 
 function withDay(act: Act, scene: Scene, day: SenseOf<'date'> | undefined, today: LocalDate): Act {
   if (!day || day.vague || !DATED.has(act.kind) || 'on' in act) return act;
+  // "900 g since monday": run up to today.
+  if (act.kind === 'usage' && someFn(scene, 'since')) return act;
   // "off until tomorrow": the day is its end.
   if (act.kind === 'down' && scene.mood.planned && /\b(?:until|till?)\b/u.test(scene.text)) return act;
   const on = act.kind === 'claim' || scene.mood.planned ? day.future : day.past;
@@ -222,6 +225,7 @@ export function place(
     places.push(at);
     remember(scout, at.machines);
   }
+  lendChoices(scenes, places);
   const rulings: Placed[] = [];
   let previous: readonly Draft[] = [];
   scenes.forEach((scene, i) => {
@@ -256,6 +260,34 @@ function scoutBack(places: readonly Place[], at: number): string | undefined {
   for (let i = at - 1; i >= Math.max(0, at - 4); i -= 1)
     if ((places[i]?.machines.length ?? 0) > 0) return places[i]?.machines[0];
   return undefined;
+}
+
+/** "nozzle swapped, cedar or juniper": a choice that stands alone is of the clause before. */
+function lendChoices(scenes: readonly Scene[], places: Place[]): void {
+  scenes.forEach((scene, i) => {
+    const [here, before] = [places[i], places[i - 1]];
+    const [one, other] = [before?.machines[0], here?.machines[0]];
+    // "did the belts on 4.. or 7?"
+    if (
+      before &&
+      one !== undefined &&
+      other !== undefined &&
+      one !== other &&
+      scene.items.length === 2 &&
+      isFn(scene.items[0], 'or')
+    )
+      places[i - 1] = {
+        ...before,
+        machines: [],
+        choice: { said: `${one} or ${other}`, options: [one, other] },
+      };
+    const alone = scene.items.every(
+      (item) => hasTag(item, 'machine') || isFn(item, 'or', 'on', 'maybe', 'if', 'be', 'it', 'unsure', 'not'),
+    );
+    if (!here?.choice || !before || !alone || before.machines.length > 0) return;
+    if (scene.clause.sentence === scenes[i - 1]?.clause.sentence)
+      places[i - 1] = { ...before, choice: here.choice };
+  });
 }
 
 /** A correction in the same message puts right what stands before it: "2 hours... no, make that three". */

@@ -57,8 +57,9 @@ function read(text: string, said: SaidAt, scanner: Scanner): Reading {
         interpret(scene, {
           today: said.date,
           before: scenes[i - 1],
-          earlier: scenes.slice(Math.max(0, i - 3), i),
+          earlier: scenes.slice(Math.max(0, i - 4), i),
           after: scenes[i + 1],
+          later: scenes.slice(i + 1, i + 6),
         })),
   );
   const { rulings, machineOf } = place(scenes, drafted, said.date, scanner.book);

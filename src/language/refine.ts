@@ -80,13 +80,14 @@ const RULES: readonly Rule[] = [
       const taken = new Set<Placed>();
       const out = placed.map((one, at): Placed => {
         const { act } = one;
-        if (act.kind !== 'swap' || act.reason !== undefined) return one;
+        if (act.kind !== 'swap') return one;
         for (const other of around(placed, at)) {
           const reason = near(one, other) && !taken.has(other) ? reasonFrom(other, act) : undefined;
-          if (reason === undefined) continue;
+          if (reason === undefined || (act.reason !== undefined && act.reason !== reason)) continue;
           taken.add(other);
           return { ...one, act: { ...act, reason } };
         }
+        if (act.reason !== undefined) return one;
         const reason = reasonBeside(scenes, one.draft.clause, drafted);
         return reason === undefined ? one : { ...one, act: { ...act, reason } };
       });

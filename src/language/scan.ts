@@ -61,7 +61,7 @@ export function createScanner(names: KnownNames): Scanner {
   const namesIndex = indexSpelling(new Map([...book.words].map((word) => [word, 0])));
   const { known } = lexicon();
   const plain = (word: string): boolean =>
-    known.has(word) || book.words.has(word) || book.people.has(word) || isCommonWord(word);
+    known.has(word) || isUndone(word) || book.words.has(word) || book.people.has(word) || isCommonWord(word);
   const speller = createSpeller([ownIndex, namesIndex], plain);
   return { book, scan: (text, today) => scan(text, today, book, speller) };
 }
@@ -112,6 +112,7 @@ function lookUp(tokens: readonly Corrected[], book: NameBook): Item[] {
       ...(name?.length === length ? name.senses : []),
       ...(word?.length === length ? word.senses : []),
     ];
+    if (senses.length === 0 && isUndone(tokens[at]?.text ?? '')) senses.push({ tag: 'fn', code: 'not' });
     starts.push(at);
     items.push(itemOf(tokens, at, length, senses));
     at += length;
@@ -136,6 +137,13 @@ function unlessLonger(tokens: readonly Corrected[], at: number, word: Match | un
   return rival && rival.length > 1 && rival.senses.some((s) => s.tag === 'part' || s.tag === 'thing')
     ? longest(lexicon().words, tokens.slice(at, last), 0)
     : word;
+}
+
+/** "ungreased", "unoiled": a deed that was not done. */
+function isUndone(word: string): boolean {
+  if (!/^un[a-z]+ed$/u.test(word)) return false;
+  const senses = lexicon().words.next.get(word.slice(2))?.senses ?? [];
+  return senses.some((s) => s.tag === 'verb' && s.form === 'past');
 }
 
 function itemOf(tokens: readonly Corrected[], at: number, length: number, senses: Sense[]): Item {

@@ -1,6 +1,7 @@
 /** What may report work but cannot be told: one question, never a guess. */
 import type { Act, Doubt, TrailStep } from './act.ts';
 import { hasTag } from './item.ts';
+import { strangerIn } from './discourse.ts';
 import type { NameBook } from './names.ts';
 import type { Placed } from './placed.ts';
 import { asserted, type Scene, someFn } from './scene.ts';
@@ -36,6 +37,8 @@ const WORK: ReadonlySet<string> = new Set([
   'read',
 ]);
 
+const hasDid = (scene: Scene): boolean => scene.verbs.some((verb) => verb.deed && verb.code === 'did');
+
 function leftOver(scene: Scene): { why: string; doubt: Doubt } | undefined {
   if (!asserted(scene)) return undefined;
   const machine = scene.items.some((item) => hasTag(item, 'machine'));
@@ -46,6 +49,14 @@ function leftOver(scene: Scene): { why: string; doubt: Doubt } | undefined {
     (v) => v.code === 'bare' || v.code === 'hours' || v.code === 'range' || v.code === 'grams',
   );
   const said = scene.items.map((item) => item.text).join(' ');
+  // "poplar 3 h petg": a line of a log, of a machine that nobody has here.
+  const stranger =
+    (scene.materials.length > 0 || hasDid(scene)) && figure?.code === 'hours' ? strangerIn(scene) : undefined;
+  if (stranger !== undefined && scene.items.length <= 5)
+    return {
+      why: `No machine here is called "${stranger}".`,
+      doubt: { field: 'machine', said: stranger, options: [] },
+    };
   if (machine && figure && scene.items.length <= 4)
     return {
       why: `What is ${scene.items[figure.at]?.text ?? 'that figure'}?`,

@@ -274,6 +274,8 @@ function wordsIn(items: readonly Item[], at: number, phrase: string): number {
 
 /** "a kilo of petg", "a week", "another fortnight". */
 function article(items: readonly Item[], at: number): Read | undefined {
+  if (/^(?:kilo|kg)$/u.test(items[at]?.text ?? '') && items[at + 1]?.text === 'of')
+    return { end: at + 1, unit: 'grams', value: 1000 };
   if (items[at]?.text === 'fortnight') return { end: at + 1, unit: 'days', value: 14 };
   if (items[at]?.text === 'a' && items[at + 1]?.text === 'fortnight')
     return { end: at + 2, unit: 'days', value: 14 };
@@ -333,7 +335,7 @@ function firstRead(items: readonly Item[], at: number): Read | undefined {
   if (
     !/^[\d.]/u.test(text) &&
     !hasTag(items[at], 'number') &&
-    !/^(?:a|an|half|three|another|one more|full|quarter|fortnight)\b/u.test(text)
+    !/^(?:a|an|half|three|another|one more|full|quarter|fortnight|kilo|kg)\b/u.test(text)
   )
     return undefined;
   for (const reader of READERS) {

@@ -17,6 +17,8 @@ export interface Surroundings {
   /** The few clauses before, the nearest last. */
   readonly earlier: readonly Scene[];
   readonly after: Scene | undefined;
+  /** The few clauses after, the nearest first. */
+  readonly later: readonly Scene[];
 }
 export interface Frame {
   readonly name: string;
@@ -42,7 +44,7 @@ export const PART_FRAMES: readonly (Frame & { readonly bars: readonly string[] }
   { name: 'done', why: 'a repair absorbs the fault in its own clause', bars: ['symptom', 'usage', 'state'], read: (scene, _, { earlier }) => readDone(scene, earlier) },
   { name: 'state', why: 'the machine as a whole', bars: ['deadsymptom'], read: (scene, _, { before }) => readState(scene, before) },
   { name: 'symptom', why: 'what is wrong with it', bars: [], read: (scene, seen) => (asserted(scene) || onlyNegated(scene) && !scene.mood.hedged ? symptomDrafts(scene, asserted(scene) ? seen : []) : []) },
-  { name: 'usage', why: 'what is left of the figures', bars: [], read: (scene, _, { earlier }) => readUsage(scene, earlier) },
+  { name: 'usage', why: 'what is left of the figures', bars: [], read: (scene, _, { earlier, later }) => readUsage(scene, earlier, later) },
 ]; // prettier-ignore
 const onlyNegated = ({ mood }: Scene): boolean =>
   mood.negated &&

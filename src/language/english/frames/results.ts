@@ -16,7 +16,7 @@ const LEAVES: readonly (readonly [VerbClass, RegExp])[] = [
 
 export function byResult(scene: Scene): Named[] {
   const made = deedOf(scene, 'get', 'make') !== undefined;
-  if (!made && !isAgain(scene)) return [];
+  if (!made && !isAgain(scene) && !shines(scene)) return [];
   if (/\b(?:up to date|current|on the (?:new|newest|latest))\b/u.test(scene.text)) {
     const firmware = scene.nouns.find((noun) => noun.code === 'firmware');
     if (firmware) return [{ task: 'update-firmware', noun: firmware, verb: 'update' }];
@@ -29,6 +29,10 @@ export function byResult(scene: Scene): Named[] {
   }
   return [];
 }
+/** "plate hazel spotless": nothing shines by itself. */
+const shines = (scene: Scene): boolean =>
+  scene.verbs.every((verb) => !verb.deed) &&
+  scene.items.some((item) => /^(?:spotless|sparkling|gleaming|shiny|spick and span)$/u.test(item.text));
 /** "is … again", "… now", and without the verb "belts tight again". */
 function isAgain(scene: Scene): boolean {
   const be = scene.items.some((item) => isFn(item, 'be'));

@@ -45,7 +45,7 @@ export function readState(scene: Scene, before?: Scene): Draft[] {
   const states = sensesOf(items, 'state').map((s) => s.code);
   const spoken = textOf(scene);
   if (pulledPlug(scene)) return [draft(scene, { kind: 'down' }, 'state: taken out of use')];
-  if (mood.negated && !forbids(scene) && !/no longer|any more/u.test(spoken))
+  if (mood.negated && !forbids(scene) && !handsIn(scene) && !/no longer|any more/u.test(spoken))
     return states.includes('up') && ofMachine(scene) && hasMachine(scene)
       ? [draft(scene, { kind: 'down' }, 'state: not usable')]
       : [];
@@ -76,6 +76,7 @@ export function readState(scene: Scene, before?: Scene): Draft[] {
       ...(hasMachine(scene) && isUpBesides(scene) ? [draft(scene, { kind: 'up' }, 'state: up')] : []),
     ];
   if (runsAgain(scene, before)) return [draft(scene, { kind: 'up' }, 'state: runs, once closed')];
+  if (mayUseAgain(scene)) return [draft(scene, { kind: 'up' }, 'state: may be used again')];
   if (closesUp(scene)) return [draft(scene, { kind: 'close' }, 'state: put together')];
   if (states.includes('up') && ofMachine(scene) && isUp(scene) && symptomsIn(scene).length === 0)
     return [draft(scene, { kind: 'up' }, 'state: up')];
@@ -90,21 +91,28 @@ const forbids = (scene: Scene): boolean =>
       item.senses.some((s) => s.tag === 'state' && s.code === 'down') &&
       /^(?:do not|don't|nobody|no one|not|nobody)/u.test(item.text),
   );
+/** "don't you dare start it", said in the same breath: out of use besides. */
+const isForbidden = (scene: Scene): boolean => /\b(?:don't|do not) (?:you |u |anyone |anybody )?(?:dare|touch|start|hit|press|print|use)\b/u.test(scene.text); // prettier-ignore
 const isShut = (scene: Scene): boolean =>
   scene.items.some((item) => isFn(item, 'again')) && /together/u.test(textOf(scene));
 const opened = (scene: Scene): Draft[] =>
   hasMachine(scene) || someFn(scene, 'it', 'its') || scene.nouns.length > 0
-    ? [draft(scene, { kind: 'open' }, 'state: open')]
+    ? [
+        draft(scene, { kind: 'open' }, 'state: open'),
+        ...(isForbidden(scene) ? [draft(scene, { kind: 'down' }, 'state: nobody is to start it')] : []),
+      ]
     : [];
 
 /** "I'm inside maple", "my hands are in elm", "have got birch open". */
 function handsIn(scene: Scene): boolean {
   const { items } = scene;
-  if (scene.mood.negated) return false;
+  const denial = items.findIndex((item) => isFn(item, 'not'));
   return items.some(
     (item, i) =>
+      (denial < 0 || denial > i) &&
       (/^(?:inside|in)$/u.test(item.text) || isFn(item, 'in')) &&
-      hasTag(items[i + 1], 'machine') &&
+      (hasTag(items[i + 1], 'machine') ||
+        (isFn(items[i + 1], 'article') && hasTag(items[i + 2], 'machine'))) &&
       (items.some((one) => isThing(one, 'hands')) ||
         (isFn(items[i - 1], 'be') && isFn(items[i - 2], 'i', 'we') && scene.verbs.length === 0) ||
         /elbow|wrist|arm|deep/u.test(textOf(scene))),
@@ -126,6 +134,14 @@ const runsAgain = (scene: Scene, before: Scene | undefined): boolean =>
   scene.items.some((item) => /^(?:running|printing|runs|prints|working|works)$/u.test(item.text)) &&
   before.clause.sentence === scene.clause.sentence &&
   before.items.some((item) => item.senses.some((s) => s.tag === 'state' && s.code === 'close'));
+
+/** "you can again use the number six", "everybody may print on elm again". */
+const mayUseAgain = (scene: Scene): boolean =>
+  someFn(scene, 'again') &&
+  hasMachine(scene) &&
+  scene.nouns.every((noun) => noun.code === 'print') &&
+  scene.items.some((item) => /^(?:can|may)$/u.test(item.text)) &&
+  scene.verbs.some((verb) => ['use', 'print', 'run', 'start'].includes(verb.code));
 
 /** Strip down, take apart: the machine, not a part of it. */
 function closesUp(scene: Scene): boolean {
@@ -284,6 +300,7 @@ export function saysFine(scene: Scene): boolean {
     );
   return (
     (fine && scene.items.some((item) => isFn(item, 'now', 'again', 'since'))) ||
+    flowsAgain(scene) ||
     (fine && /^after (?:that|this) it\b|\b(?:since|ever since)\b/u.test(text)) ||
     (fine && scene.clause.joint === 'next' && someFn(scene, 'it')) ||
     /^(?:all )?(?:good|fine|ok|sorted|happy) (?:now|again)$/u.test(text) ||
@@ -294,5 +311,13 @@ export function saysFine(scene: Scene): boolean {
       ))
   );
 }
+/** "flows since 04:35", "feeding again": what a jam had stopped. */
+const flowsAgain = (scene: Scene): boolean =>
+  scene.items.some((item) =>
+    /^(?:flows?|flowing|feeds|feeding|extrudes|extruding|pushes|prints|runs)$/u.test(item.text),
+  ) &&
+  someFn(scene, 'since', 'again', 'now') &&
+  scene.items.length <= 5 &&
+  scene.verbs.every((verb) => !verb.deed);
 /** The item that a state or a symptom is said of is a machine alone. */
 export const machineAlone = (scene: Scene): boolean => scene.nouns.length === 0 && hasMachine(scene);

@@ -12,10 +12,18 @@ const LONGEST_LINE = 7;
 
 function headOf(scene: Scene): Change | undefined {
   if (scene.items.length > 4 || scene.mood.question || scene.mood.negated) return undefined;
+  if (isArrival(scene)) return 'in';
   const words = scene.items.filter((item) => !hasTag(item, 'date') && !isFn(item, 'article', 'of', 'just', 'in', 'my', 'on')); // prettier-ignore
   if (words.length === 0 || !words.every(isHeadWord)) return undefined;
   return HEADS.find(([pattern]) => words.some((item) => pattern.test(item.text)))?.[1];
 }
+/** "box of goodies came": what came follows. */
+const isArrival = (scene: Scene): boolean =>
+  scene.items.length <= 5 &&
+  spares(scene).length === 0 &&
+  scene.verbs.some((verb) => verb.deed && verb.code === 'arrive') &&
+  scene.nouns.some((noun) => noun.code === 'shelf' || noun.code === 'pack') &&
+  !scene.items.some((item) => hasTag(item, 'machine', 'foreign'));
 const isHeadWord = (item: Item): boolean => HEADS.some(([pattern]) => pattern.test(item.text));
 
 const isLine = (scene: Scene): boolean =>
@@ -25,7 +33,7 @@ const isLine = (scene: Scene): boolean =>
   !scene.items.some(
     (item) => hasTag(item, 'machine', 'state', 'symptom') || item.senses.some((s) => s.tag === 'verb' && s.form === 'past' && s.code !== 'arrive'),
   ) &&
-  scene.items.some((item) => sense(item, 'value')?.code === 'bare' || sense(item, 'value')?.code === 'other' || isFn(item, 'no', 'nothing')); // prettier-ignore
+  scene.items.some((item) => sense(item, 'value')?.code === 'bare' || sense(item, 'value')?.code === 'other' || isFn(item, 'no', 'nothing') || /^(?:an?|one)$/u.test(item.text)); // prettier-ignore
 
 /** Marks heads and lines; a line after a line goes on with what the first one said. */
 export function withListings(scenes: readonly Scene[]): Scene[] {

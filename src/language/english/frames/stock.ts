@@ -103,7 +103,9 @@ export function direction(scene: Scene): Change | undefined {
     out ||
     shelf ||
     items.some((item) => item.text === 'make it') ||
-    /\b(?:at|down to) (?:zero|none|nil|nothing|0)$/u.test(scene.text)
+    /\b(?:at|down to) (?:zero|none|nil|nothing|0)$/u.test(scene.text) ||
+    (usedUp(scene) && !hasMachineIn(scene)) ||
+    /\b(?:stays?|remains?)$/u.test(scene.text)
   )
     return 'count';
   const count = items.some(
@@ -114,6 +116,11 @@ export function direction(scene: Scene): Change | undefined {
   );
   return count ? 'count' : undefined;
 }
+/** "the oil is all", "we don't have more cloths": none is left. */
+const usedUp = (scene: Scene): boolean =>
+  scene.items.length <= 6 &&
+  (/\b(?:is|are) (?:all|all gone|finished|empty|used up|at an end|no more there)$/u.test(scene.text) ||
+    /\b(?:don't|do not|haven't|have not)(?: have| got)? (?:any )?more\b/u.test(scene.text));
 const hasMachineIn = (scene: Scene): boolean =>
   scene.items.some((item) => hasTag(item, 'machine', 'stranger'));
 
@@ -129,7 +136,8 @@ export function readStock(scene: Scene): Draft[] {
   if (
     change === 'count' &&
     !scene.values.some((v) => v.code === 'bare' || v.code === 'other') &&
-    !someFn(scene, 'left', 'out', 'last', 'nothing', 'no', 'anymore')
+    !someFn(scene, 'left', 'out', 'last', 'nothing', 'no', 'anymore') &&
+    !usedUp(scene)
   )
     return [];
   if (change === 'count' && hasMachineIn(scene) && scene.items.some((item) => item.text.endsWith('out of')))
@@ -151,6 +159,7 @@ export function readStock(scene: Scene): Draft[] {
     someFn(scene, 'nothing', 'no') ||
     scene.items.some((item) => item.text === 'no more') ||
     mood.negated ||
+    usedUp(scene) ||
     scene.items.some(
       (item) =>
         item.text.endsWith('out of') || (item.text === 'out' && isFn(item, 'out')) || item.text === 'out',

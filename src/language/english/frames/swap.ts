@@ -116,6 +116,7 @@ function isNew(scene: Scene): boolean {
           'count',
         ].includes(verb.code) &&
         verb.form !== 'base' &&
+        !(verb.form === 'ing' && /^new ones?$/u.test(scene.items[at]?.text ?? '')) &&
         !scene.verbs.some(
           (other) => other.at === verb.at && ['fit', 'get', 'install', 'put'].includes(other.code),
         ),

@@ -94,7 +94,7 @@ const leak: Maker = (scene) => {
       noun.at > place &&
       noun.at - place <= 4 &&
       (HOT_SIDE.has(noun.code) ||
-        (noun.code === 'nozzle' && /^(?:above|round|around)$/u.test(scene.items[place]?.text ?? ''))),
+        (noun.code === 'nozzle' && /^(?:above|over|round|around)$/u.test(scene.items[place]?.text ?? ''))),
   );
   const block = scene.items.some((item, i) => i > place && i - place <= 4 && item.text === 'block');
   return there || block
@@ -102,6 +102,19 @@ const leak: Maker = (scene) => {
     : undefined;
 };
 
-const MAKERS: readonly Maker[] = [smell, noise, figure, homing, leak];
+/** "rowan, print off the plate mid-run": nobody took it. */
+const off: Maker = (scene) => {
+  const print = scene.items.findIndex((item) => /^(?:the )?prints?(?: off)?$/u.test(item.text));
+  const at = (scene.items[print]?.text.endsWith(' off') ?? true) ? print : print + 1;
+  const from = scene.nouns.some((noun) => noun.at > at && noun.at <= at + 2 && (noun.code === 'bed' || noun.code === 'build-plate')); // prettier-ignore
+  const lies =
+    scene.verbs.every((verb) => !verb.deed && verb.at >= print) &&
+    !scene.items.some((item) => hasTag(item, 'finding'));
+  return from && lies && /^(?:prints? off|off|off of|adrift|loose on)$/u.test(scene.items[at]?.text ?? '')
+    ? { seen: { symptom: 'detached-print', at }, uses: (i) => i === at }
+    : undefined;
+};
+
+const MAKERS: readonly Maker[] = [smell, noise, figure, homing, leak, off];
 export const madeUp = (scene: Scene): Made[] =>
   MAKERS.map((make) => make(scene)).filter((one) => one !== undefined);

@@ -9,7 +9,7 @@ export interface Amounts {
 }
 const FIELDS = ['hours', 'grams', 'metres'] as const;
 
-export function amounts(scene: Scene, earlier: readonly Scene[] = []): Amounts {
+export function amounts(scene: Scene, earlier: readonly Scene[] = [], later: readonly Scene[] = []): Amounts {
   const hours = valueOf(scene, 'hours') ?? clockSpan(scene);
   const grams = valueOf(scene, 'grams');
   const metres = valueOf(scene, 'metres');
@@ -18,21 +18,23 @@ export function amounts(scene: Scene, earlier: readonly Scene[] = []): Amounts {
     ...(grams === undefined ? {} : { grams }),
     ...(metres === undefined ? {} : { metres }),
   };
-  return Object.keys(own).length > 0 ? own : inARow(scene, earlier);
+  return Object.keys(own).length > 0 ? own : inARow(scene, earlier, later);
 }
 
 /** "ran 6:30" and the bare "hazel 1:45" are spans; "at 6:30" is a time of day. */
 function clockSpan(scene: Scene): number | undefined {
   const value = scene.values.find((v) => v.code === 'clock');
   if (!value || isFn(scene.items[value.at - 1], 'at', 'until', 'since', 'from', 'by')) return undefined;
+  // "02:40 cedar: …" opens a line of a night's log; "hazel 1:45" is a span.
+  if (value.at === 0 || /^0\d/u.test(scene.items[value.at]?.text ?? '')) return undefined;
   const alone = scene.items.length === 2 && hasMachine(scene);
   return alone || deedOf(scene, 'run', 'print') ? value.value : undefined;
 }
 
 /** Longer stretches say more than a name and a figure. */
 const ROW = 5;
-/** "alder 4 hours, birch 3 and cedar 2": the unit was said once, at the head of the row. */
-function inARow(scene: Scene, earlier: readonly Scene[]): Amounts {
+/** "alder 4 hours, birch 3 and cedar 2", "alder 6.5, birch 4, maple 7.25 h": the unit is said once, first or last. */
+function inARow(scene: Scene, earlier: readonly Scene[], later: readonly Scene[]): Amounts {
   const [value, ...more] = scene.values;
   const only =
     value?.code === 'bare' &&
@@ -42,15 +44,19 @@ function inARow(scene: Scene, earlier: readonly Scene[]): Amounts {
     hasMachine(scene);
   const alone = scene.nouns.length === 0 && scene.verbs.every((verb) => !verb.deed);
   if (!only || !alone || scene.items.some((item) => hasTag(item, 'finding', 'complaint', 'state'))) return {};
-  for (const before of [...earlier].reverse()) {
-    if (before.clause.sentence !== scene.clause.sentence || before.mood.question) return {};
-    const units = FIELDS.filter((field) => valueOf(before, field) !== undefined);
-    const unit = units[0];
-    if (unit !== undefined)
-      return units.length === 1 && hasMachine(before) && before.nouns.every((noun) => noun.part === undefined)
-        ? { [unit]: value.value }
-        : {};
-    if (!before.values.some((one) => one.code === 'bare')) return {};
+  const unit = unitAlong(scene, [...earlier].reverse()) ?? unitAlong(scene, later);
+  return unit === undefined ? {} : { [unit]: value.value };
+}
+/** The unit of the nearest figure in that direction that bears one; nothing else may stand between. */
+function unitAlong(scene: Scene, row: readonly Scene[]): (typeof FIELDS)[number] | undefined {
+  for (const other of row) {
+    if (other.clause.sentence !== scene.clause.sentence || other.mood.question) return undefined;
+    const units = FIELDS.filter((field) => valueOf(other, field) !== undefined);
+    if (units.length > 0)
+      return units.length === 1 && hasMachine(other) && other.nouns.every((noun) => noun.part === undefined)
+        ? units[0]
+        : undefined;
+    if (!other.values.some((one) => one.code === 'bare')) return undefined;
   }
-  return {};
+  return undefined;
 }

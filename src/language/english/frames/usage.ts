@@ -99,7 +99,8 @@ function elsewhere(scene: Scene, before: Scene | undefined): boolean {
       return true;
   }
   return (
-    someFn(scene, 'every', 'ago', 'until') ||
+    someFn(scene, 'every', 'ago') ||
+    (someFn(scene, 'until') && valueOf(scene, 'grams', 'metres') === undefined) ||
     scene.items.some(
       (item, i) =>
         isFn(item, 'after', 'in', 'before', 'than') &&
@@ -128,6 +129,7 @@ const underWay = (scene: Scene): boolean =>
 const listGoesOn = (scene: Scene, before: Scene | undefined): boolean =>
   (before !== undefined &&
     !before.mood.question &&
+    !before.verbs.some((verb) => verb.code === 'put-off') &&
     scene.items.length <= 2 &&
     before.verbs.some((verb) => verb.deed) &&
     before.verbs.every((verb) => verb.code !== 'dry') &&
@@ -138,7 +140,17 @@ const listGoesOn = (scene: Scene, before: Scene | undefined): boolean =>
     before.values.some((v) => v.code === 'hours' || v.code === 'grams') &&
     before.nouns.every((noun) => noun.part === undefined) &&
     scene.items.length <= 6) ||
-  toldLater(scene, before);
+  toldLater(scene, before) ||
+  toldAfterName(scene, before);
+/** "cedar is eating well: 1.2 kg of the nylon": what follows the colon is of the name before it. */
+const toldAfterName = (scene: Scene, before: Scene | undefined): boolean =>
+  before !== undefined &&
+  scene.clause.joint === 'colon' &&
+  asserted(before) &&
+  hasMachine(before) &&
+  before.nouns.length === 0 &&
+  before.verbs.every((verb) => !verb.deed) &&
+  scene.materials.length > 0;
 /** "hazel chewed through them yesterday, about six and a half hours all told": the figure comes after its run. */
 const toldLater = (scene: Scene, before: Scene | undefined): boolean =>
   before !== undefined &&
@@ -149,11 +161,15 @@ const toldLater = (scene: Scene, before: Scene | undefined): boolean =>
   !hasMachine(scene) &&
   scene.items.length <= 8;
 
-export function readUsage(scene: Scene, earlier: readonly Scene[] = []): Draft[] {
+export function readUsage(
+  scene: Scene,
+  earlier: readonly Scene[] = [],
+  later: readonly Scene[] = [],
+): Draft[] {
   const before = earlier.at(-1);
   if (underWay(scene)) return [];
   if (!asserted(scene) || elsewhere(scene, before)) return [];
-  const said = amounts(scene, earlier);
+  const said = amounts(scene, earlier, later);
   if (Object.keys(said).length === 0 || said.hours === 0) return [];
   const ran =
     (tookToPrint(scene) && scene.verbs.some((verb) => verb.code === 'take')) ||
@@ -188,7 +204,9 @@ export function readUsage(scene: Scene, earlier: readonly Scene[] = []): Draft[]
         doubt: { field: 'value', said: String(said.hours), options: [] },
       }),
     ];
-  const material = scene.materials[0] ?? (someFn(scene, 'same') ? before?.materials[0] : undefined);
+  const material =
+    scene.materials[0] ??
+    (someFn(scene, 'same') || headsRow(scene, before) ? before?.materials[0] : undefined);
   return [
     draft(
       scene,
@@ -197,6 +215,13 @@ export function readUsage(scene: Scene, earlier: readonly Scene[] = []): Draft[]
     ),
   ];
 }
+/** "petg through rowan 310 g, through hazel 95": said before the first name it is of the whole row. */
+const headsRow = (scene: Scene, before: Scene | undefined): boolean =>
+  before !== undefined &&
+  scene.values.every((value) => value.code === 'bare') &&
+  before.items.findIndex((item) => hasTag(item, 'material')) <
+    before.items.findIndex((item) => hasTag(item, 'machine')) &&
+  before.materials.length === 1;
 /** "went into that door handle", "for the brackets": what was made may be called like a part. */
 const isProduct = (scene: Scene, noun: NounAt): boolean =>
   scene.items

@@ -14,7 +14,9 @@ const FILLED: readonly (readonly [Material, bases: string, fillers: string])[] =
 const list = (row: string): string[] => row.split(',').map((word) => word.trim());
 const crossed = (bases: string, fillers: string): string =>
   list(bases)
-    .flatMap((base) => list(fillers).flatMap((filler) => [`${base} ${filler}`, `${filler} ${base}`]))
+    .flatMap((base) =>
+      list(fillers).flatMap((filler) => [`${base} ${filler}`, `${base} with ${filler}`, `${filler} ${base}`]),
+    )
     .join(', ');
 const filled = (material: Material): string =>
   FILLED.filter(([code]) => code === material)

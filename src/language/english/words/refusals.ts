@@ -8,7 +8,7 @@ import { verbForms } from '../../inflect.ts';
 
 /** What it should do and does not. */
 export const REFUSED_COMPLAINTS: Readonly<Partial<Record<Complaint, string>>> = {
-  cold: 'heat, heat up, warm, warm up, get hot, get warm, get up to heat, reach temperature, reach temp, reach its temperature, get to temperature, get to temp, get up to temperature, get up to temp, come up to temperature, come up to temp, hit temperature, hit its target',
+  cold: 'become warm, become hot, heat, heat up, warm, warm up, get hot, get warm, get up to heat, reach temperature, reach temp, reach its temperature, get to temperature, get to temp, get up to temperature, get up to temp, come up to temperature, come up to temp, hit temperature, hit its target',
   dead: 'spin, turn, turn round, go round, work, function, respond, come on, kick in, blow, spin up, rotate, wake up, do anything, budge',
   'no-stick':
     'stick, adhere, grip, hold on, stay stuck, stay down, stay put, bond, hold the first layer, hold a first layer, hold the print, hold prints, bond to each other, stick to each other, stick together, fuse, fuse together, hold together',
@@ -30,7 +30,7 @@ export const REFUSED_SYMPTOMS: Readonly<Partial<Record<Symptom, string>>> = {
   'no-extrusion':
     'extrude, feed, push filament, push plastic, push any plastic, push any filament, push the filament, take filament, take the filament, pull filament, pull the filament, grab filament, grab the filament, lay down anything, put down anything, lay down plastic, lay plastic, put out plastic, extrude anything, push anything',
   'homing-failed':
-    'home, home properly, find home, find its home, find its end stop, find the end stop, find its endstop, find the endstop, find the x end stop, find the y end stop, find the z end stop, find zero, find its zero, complete homing, finish homing',
+    'home, home properly, find home, find its home, find its end stop, find the end stop, find its endstop, find the endstop, find the x end stop, find the y end stop, find the z end stop, find zero, find its zero, find its zero point, find her zero point, find his zero point, find the zero point, find her home, find his home, complete homing, finish homing',
   'power-lost':
     'switch on, turn on, power on, power up, boot, boot up, start up, fire up, come back on, switch back on',
   'settings-lost':
@@ -61,6 +61,13 @@ const THIRD = 'no longer, never, barely, hardly, scarcely, only just'.split(', '
 const ADJECTIVE =
   "not, isn't, aren't, wasn't, weren't, no longer, not very, not quite, not really, not so, not properly, not at all, never, not even, nowhere near".split(', '); // prettier-ignore
 
+/** Said after the verb by those whose own language does so: "finds not its zero", "heats no more". */
+const LAST = ['not', 'not more', 'no more', 'not anymore', 'not any more'];
+const deniedAfter = (third: string, no: string): string => {
+  const [verb = '', ...rest] = third.split(' ');
+  return [verb, no, ...rest].join(' ');
+};
+
 /** All denials of one verb. */
 export function refusals(verb: string): string[] {
   const forms = verbForms(verb);
@@ -71,6 +78,7 @@ export function refusals(verb: string): string[] {
     ...BARE.map((no) => `${no} ${verb}`),
     ...ing.flatMap((word) => GERUND.map((no) => `${no} ${word}`)),
     ...THIRD.map((no) => `${no} ${third}`),
+    ...LAST.map((no) => deniedAfter(third, no)),
   ];
 }
 export const lacks = (adjective: string): string[] => ADJECTIVE.map((no) => `${no} ${adjective}`);

@@ -41,7 +41,7 @@ export const THING_WORDS: Readonly<Record<Thing, string>> = {
   esteps:
     'e steps, estep, rotation distance, extruder steps, steps per mm, flow calibration, e step, 100 mm test, extrusion multiplier test, 100 mm extrusion test, extruder calibration, feeder calibration, feed rate calibration, steps, extruder step, e steps per mm, extrusion steps, feeder steps, flow rate, flow, steps mm, feed calibration, extruder steps per mm',
   temperature:
-    'temperature, temp, temps, temperatures, nozzle temp, hot end temp, bed temp, hot end temperature, bed temperature, nozzle temperature, pid, pid tune, temperature tuning, pid tuning, pid autotune, temp tuning, heater tuning, pid values, temperature control, autotune, auto tune, temperature tower, temp tower, heat tower, temperature regulation, temperature loop, hot end pid, bed pid, heater pid, pid loop, pid calibration, temperature calibration, temp calibration',
+    'temperature, temp, temps, readout, temp readout, temperature readout, temperatures, nozzle temp, hot end temp, bed temp, hot end temperature, bed temperature, nozzle temperature, pid, pid tune, temperature tuning, pid tuning, pid autotune, temp tuning, heater tuning, pid values, temperature control, autotune, auto tune, temperature tower, temp tower, heat tower, temperature regulation, temperature loop, hot end pid, bed pid, heater pid, pid loop, pid calibration, temperature calibration, temp calibration',
   pressure:
     'feeder pressure, extruder tension, idler tension, feeder spring, idler arm, feeder tension, extruder spring, pinch pressure, feeder arm, grip pressure, tension arm, idler lever, pressure arm, extruder arm',
   eccentric:
