@@ -1,5 +1,5 @@
 /** What each kind of payload leads to. Everything that says or does something is stored before it is acknowledged. */
-import type { BlockAction, ButtonAction, ExternalSelectAction, StaticSelectAction } from '@slack/bolt';
+import type { BlockAction, ButtonAction, ExternalSelectAction, StaticSelectAction, types } from '@slack/bolt';
 import {
   NOT_STORED,
   openForm,
@@ -33,7 +33,7 @@ const NO_PERSON = 'Nothing noted: that message is not from a person.';
 
 export function listen(parts: CounterParts): void {
   const counter = { ...parts, inTurn: openTurns() };
-  listenToMessages(counter);
+  listenToEvents(counter);
   listenToCommand(counter);
   listenToShortcuts(counter);
   listenToButtons(counter);
@@ -41,16 +41,28 @@ export function listen(parts: CounterParts): void {
   listenToHome(counter);
 }
 
-function listenToMessages(counter: Counter): void {
-  const { app, scene } = counter;
-  app.event('app_mention', async ({ event, body }) => {
-    const delivery = { key: `slack:${body.event_id}`, space: body.team_id, direct: false };
-    await store(counter, event.channel, ofMention(event, delivery, scene));
+/** One function that stands before all listeners: a burst of events does not go through each of them. */
+function listenToEvents(counter: Counter): void {
+  counter.app.use(async (args) => {
+    if (!('event' in args)) return args.next();
+    await heard(counter, args.event, args.body);
   });
-  app.message(async ({ message, body }) => {
-    const delivery = { key: `slack:${body.event_id}`, space: body.team_id, direct: true };
-    await store(counter, message.channel, ofMessage(message, delivery, scene));
-  });
+}
+
+async function heard(
+  counter: Counter,
+  event: types.SlackEvent,
+  body: { event_id: string; team_id: string },
+): Promise<void> {
+  const { scene, homes, log } = counter;
+  const delivery = { key: `slack:${body.event_id}`, space: body.team_id };
+  if (event.type === 'app_mention')
+    await store(counter, event.channel, ofMention(event, { ...delivery, direct: false }, scene));
+  else if (event.type === 'message')
+    await store(counter, event.channel, ofMessage(event, { ...delivery, direct: true }, scene));
+  else if (event.type === 'app_home_opened' && event.tab !== 'messages')
+    // opening is looking: nothing to store, and nothing that Slack should send again
+    await homes.show(event.user).catch((fault: unknown) => log.warn('slack.home', { why: wordOf(fault) }));
 }
 
 function listenToCommand(counter: Counter): void {
@@ -135,12 +147,7 @@ function listenToForms(counter: Counter): void {
 }
 
 function listenToHome(counter: Counter): void {
-  const { app, desk, homes, log } = counter;
-  app.event('app_home_opened', async ({ event }) => {
-    if (event.tab === 'messages') return;
-    // opening is looking: nothing to store, and nothing that Slack should send again
-    await homes.show(event.user).catch((fault: unknown) => log.warn('slack.home', { why: wordOf(fault) }));
-  });
+  const { app, desk, homes } = counter;
   app.action<BlockAction<ExternalSelectAction>>(HOME.machine, async ({ body, action, ack }) => {
     await ack();
     await homes.show(body.user.id, action.selected_option?.value);
