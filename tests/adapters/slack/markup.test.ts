@@ -35,7 +35,7 @@ describe('the text of a message', () => {
   it('never keeps a reference, whatever was sent', async () => {
     await fc.assert(
       fc.asyncProperty(
-        fc.array(fc.constantFrom('<', '>', '@', 'U2', 'UBOT', '|', '&lt;', ' ', '!here', 'x', '#C1'), {
+        fc.array(fc.constantFrom('<', '>', '@', 'U2', 'UBOT', '|', ' ', '!here', 'x', '#C1'), {
           maxLength: 20,
         }),
         async (parts) => {
