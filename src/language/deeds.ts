@@ -45,7 +45,7 @@ export function isDeed(
 ): boolean {
   const before = items[at - 1];
   const toBe = before?.text === 'be' || (isFn(before, 'be') && isFn(items[at - 2], 'should', 'will', 'to'));
-  if (toBe) return false;
+  if (toBe || /^(?:can|may)$/u.test(before?.text ?? '')) return false;
   if (form === 'past') return !isFn(before, 'should', 'to') || before?.text === 'had';
   if (form === 'both')
     return !isFn(before, 'to', 'will', 'should', 'let-me', 'please', 'would') && !isLubricant(items[at]);

@@ -115,6 +115,22 @@ export function isInterrogative(items: readonly Item[]): boolean {
         hasTag(next, 'machine', 'person', 'part', 'thing', 'value', 'material');
 }
 
+/** "Tomasz will do birch's belts": who takes it on is somebody else. */
+const byAnother = (before: Item | undefined): boolean =>
+  hasTag(before, 'person', 'human') || isFn(before, 'someone', 'they', 'you', 'person', 'who');
+
+/** A form that can be nothing but past: "arrived", not "fit" or "set". */
+const pastOnly = (item: Item): boolean =>
+  item.senses.some((s) => s.tag === 'verb' && s.form === 'past') &&
+  !item.senses.some((s) => s.tag === 'verb' && s.form === 'base');
+
+/** "once the belts arrive", "as soon as they are here": a time to come, where nothing in it is told as past. */
+const awaits = (items: readonly Item[]): boolean =>
+  /^(?:once|as soon as|when|whenever|the moment)$/u.test(items[0]?.text ?? '') &&
+  !isFn(items[1], 'more', 'again') &&
+  items.length > 3 &&
+  !items.some((item) => /^(?:was|were|had|did)$/u.test(item.text) || pastOnly(item));
+
 /** "you know how alder has been ghosting": tells, whatever mark it ends in. */
 const isRhetorical = (items: readonly Item[]): boolean =>
   /^(?:you know how|you know that|you know the|remember how|you remember how|guess who|guess what)\b/u.test(
@@ -137,6 +153,7 @@ export function readMood(clause: Clause): Mood {
     items.some(
       (item, i) =>
         (isFn(item, 'let-me') &&
+          !byAnother(items[i - 1]) &&
           !hasTag(items[i + 1], 'symptom', 'complaint') &&
           !isVerb(items[i + 1], 'find')) ||
         (isFn(item, 'will') && (isFn(items[i - 1], 'i', 'we') || (i === 0 && hasTag(items[1], 'verb')))),
@@ -148,10 +165,12 @@ export function readMood(clause: Clause): Mood {
         hasTag(item, 'complaint', 'symptom') ||
         item.senses.some((s) => s.tag === 'verb' && (s.form === 'past' || s.form === 'ing')),
     );
-  const conditional = items.some(
-    (item, i) =>
-      isFn(item, 'if') && !(item.text === 'whether' || isFn(items[i - 1], 'as', 'like') || verbBefore(i)),
-  );
+  const conditional =
+    awaits(items) ||
+    items.some(
+      (item, i) =>
+        isFn(item, 'if') && !(item.text === 'whether' || isFn(items[i - 1], 'as', 'like') || verbBefore(i)),
+    );
   return {
     question: !isRhetorical(items) && (clause.asked || isInterrogative(items)),
     negated: items.some(
@@ -186,6 +205,8 @@ const isInvertedIf = ({ items, asked }: Clause): boolean =>
 export function ownDenial(items: readonly Item[], at: number): boolean {
   const item = items[at];
   if (!item || !hasTag(item, 'complaint', 'symptom') || !MAY_BE_OWN.test(item.text)) return false;
+  // "not going to bother"
+  if (item.text.endsWith('going') && isFn(items[at + 1], 'to')) return true;
   // "can't get pla to stick" tells of a trouble, whoever says it.
   if (/ get /u.test(item.text)) return false;
   let i = at - 1;

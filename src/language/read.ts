@@ -12,7 +12,7 @@ import { readClauses } from './clauses.ts';
 import { readMood } from './mood.ts';
 import { place } from './place.ts';
 import { refine } from './refine.ts';
-import { injuryKind, readInjury, readSafety, isJoke } from './safety.ts';
+import { injuryKind, isJoke, readInjury, readSafety, retracted } from './safety.ts';
 import { repaired } from './repair.ts';
 import { createScanner, type Scanner } from './scan.ts';
 import { type Draft, draft, makeScene, type Scene } from './scene.ts';
@@ -51,7 +51,7 @@ function read(text: string, said: SaidAt, scanner: Scanner): Reading {
   );
   const controls = controlDrafts(readControl(items, said.date), scenes);
   const drafted = scenes.map((scene, i) =>
-    isJoke(scene)
+    isJoke(scene) || retracted(scenes, i)
       ? []
       : (controls.get(i) ??
         interpret(scene, {

@@ -40,6 +40,11 @@ export function isJoke(scene: Scene): boolean {
     scene.items.some((item) => isFn(item, 'joke'))
   );
 }
+/** "elm has gone on strike, just kidding": what stands right before it was not meant either. */
+export const retracted = (scenes: readonly Scene[], at: number): boolean =>
+  scenes
+    .slice(at + 1, at + 3)
+    .some((scene) => /^(?:just |only |i'm |i am |i )*(?:kidding|joking|jk|joke)\b/u.test(textOf(scene)));
 const isOtherSense = (scene: Scene): boolean => isJoke(scene) || JOKE.test(textOf(scene));
 
 export function readSafety(

@@ -62,7 +62,12 @@ function leftOver(scene: Scene): { why: string; doubt: Doubt } | undefined {
       why: `What is ${scene.items[figure.at]?.text ?? 'that figure'}?`,
       doubt: { field: 'value', said, options: [] },
     };
-  if (deed && machine && !someFn(scene, 'nothing') && (scene.nouns.length > 0 || scene.items.length <= 5))
+  if (
+    deed &&
+    machine &&
+    !someFn(scene, 'nothing', 'nobody', 'no') &&
+    (scene.nouns.length > 0 || scene.items.length <= 5)
+  )
     return { why: 'Which task was it?', doubt: { field: 'task', said, options: [] } };
   if (deed && scene.nouns.some((noun) => !noun.weak) && someFn(scene, 'i', 'we', 'just'))
     return { why: 'Which task was it?', doubt: { field: 'task', said, options: [] } };

@@ -43,9 +43,25 @@ const LONGEST_IDEA = 6;
 const hasIdea = ({ items }: Scene): boolean =>
   items.length <= LONGEST_IDEA && items.some((item) => isCue(item, 'idea'));
 
+const HANDWORK: ReadonlySet<string> = new Set(['clean', 'wipe', 'dust', 'oil', 'tighten', 'tension', 'level', 'square', 'swap', 'fit', 'install', 'remove', 'look', 'test', 'adjust', 'trim', 'clear', 'load', 'put', 'fix', 'dry']); // prettier-ignore
+/** "odd, can you swap the nozzle on cedar when you get a sec?": hands are wanted, not an answer. */
+function asksColleague({ items, verbs }: Scene): boolean {
+  const at = items.findIndex((item) =>
+    /^(?:can|could|would|will) (?:you|someone|somebody|anyone|anybody|one of you)$/u.test(item.text),
+  );
+  const next = isFn(items[at + 1], 'please', 'just') ? at + 2 : at + 1;
+  const wanted = verbs.find((verb) => verb.at === next && HANDWORK.has(verb.code) && verb.form !== 'past');
+  return (
+    at >= 0 &&
+    wanted !== undefined &&
+    !isFn(items[next + 1], 'if', 'when', 'what', 'who', 'how', 'why', 'which')
+  );
+}
+
 export function opens(scene: Scene): boolean {
   const { mood } = scene;
   if (mood.reported) return false;
+  if (asksColleague(scene)) return false;
   const brief = terse(scene);
   if (!mood.question && !tells(scene) && !indirect(scene) && !brief && !hasIdea(scene)) return false;
   if (mood.conditional && !mood.question) return false;

@@ -163,7 +163,8 @@ export function correctionOf(items: readonly Item[], today: LocalDate): Change |
   if (sided.length === 0) return undefined;
   const signals = signalsOf(span, sided);
   if (signals.size === 0 || isTooFull(sided, signals) || !isClosed(span, signals)) return undefined;
-  if (phrasesOf(span, 'undo').length > 0) return undefined;
+  const alarm = span.items.some((item) => /alarm/u.test(item.text));
+  if (alarm || phrasesOf(span, 'undo').length > 0) return undefined;
   const wrong = new Set(sided.filter((one) => one.side !== 'right').map((one) => one.item));
   const set = changeOf(
     sided,

@@ -51,6 +51,13 @@ export function sidesOf(span: Span): Sided[] {
     } else if (isWrongly(span, at)) found.splice(opened, found.length, ...found.slice(opened).map(blamed));
     else if (isBe(item) && side === 'right')
       found.splice(opened, found.length, ...found.slice(opened).map(asSubject));
+    // "for 640 g read 604 g"
+    if (item.text === 'read' && isFn(items[opened === 0 ? 0 : at - 2], 'for'))
+      found.splice(
+        opened,
+        found.length,
+        ...found.slice(opened).map((one) => ({ ...one, side: 'wrong' as const })),
+      );
     if (isFn(item, 'it') && side !== 'right' && !told && found.length > 0) side = 'right';
     if (isField(items, at)) found.push({ item, at, side });
   });

@@ -104,7 +104,7 @@ function states(span: Span): boolean {
       .slice(one.from, one.to)
       .map((item) => item.text)
       .join(' ');
-    if (tellsMore(span, one.to)) return false;
+    if (tellsMore(span, one.to) || toldBefore(span, one.from)) return false;
     if (text === 'happened')
       return phrasesOf(span, 'that').some((that) => span.items[that.from]?.text.startsWith('none') === true);
     if (lone)
@@ -118,6 +118,17 @@ function states(span: Span): boolean {
       namesDeed(span, one.from)
     );
   });
+}
+/** "the fire drill went off, so that never happened": of what was told just before, not of an entry. */
+function toldBefore(span: Span, before: number): boolean {
+  const from = span.items.findLastIndex((item, at) => at < before && isBreak(item));
+  return span.items
+    .slice(0, Math.max(0, from))
+    .some(
+      (item, at) =>
+        !covered(span, at, 'told', 'false', 'marker') &&
+        item.senses.some((s) => s.tag === 'verb' && s.form === 'past'),
+    );
 }
 /** "it wasn't me who broke the plate": goes on about something else. */
 const tellsMore = ({ items }: Span, from: number): boolean => {

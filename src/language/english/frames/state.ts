@@ -61,6 +61,8 @@ export function readState(scene: Scene, before?: Scene): Draft[] {
   if (
     handsIn(scene) ||
     (states.includes('open') &&
+      !mood.negated &&
+      !forbids(scene) &&
       !states.includes('close') &&
       (hot ? /in bits|in pieces|apart|open/u.test(spoken) : true) &&
       !isShut(scene))

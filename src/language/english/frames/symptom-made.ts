@@ -63,6 +63,40 @@ const figure: Maker = (scene) => {
 };
 const hasMachineIn = (items: readonly Item[]): boolean => items.some((item) => hasTag(item, 'machine'));
 
+const WIRE = /\b(?:cable|cables|wire|wires|wiring|insulation|flex|cord|lead|leads)\b/u;
+const HURT = /^(?:nicked|nick|cut|chewed|gnawed|sliced|split|pierced|slit|torn|rubbed through|worn through|chafed through|damaged)\b/u; // prettier-ignore
+/** "the cable to hazel's bed is nicked", "a mouse chewed through the cable": insulation that no longer keeps. */
+const insulation: Maker = (scene) => {
+  const wire = scene.nouns.find((noun) => WIRE.test(scene.items[noun.at]?.text ?? '')) ?? undefined;
+  const bare = scene.items.some((item) => item.text.startsWith('insulation'));
+  const at = scene.items.findIndex((item) => HURT.test(item.text));
+  const own =
+    scene.items.some((item) => isFn(item, 'i', 'we', 'no', 'not', 'to', 'please')) &&
+    !/ is | are /u.test(scene.text);
+  if (at < 0 || (!wire && !bare) || own || scene.mood.negated || at === 0) return undefined;
+  return { seen: { symptom: 'bare-wire', at }, uses: (i) => i === at };
+};
+
+const RISES = /^(?:go|goes|going|went|climb\w*|rise\w*|rose|rising|heat\w*|shoot\w*|shot|run|ran|runs|jump\w*|creep\w*|crept|reach\w*|hit|hits|at|up)\b/u; // prettier-ignore
+const UNBIDDEN = /\b(?:by itself|on its own|of its own accord|by its own|all by itself|unasked|unprompted|nobody|no one|commanded off|heater off|switched off|turned off|when off|is off|was off|while off|set to|instead of)\b/u; // prettier-ignore
+/** Degrees that nobody sets: past these a heater is out of hand, whatever is said of its target. */
+const NEVER_SET: Readonly<Partial<Record<string, number>>> = { bed: 130, 'bed-heater': 130, 'hot-end': 295, nozzle: 295, heater: 295, temperature: 295 }; // prettier-ignore
+/** "the bed goes to 140 by itself", "hot end climbs past 300": heat that nobody asked for. */
+const unbidden: Maker = (scene) => {
+  const value = scene.values.find(
+    (v) => ['other', 'bare'].includes(v.code) && v.value >= 60 && v.value < 700,
+  );
+  if (!value || scene.mood.question || scene.mood.wished) return undefined;
+  const at = scene.items.findIndex((item, i) => i < value.at && value.at - i <= 4 && RISES.test(item.text));
+  const heated = scene.nouns.find((noun) => NEVER_SET[noun.code] !== undefined);
+  const heats = heated !== undefined || /\b(?:heater|reading|degrees|deg)\b|°/u.test(scene.text);
+  if (at < 0 || !heats || scene.verbs.some((verb) => verb.at === 0 && verb.form === 'base')) return undefined;
+  const past = value.value >= (NEVER_SET[heated?.code ?? 'hot-end'] ?? Infinity);
+  return past || UNBIDDEN.test(scene.text)
+    ? { seen: { symptom: 'runaway', at }, uses: (i) => i >= at && i <= value.at }
+    : undefined;
+};
+
 /** "homing fails every second time". */
 const homing: Maker = (scene) => {
   const at = scene.items.findIndex((item) => item.text === 'homing');
@@ -115,6 +149,6 @@ const off: Maker = (scene) => {
     : undefined;
 };
 
-const MAKERS: readonly Maker[] = [smell, noise, figure, homing, leak, off];
+const MAKERS: readonly Maker[] = [smell, noise, figure, insulation, unbidden, homing, leak, off];
 export const madeUp = (scene: Scene): Made[] =>
   MAKERS.map((make) => make(scene)).filter((one) => one !== undefined);

@@ -241,7 +241,10 @@ const hasBlocking = (scene: Scene): boolean =>
   scene.items.some(
     (item) =>
       hasTag(item, 'symptom', 'cue') && !hasTag(item, 'unit', 'value', 'date', 'fn') && words(item.text) > 1,
-  ) || someFn(scene, 'to');
+  ) ||
+  someFn(scene, 'to') ||
+  // "start the 6 h job", "queue the mask": an order to a colleague.
+  scene.verbs.some((verb) => verb.at === 0 && verb.code === 'start' && verb.form === 'base');
 const words = (text: string): number => text.split(' ').length;
 
 /** "fresh roll of petg on rowan, 750 g", "loaded maple with nylon-cf", "elm has tpu in it now". */

@@ -2,7 +2,7 @@
 import type { Fn, Joint } from '../../senses.ts';
 
 export const FN_WORDS: Readonly<Record<Fn, string>> = {
-  not: "not, never, didn't, didnt, haven't, havent, hasn't, hasnt, hadn't, hadnt, don't, dont, doesn't, doesnt, isn't, isnt, aren't, arent, wasn't, wasnt, weren't, werent, couldn't, couldnt, won't, wont, wouldn't, wouldnt, nor, neither, without, ain't, aint, shouldn't, shouldnt, needn't, cannot, can't, cant, n't, hardly, no longer, yet to, instead of, rather than, mustn't",
+  not: "not, at no time, at no point, in no case, at no stage, under no circumstances, never, didn't, didnt, haven't, havent, hasn't, hasnt, hadn't, hadnt, don't, dont, doesn't, doesnt, isn't, isnt, aren't, arent, wasn't, wasnt, weren't, werent, couldn't, couldnt, won't, wont, wouldn't, wouldnt, nor, neither, without, ain't, aint, shouldn't, shouldnt, needn't, cannot, can't, cant, n't, hardly, no longer, yet to, instead of, rather than, mustn't",
   cant: "can't, cant, cannot, couldn't, couldnt, unable to",
   will: "will, 'll, shall, going to, gonna, gunna, about to, ill, off to, plan to, planning to, planning on, gonna go, intend to, i'm on it, on it now, want to, wanna, would like to, hoping to, hope to, aim to, aiming to, will be, can do, can take, happy to, fancy doing, intending to, my plan is to, gunna",
   should:
@@ -90,7 +90,7 @@ export const FN_WORDS: Readonly<Record<Fn, string>> = {
   no: 'no, nope, nah, zero, nay, nil, neither',
   yes: 'yes, yep, yeah, yup, aye, ok, okay, sure, correct, exactly, right, indeed, affirmative, please do, yes please, go ahead, do it, ja, y, of course, absolutely, that one, spot on, ye, that is right, sure thing',
   nothing: 'nothing, none, zilch, nada, nowt, zero, not a thing, not a single, no prints, idle, 0',
-  nobody: 'nobody, no one, noone, no body, none of us, none of you',
+  nobody: 'nobody, no one has, noone has, nobody has, no one, noone, no body, none of us, none of you',
   some: 'some, a few, several, a bit of, loads of, a load of, a bunch of, few, plenty of, various, numerous, a little, a handful of, heaps of',
   another: 'another, a further, one more, an additional, an extra, a second',
   over: 'over, past, half past, quarter past, above, beyond',
@@ -129,7 +129,7 @@ export const FN_WORDS: Readonly<Record<Fn, string>> = {
   printer: 'printer, 3d printer, printers',
   joke: 'lol, haha, hahaha, jk, just kidding, joking, lmao, rofl, kidding, only joking, not really, jokes, /s, /j, just joking, hehe, xd',
   reported:
-    'said that, somebody said, someone said, says that, according to, told me, reckons, claims, quote, quoth, wrote, the manual says, manual says, it says, the book says, the sheet says, the label says, the sign says, the guide says, the video says, says the manual, read that, says here, the docs say, in the manual, the poster says, a forum says, forum says, the internet says, tutorial says, the tutorial says, the film, my dream, i dreamt, dreamed, dreamt, the script, i read somewhere, read somewhere, the instructions say, instructions say, the docs, the manual, a video, the video, the maker says, maker says, guide, the forum, some forum, in the script, line in the play, in the play, the datasheet, i dreamed, in theory, imagine, imagine if',
+    'rumour has it, rumor has it, word has it, legend has it, word is, they say, people say, swore, swears, swear that, insisted, insists, was convinced, were convinced, was sure that, were sure that, was certain that, said that, somebody said, someone said, says that, according to, told me, reckons, claims, quote, quoth, wrote, the manual says, manual says, it says, the book says, the sheet says, the label says, the sign says, the guide says, the video says, says the manual, read that, says here, the docs say, in the manual, the poster says, a forum says, forum says, the internet says, tutorial says, the tutorial says, the film, my dream, i dreamt, dreamed, dreamt, the script, i read somewhere, read somewhere, the instructions say, instructions say, the docs, the manual, a video, the video, the maker says, maker says, guide, the forum, some forum, in the script, line in the play, in the play, the datasheet, i dreamed, in theory, imagine, imagine if',
   during: 'during, mid, halfway through, in the middle of',
   almost: 'almost, nearly, half, partly, partially, not quite, halfway, half way',
   'let-me':
