@@ -33,6 +33,15 @@ describe('the socket', () => {
       expect(platform.state().connected).toBe(true);
     }));
 
+  it('closes first when Slack counts too many', () =>
+    withSlack(async ({ slack, desk }) => {
+      slack.send({ type: 'disconnect', reason: 'too_many_websockets' });
+      await slack.until(() => slack.opened() === 2 && slack.sockets.size === 1);
+      slack.send(mention('Ev1', 'ran 6h on birch'));
+      await slack.until(() => slack.acks.length === 1);
+      expect(desk.got).toHaveLength(1);
+    }));
+
   it('is replaced at once when it drops', () =>
     withSlack(async ({ slack, desk }) => {
       const before = performance.now();
