@@ -15,6 +15,7 @@ const COMMANDS: Readonly<Record<string, () => Promise<Command>>> = {
   forget: async () => (await import('./forget.ts')).forget,
   export: async () => (await import('./export.ts')).exportJournal,
   import: async () => (await import('./import.ts')).importJournal,
+  'register-discord': async () => (await import('./registerDiscord.ts')).registerDiscord,
 };
 
 const SHARED_HELP = 'Common to all: --db FILE (or FETTLE_DB), --json, --now MOMENT, --help';

@@ -1,0 +1,82 @@
+/** What was said to the bot while it was away, asked for by `after=` in the channels where it is spoken to. */
+import { Routes, type APIMessage, type APIChannel, type REST } from 'discord.js';
+import type { Desk, Instant, Log, Place } from '../../src/index.ts';
+import { faultWord } from './rest.ts';
+import { messagesAfter } from './find.ts';
+import { placeOf } from './interactions.ts';
+import { factsOf, type Places } from './places.ts';
+import { laterOf, snowflakeAt } from './snowflake.ts';
+
+export interface CatchUp {
+  rest: REST;
+  desk: Desk;
+  places: Places;
+  guild: string;
+  log: Log;
+  clock: () => Instant;
+  take: (message: APIMessage, place: Place) => Promise<void>;
+  /** Nothing new is taken any more. */
+  closed: () => boolean;
+}
+
+/** Keys are remembered for 7 days: what is older could be taken up twice. */
+const FURTHEST_MS = 6 * 86_400_000;
+/** The bot heard all until the last message that it took up; a little more, for what the gateway lost. */
+const OVERLAP_MS = 10 * 60_000;
+const MOST_PAGES = 50;
+
+interface Gap {
+  channel: string;
+  after: string;
+  direct: boolean;
+}
+
+/** One channel that cannot be read does not keep the others from being caught up. */
+export async function catchUp(away: CatchUp): Promise<void> {
+  const gaps = await gapsOf(away);
+  let taken = 0;
+  for (const gap of gaps) {
+    try {
+      const place = await placeOf(away.places, gap.channel, gap.direct ? undefined : away.guild);
+      for await (const message of messagesAfter(away.rest, gap.channel, gap.after, MOST_PAGES)) {
+        if (away.closed()) return;
+        await away.take(message, place);
+        taken += 1;
+      }
+    } catch (cause) {
+      away.log.warn('discord channel not caught up', { channel: gap.channel, why: faultWord(cause) });
+    }
+  }
+  away.log.info('discord caught up', { channels: gaps.length, messages: taken });
+}
+
+async function gapsOf({ rest, desk, places, guild, clock }: CatchUp): Promise<Gap[]> {
+  const last = await desk.lastReceived();
+  if (last.length === 0) return [];
+  const awakeUntil = Math.max(...last.map((one) => one.saidAt)) - OVERLAP_MS;
+  const base = snowflakeAt(Math.max(clock() - FURTHEST_MS, awakeUntil));
+  const gaps = new Map<string, Gap>(
+    last.map(({ channel, message, direct }) => [channel, { channel, after: laterOf(message, base), direct }]),
+  );
+  const listed = await Promise.all((await desk.channels()).map((name) => places.named(name, guild)));
+  const allowed = new Set(listed.filter((id) => id !== undefined));
+  for (const channel of [...allowed, ...(await threadsBelow(rest, guild, allowed, base))])
+    if (!gaps.has(channel)) gaps.set(channel, { channel, after: base, direct: false });
+  return [...gaps.values()];
+}
+
+/** Threads of the allowed channels in which something was said since. */
+async function threadsBelow(
+  rest: REST,
+  guild: string,
+  allowed: ReadonlySet<string>,
+  since: string,
+): Promise<string[]> {
+  const answer = await rest.get(Routes.guildActiveThreads(guild)).catch(() => ({ threads: [] }));
+  return (answer as { threads: APIChannel[] }).threads
+    .map(factsOf)
+    .filter(
+      ({ parent, last }) => allowed.has(parent ?? '') && last !== undefined && BigInt(last) > BigInt(since),
+    )
+    .map(({ id }) => id);
+}

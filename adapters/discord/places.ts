@@ -1,0 +1,81 @@
+/** The channels that the bot can see: their names, and what hangs below what. */
+import { ChannelType, Routes, type APIChannel, type Client, type REST } from 'discord.js';
+import { isSnowflake } from './snowflake.ts';
+
+export interface ChannelFacts {
+  id: string;
+  name: string;
+  guild?: string;
+  /** The channel that a thread hangs below. */
+  parent?: string;
+  direct: boolean;
+  /** Its newest message, as far as known. */
+  last?: string;
+}
+
+export interface Places {
+  /** From memory, else asked for; undefined: there is none, or the bot may not see it. */
+  about(id: string): Promise<ChannelFacts | undefined>;
+  name(id: string): string | undefined;
+  /** `#print-room`, `print-room`, `<#id>` or an id of the guild -> id. */
+  named(text: string, guild: string): Promise<string | undefined>;
+}
+
+export const THREADS: ReadonlySet<ChannelType> = new Set([
+  ChannelType.PublicThread,
+  ChannelType.PrivateThread,
+  ChannelType.AnnouncementThread,
+]);
+const MOST_REMEMBERED = 500;
+
+export function factsOf(channel: APIChannel): ChannelFacts {
+  const parent = THREADS.has(channel.type) && 'parent_id' in channel ? channel.parent_id : undefined;
+  const guild = 'guild_id' in channel ? channel.guild_id : undefined;
+  const last = 'last_message_id' in channel ? channel.last_message_id : undefined;
+  return {
+    id: channel.id,
+    name: channel.name ?? '',
+    direct: channel.type === ChannelType.DM || channel.type === ChannelType.GroupDM,
+    ...(guild === undefined ? {} : { guild }),
+    ...(typeof parent === 'string' ? { parent } : {}),
+    ...(typeof last === 'string' ? { last } : {}),
+  };
+}
+
+export function openPlaces(client: Client, rest: REST): Places {
+  const asked = new Map<string, ChannelFacts>();
+  const seen = (id: string): ChannelFacts | undefined => {
+    const channel = client.channels.cache.get(id);
+    if (!channel) return asked.get(id);
+    if (channel.isDMBased()) return { id, name: '', direct: true };
+    const parent = channel.isThread() ? channel.parentId : null;
+    const { name, guildId: guild } = channel;
+    return { id, name, guild, direct: false, ...(parent === null ? {} : { parent }) };
+  };
+  const about = async (id: string): Promise<ChannelFacts | undefined> => {
+    const known = seen(id);
+    if (known) return known;
+    try {
+      const facts = factsOf((await rest.get(Routes.channel(id))) as APIChannel);
+      if (asked.size >= MOST_REMEMBERED) asked.clear();
+      asked.set(id, facts);
+      return facts;
+    } catch {
+      return undefined;
+    }
+  };
+  return {
+    about,
+    name: (id) => seen(id)?.name,
+    async named(text, guild) {
+      const wanted = text
+        .trim()
+        .replace(/^<#(\d+)>$/u, '$1')
+        .replace(/^#/u, '');
+      if (isSnowflake(wanted)) return (await about(wanted))?.guild === guild ? wanted : undefined;
+      return client.channels.cache.find(
+        (c) => !c.isDMBased() && c.guildId === guild && c.name.toLowerCase() === wanted.toLowerCase(),
+      )?.id;
+    },
+  };
+}

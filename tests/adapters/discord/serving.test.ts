@@ -1,0 +1,546 @@
+/** Conversations with a Discord on loopback, over the real discord.js. */
+import { afterEach, describe, expect, it } from 'vitest';
+import { MessageFlags } from 'discord.js';
+import { ID, idAt, type Json } from '../../support/fakeDiscord.ts';
+import {
+  click, direct, logMessage, message, person, pick, SAID_AT, slash, submit, toBot, typing,
+} from '../../support/discordEvents.ts'; // prettier-ignore
+import { outgoing, serveDiscord, token, TOKEN, type Serving, type ServingOptions } from './serving.ts';
+
+let open: Serving | undefined;
+const serve = async (options?: ServingOptions): Promise<Serving> => (open = await serveDiscord(options));
+afterEach(async () => {
+  await open?.stop();
+  open = undefined;
+});
+
+const CALLBACK = /^\/interactions\/\d+\/[^/]+\/callback$/u;
+const MESSAGES = /^\/channels\/\d+\/messages$/u;
+const ORIGINAL = /\/messages\/@original$/u;
+const pause = (ms: number): Promise<void> =>
+  new Promise((resolve) => {
+    setTimeout(resolve, ms);
+  });
+
+describe('starting', () => {
+  it('serves the only server that the bot is in, and asks for no privileged intent', async () => {
+    const { platform, discord } = await serve();
+    expect(platform.space()).toBe(ID.guild);
+    expect(platform.state()).toMatchObject({ connected: true });
+    expect(discord.operations).toContain(2);
+    await expect(platform.channelId('#print-room')).resolves.toBe(ID.channel);
+    await expect(platform.channelId(ID.channel)).resolves.toBe(ID.channel);
+    await expect(platform.channelId('#kitchen')).resolves.toBeUndefined();
+  });
+
+  it('says what to mend when the token is not accepted', async () => {
+    await expect(
+      serve({
+        prepare: (discord) =>
+          discord.fault(() => ({ status: 401, body: { message: '401: Unauthorized', code: 0 } })),
+      }),
+    ).rejects.toThrow(/does not accept the token: make a new one/u);
+  });
+
+  it('waits while Discord is out of order', async () => {
+    let times = 0;
+    const { platform } = await serve({
+      prepare: (discord) =>
+        discord.fault(({ path }) =>
+          path === '/gateway/bot' && (times += 1) < 2 ? { status: 500 } : undefined,
+        ),
+    });
+    expect(platform.state().connected).toBe(true);
+    expect(times).toBe(2);
+  });
+
+  it('shows the link by which to let the bot in when it is in no server', async () => {
+    await expect(serve({ guilds: [] })).rejects.toThrow(
+      /in no server yet\. Invite it: https:\/\/discord\.com\/oauth2\/authorize\?client_id=100000000000000001&scope=bot%20applications\.commands&permissions=\d+$/u,
+    );
+  });
+});
+
+describe('what is heard', () => {
+  it('a mention, without its mark, at its own time', async () => {
+    const { discord, said } = await serve();
+    const sent = toBot('cleared a jam on **birch**');
+    discord.dispatch('MESSAGE_CREATE', sent);
+    expect(await said()).toEqual({
+      key: `discord:${String(sent['id'])}`,
+      platform: 'discord',
+      place: { platform: 'discord', space: ID.guild, channel: ID.channel, direct: false },
+      account: ID.ines,
+      accountName: 'Ines',
+      saidAt: SAID_AT,
+      what: { kind: 'said', text: 'cleared a jam on birch', message: sent['id'] },
+      audience: 'place',
+    });
+  });
+
+  it('a direct message, by a payload with channel_type', async () => {
+    const { discord, said } = await serve();
+    discord.dispatch('MESSAGE_CREATE', direct("what's overdue?"));
+    expect(await said()).toMatchObject({
+      place: { space: '', channel: ID.direct, direct: true },
+      what: { kind: 'said', text: "what's overdue?" },
+    });
+  });
+
+  it('a reply to the bot, and what is said in a thread with the channel above it', async () => {
+    const { discord, received } = await serve();
+    const ours = { ...message('Which machine?'), author: { id: ID.bot, username: 'fettle', bot: true } };
+    discord.dispatch('MESSAGE_CREATE', message('birch', { type: 19, referenced_message: ours }));
+    discord.dispatch('MESSAGE_CREATE', toBot('status', { channel_id: ID.thread, channel_type: 11 }));
+    await discord.until(() => received.length === 2);
+    expect(received.map((one) => [one.what, one.place])).toMatchObject([
+      [{ text: 'birch' }, { channel: ID.channel }],
+      [{ text: 'status' }, { channel: ID.thread, parent: ID.channel }],
+    ]);
+  });
+
+  it('nothing that was not said to it, by a bot, in another server, or without words', async () => {
+    const { discord, received } = await serve();
+    const about = [
+      message(''),
+      message('lunch?'),
+      { ...toBot('swapped the nozzle'), author: { ...person(ID.odd), bot: true } },
+      toBot('swapped the nozzle', { webhook_id: '900000000000000001' }),
+      toBot('swapped the nozzle', { guild_id: '299999999999999999' }),
+      message('', { type: 19, mentions: [{ id: ID.bot, username: 'fettle' }] }),
+      toBot('', { type: 7 }),
+    ];
+    for (const one of about) discord.dispatch('MESSAGE_CREATE', one);
+    discord.dispatch('MESSAGE_CREATE', toBot('help'));
+    await discord.until(() => received.length > 0);
+    expect(received.map((one) => one.what)).toMatchObject([{ text: 'help' }]);
+  });
+
+  it('the same message twice under the same key', async () => {
+    const { discord, received } = await serve();
+    const twice = toBot('oiled the rods on alder');
+    discord.dispatch('MESSAGE_CREATE', twice);
+    discord.dispatch('MESSAGE_CREATE', twice);
+    discord.dispatch('MESSAGE_CREATE', toBot('help'));
+    await discord.until(() => received.length === 2);
+    expect(received.map((one) => one.what)).toMatchObject([
+      { text: 'oiled the rods on alder' },
+      { text: 'help' },
+    ]);
+  });
+
+  it('a message that could not be stored at once, as soon as it can be', async () => {
+    const { discord, said, desk, logged } = await serve();
+    desk.failing = 1;
+    discord.dispatch('MESSAGE_CREATE', toBot('oiled the rods on alder'));
+    expect((await said()).what).toMatchObject({ text: 'oiled the rods on alder' });
+    expect(logged.map((one) => one.event)).toContain('discord message not stored yet');
+  });
+
+  it('an edit with its whole new text, and a deletion by its author', async () => {
+    const { discord, received } = await serve();
+    const first = toBot('ran 6h on birch');
+    discord.dispatch('MESSAGE_CREATE', first);
+    await discord.until(() => received.length === 1);
+    const editedAt = SAID_AT + 60_000;
+    const edited = {
+      ...first,
+      content: `<@${ID.bot}> ran 8h on birch`,
+      edited_timestamp: new Date(editedAt).toISOString(),
+    };
+    discord.dispatch('MESSAGE_UPDATE', edited);
+    discord.dispatch('MESSAGE_UPDATE', { ...first, embeds: [{ type: 'link' }] });
+    discord.dispatch('MESSAGE_UPDATE', {
+      id: first['id'],
+      channel_id: ID.channel,
+      guild_id: ID.guild,
+      embeds: [],
+    });
+    await discord.until(() => received.length === 2);
+    discord.dispatch('MESSAGE_DELETE', { id: first['id'], channel_id: ID.channel, guild_id: ID.guild });
+    discord.dispatch('MESSAGE_DELETE', { id: idAt(SAID_AT), channel_id: ID.channel, guild_id: ID.guild });
+    await discord.until(() => received.length === 3);
+    expect(received.slice(1).map((one) => [one.what, one.account])).toEqual([
+      [{ kind: 'edited', message: first['id'], text: 'ran 8h on birch', editedAt }, ID.ines],
+      [{ kind: 'deleted', message: first['id'] }, ID.ines],
+    ]);
+  });
+});
+
+describe('commands', () => {
+  it('a log is acknowledged for all, and its answer takes the place of "is thinking"', async () => {
+    const { discord, said, platform } = await serve();
+    discord.dispatch('INTERACTION_CREATE', slash('log', { what: 'cleared a jam', machine: 'Birch' }));
+    const { key, what, audience } = await said();
+    expect([what, audience]).toEqual([{ kind: 'command', text: 'Birch: cleared a jam' }, 'place']);
+    const result = await platform.send(outgoing({ answers: key }));
+    expect(result).toMatchObject({ outcome: 'sent', ref: { channel: ID.channel } });
+    expect(discord.posts(CALLBACK)[0]?.body).toEqual({ type: 5 });
+    expect(discord.posts(ORIGINAL, 'PATCH')).toHaveLength(1);
+    expect(discord.posts(MESSAGES)).toHaveLength(0);
+  });
+
+  it('a question is answered to the asker alone', async () => {
+    const { discord, said, platform } = await serve();
+    discord.dispatch('INTERACTION_CREATE', slash('overdue', { machine: 'Alder' }));
+    const { key, what, audience } = await said();
+    expect([what, audience]).toEqual([{ kind: 'command', text: 'what is overdue on Alder' }, 'asker']);
+    expect(discord.posts(CALLBACK)[0]?.body).toEqual({ type: 5, data: { flags: MessageFlags.Ephemeral } });
+    // it cannot be edited later
+    expect(await platform.send(outgoing({ answers: key, audience: 'asker' }))).toEqual({ outcome: 'sent' });
+  });
+
+  it('what all should see does not stay with the asker', async () => {
+    const { discord, said, platform } = await serve();
+    discord.dispatch('INTERACTION_CREATE', slash('ask', { what: 'smoke from birch' }));
+    const { key } = await said();
+    expect(await platform.send(outgoing({ answers: key }))).toMatchObject({ outcome: 'sent', ref: {} });
+    expect(discord.posts(MESSAGES)).toHaveLength(1);
+    expect(discord.posts(ORIGINAL, 'DELETE')).toHaveLength(1);
+  });
+
+  it('machine names are offered while they are typed', async () => {
+    const { discord } = await serve();
+    discord.dispatch('INTERACTION_CREATE', typing('overdue', 'machine', 'b'));
+    const [call] = await discord.until(() => discord.posts(CALLBACK).length > 0 && discord.posts(CALLBACK));
+    expect(call?.body).toEqual({ type: 8, data: { choices: [{ name: 'Birch', value: 'Birch' }] } });
+  });
+
+  it('a log without words opens the form, and the filled form is a log', async () => {
+    const { discord, said } = await serve();
+    discord.dispatch('INTERACTION_CREATE', slash('log', { machine: 'Birch' }));
+    const call = await discord.until(() => discord.posts(CALLBACK)[0]);
+    const { type, data } = call.body as { type: number; data: Json };
+    expect([type, data['custom_id'], data['title']]).toEqual([9, 'form:log:', 'Log maintenance']);
+    discord.dispatch('INTERACTION_CREATE', submit('form:log:', { machine: 'Birch', work: ' ' }));
+    expect((await said()).what).toEqual({ kind: 'form', form: 'log', fields: { machine: 'Birch' } });
+  });
+
+  it('a colleague’s message is said by its author and noted by who picked it', async () => {
+    const { discord, said } = await serve();
+    const target = message('swapped the nozzle on birch', { author: person(ID.odd), mentions: [] });
+    discord.dispatch('INTERACTION_CREATE', logMessage(target));
+    expect(await said()).toMatchObject({
+      account: ID.ines,
+      what: {
+        kind: 'said',
+        text: 'swapped the nozzle on birch',
+        message: target['id'],
+        author: { account: ID.odd, name: 'Odd' },
+      },
+    });
+  });
+
+  it('the same colleague’s message a second time is told, not logged', async () => {
+    const { discord, received } = await serve();
+    const target = message('swapped the nozzle on birch', { author: person(ID.odd) });
+    discord.dispatch('INTERACTION_CREATE', logMessage(target));
+    await discord.until(() => received.length === 1);
+    discord.dispatch('INTERACTION_CREATE', logMessage(target));
+    const told = await discord.until(() => discord.posts(ORIGINAL, 'PATCH')[0]);
+    expect(JSON.stringify(told.body)).toContain('taken up before');
+    expect(received).toHaveLength(1);
+  });
+
+  it('what a bot wrote is no report', async () => {
+    const { discord, received } = await serve();
+    const target = message('swapped the nozzle', { author: { ...person(ID.odd), bot: true } });
+    discord.dispatch('INTERACTION_CREATE', logMessage(target));
+    const told = await discord.until(() => discord.posts(CALLBACK)[0]);
+    expect(JSON.stringify(told.body)).toContain('only what a person wrote');
+    expect(received).toHaveLength(0);
+  });
+
+  it('no token of Discord gets into what is stored or logged', async () => {
+    const { discord, received, logged } = await serve();
+    discord.fault(({ path }) =>
+      CALLBACK.test(path)
+        ? { status: 404, body: { code: 10_062, message: 'Unknown interaction' } }
+        : undefined,
+    );
+    discord.dispatch('INTERACTION_CREATE', slash('log', { what: 'cleared a jam on birch' }));
+    await discord.until(() => logged.some((one) => one.event === 'discord interaction not acknowledged'));
+    await discord.until(() => received.length === 1);
+    const all = JSON.stringify([received, logged]);
+    expect(all).not.toContain('aW50ZXJhY3Rpb24');
+    expect(all).not.toContain(TOKEN);
+    expect(JSON.stringify(logged)).not.toContain('jam');
+  });
+});
+
+describe('presses', () => {
+  const ours: Json = {
+    ...message('', { mentions: [] }),
+    author: { id: ID.bot, username: 'fettle', bot: true },
+  };
+
+  it('a press is noticed without a sound, and its message can be changed through it', async () => {
+    const { discord, said, platform } = await serve();
+    discord.dispatch('INTERACTION_CREATE', click(token(7), ours));
+    const { key, what } = await said();
+    expect(what).toEqual({
+      kind: 'pressed',
+      token: token(7),
+      on: { platform: 'discord', channel: ID.channel, id: ours['id'] },
+    });
+    expect(discord.posts(CALLBACK)[0]?.body).toEqual({ type: 6 });
+    const ref = { platform: 'discord', channel: ID.channel, id: String(ours['id']) };
+    expect(await platform.edit(ref, outgoing({ answers: key }))).toEqual({ outcome: 'sent', ref });
+    expect(discord.posts(ORIGINAL, 'PATCH')).toHaveLength(1);
+    // for the asker alone it is shown beside
+    expect(await platform.send(outgoing({ answers: key, audience: 'asker' }))).toEqual({ outcome: 'sent' });
+    expect(discord.posts(/^\/webhooks/u)[0]?.body['flags']).toBe(
+      MessageFlags.IsComponentsV2 | MessageFlags.Ephemeral,
+    );
+  });
+
+  it('an answer picked from a list is the press of its button', async () => {
+    const { discord, said } = await serve();
+    discord.dispatch('INTERACTION_CREATE', pick(token(9), ours));
+    expect((await said()).what).toMatchObject({ kind: 'pressed', token: token(9) });
+  });
+
+  it('a button with a form opens it, and the form comes back with the button', async () => {
+    const { discord, desk, said } = await serve();
+    desk.forms.set(token(3), {
+      form: 'until',
+      title: 'Put off the tube check',
+      submit: 'Put off',
+      token: token(3),
+      fields: [
+        {
+          name: 'until',
+          label: 'Until',
+          kind: 'choice',
+          required: true,
+          options: [{ value: 'friday', label: 'Friday' }],
+        },
+      ],
+    });
+    discord.dispatch('INTERACTION_CREATE', click(token(3), ours));
+    const call = await discord.until(() => discord.posts(CALLBACK)[0]);
+    expect(call.body).toMatchObject({ type: 9, data: { custom_id: `form:until:${token(3)}` } });
+    discord.dispatch('INTERACTION_CREATE', submit(`form:until:${token(3)}`, { until: ['friday'] }, ours));
+    expect((await said()).what).toMatchObject({
+      kind: 'form', form: 'until', token: token(3), fields: { until: 'friday' }, on: { id: ours['id'] },
+    }); // prettier-ignore
+  });
+
+  it('a press that could not be stored is told to who pressed', async () => {
+    const { discord, desk } = await serve();
+    desk.failing = 1;
+    discord.dispatch('INTERACTION_CREATE', click(token(7), ours));
+    const told = await discord.until(() => discord.posts(/^\/webhooks/u)[0]);
+    expect(told.body['flags']).toBe(MessageFlags.IsComponentsV2 | MessageFlags.Ephemeral);
+    expect(JSON.stringify(told.body)).toContain('Not noted');
+  });
+
+  it.each([
+    [10_062, 'too late'],
+    [40_060, 'acknowledged by another process'],
+  ])('a press that Discord answers with %i (%s) is stored, and answered by a message', async (code) => {
+    const { discord, said, platform } = await serve();
+    discord.fault(({ path }) =>
+      CALLBACK.test(path) ? { status: 404, body: { code, message: 'no' } } : undefined,
+    );
+    discord.dispatch('INTERACTION_CREATE', slash('log', { what: 'cleared a jam on birch' }));
+    const { key } = await said();
+    expect(await platform.send(outgoing({ answers: key }))).toMatchObject({ outcome: 'sent', ref: {} });
+    expect(discord.posts(MESSAGES)).toHaveLength(1);
+    expect(discord.posts(ORIGINAL, 'PATCH')).toHaveLength(0);
+  });
+});
+
+describe('posting', () => {
+  it('carries the identity as an enforced nonce, answers what it is about, and can ping nobody', async () => {
+    const { discord, platform } = await serve();
+    const one = outgoing({ replyTo: '500000000000000001', quiet: true });
+    await platform.send(one);
+    const [call] = discord.posts(MESSAGES);
+    expect(call?.body).toMatchObject({
+      nonce: one.id,
+      enforce_nonce: true,
+      allowed_mentions: { parse: [], replied_user: false },
+      message_reference: { message_id: '500000000000000001', fail_if_not_exists: false },
+      flags: MessageFlags.IsComponentsV2 | MessageFlags.SuppressNotifications,
+    });
+    expect(one.id.length).toBeLessThanOrEqual(25);
+  });
+
+  it('without the right to read back it posts all the same, not as an answer', async () => {
+    const { discord, platform } = await serve();
+    discord.fault(({ path, body }) =>
+      MESSAGES.test(path) && body['message_reference']
+        ? { status: 400, body: { code: 160_002, message: 'no history' } }
+        : undefined,
+    );
+    expect(await platform.send(outgoing({ replyTo: '500000000000000001' }))).toMatchObject({
+      outcome: 'sent',
+    });
+    expect(discord.messages(ID.channel)).toHaveLength(1);
+  });
+
+  it('tries a server fault once, and does not know whether it was posted', async () => {
+    const { discord, platform } = await serve();
+    discord.fault(({ path }) => (MESSAGES.test(path) ? { status: 500 } : undefined));
+    expect(await platform.send(outgoing())).toEqual({ outcome: 'unknown', why: '500' });
+    expect(discord.posts(MESSAGES)).toHaveLength(1);
+  });
+
+  it('honours a limit by saying when', async () => {
+    const { discord, platform } = await serve();
+    discord.fault(({ path }) =>
+      MESSAGES.test(path)
+        ? { status: 429, body: { message: 'slow', retry_after: 1.5, global: false }, headers: { 'retry-after': '1.5', 'x-ratelimit-scope': 'user' } }
+        : undefined,
+    ); // prettier-ignore
+    const result = await platform.send(outgoing());
+    expect(result).toMatchObject({ outcome: 'later', why: '429' });
+    expect(result.outcome === 'later' && result.afterMs).toBeGreaterThanOrEqual(1500);
+    expect(discord.posts(MESSAGES)).toHaveLength(1);
+  });
+
+  it('a lost answer: unknown, then found, and never posted twice', async () => {
+    const { discord, platform } = await serve();
+    const since = Date.now();
+    const one = outgoing();
+    discord.fault(({ path, method }) =>
+      method === 'POST' && MESSAGES.test(path) ? { status: 0, lost: true } : undefined,
+    );
+    expect(await platform.send(one)).toMatchObject({ outcome: 'unknown' });
+    discord.fault(undefined);
+    const found = await platform.find(one.id, one.to, since);
+    expect(found).toMatchObject({ channel: ID.channel });
+    // within Discord's memory the nonce drops the second one
+    expect(await platform.send(one)).toEqual({ outcome: 'sent', ref: found });
+    discord.forgetNonces();
+    expect(await platform.find(one.id, one.to, since)).toEqual(found);
+    expect(discord.messages(ID.channel)).toHaveLength(1);
+    expect(await platform.find(outgoing().id, one.to, since)).toBeUndefined();
+  });
+
+  it('finds what the gateway told of without asking the channel', async () => {
+    const { discord, platform } = await serve();
+    const one = outgoing();
+    const post: Json = {
+      ...message(''),
+      author: { id: ID.bot, username: 'fettle', bot: true },
+      nonce: one.id,
+    };
+    discord.dispatch('MESSAGE_CREATE', post);
+    await discord.until(() => platform.state().lastEventAt !== undefined);
+    await pause(30);
+    discord.calls.length = 0;
+    expect(await platform.find(one.id, one.to, Date.now())).toMatchObject({ id: post['id'] });
+    expect(discord.calls).toHaveLength(0);
+  });
+
+  it('looks through every page of a busy channel', async () => {
+    const { discord, platform } = await serve();
+    const since = Date.now();
+    // all of them before the one that is looked for
+    for (let n = 0; n < 150; n += 1) discord.put(ID.channel, message('chat', {}, since - 1000 + n));
+    const one = outgoing();
+    await platform.send(one);
+    expect(await platform.find(one.id, one.to, since)).toBeDefined();
+  });
+
+  it.each([
+    [50_013, 403, 'the bot may not post in the channel'],
+    [50_001, 403, 'the bot cannot see the channel'],
+    [10_003, 404, 'no such channel'],
+    [50_007, 403, 'this person takes no direct messages from the bot'],
+  ])('is refused with %i: not tried again', async (code, status, why) => {
+    const { discord, platform } = await serve();
+    discord.fault(({ path }) =>
+      MESSAGES.test(path) ? { status, body: { code, message: 'no' } } : undefined,
+    );
+    expect(await platform.send(outgoing())).toEqual({ outcome: 'refused', why });
+    expect(discord.posts(MESSAGES)).toHaveLength(1);
+  });
+
+  it('an edit is repeated after a fault, and refused for what is gone', async () => {
+    const { discord, platform } = await serve();
+    const sent = await platform.send(outgoing());
+    const ref = sent.outcome === 'sent' ? sent.ref : undefined;
+    if (!ref) throw new Error('not sent');
+    expect(await platform.edit(ref, outgoing())).toEqual({ outcome: 'sent', ref });
+    expect(await platform.edit({ ...ref, id: '500000000000000009' }, outgoing())).toEqual({
+      outcome: 'refused',
+      why: 'the message is gone',
+    });
+    discord.fault(({ method }) => (method === 'PATCH' ? { status: 502 } : undefined));
+    expect(await platform.edit(ref, outgoing())).toEqual({ outcome: 'later', why: '502' });
+    const [edit] = discord.posts(/messages\/\d+$/u, 'PATCH');
+    expect(edit?.body['allowed_mentions']).toEqual({ parse: [], replied_user: false });
+  });
+});
+
+describe('when the connection breaks', () => {
+  it('resumes after a lost socket, without a new session', async () => {
+    const { discord, platform, received } = await serve();
+    discord.dropSockets();
+    await discord.until(() => discord.operations.includes(6));
+    await discord.until(() => platform.state().note === 'resumed');
+    expect(platform.state().connected).toBe(true);
+    discord.dispatch('MESSAGE_CREATE', toBot('help'));
+    await discord.until(() => received.length === 1);
+  });
+
+  it('resumes when Discord asks it to reconnect', async () => {
+    const { discord, platform } = await serve();
+    discord.raw({ op: 7, d: null, s: null, t: null });
+    await discord.until(() => platform.state().note === 'resumed');
+    expect(discord.operations.filter((one) => one === 2)).toHaveLength(1);
+  });
+
+  it('asks for what was said in between when the session is gone', async () => {
+    const { discord, desk, received } = await serve();
+    desk.last = [
+      { channel: ID.channel, message: idAt(Date.now() - 60_000), saidAt: Date.now() - 60_000, direct: false },
+    ];
+    discord.put(ID.channel, message('lunch?', {}, Date.now() - 2000));
+    discord.put(ID.channel, toBot('oiled the rods on alder', {}, Date.now() - 1000));
+    discord.raw({ op: 9, d: false, s: null, t: null });
+    await discord.until(() => received.length === 1, 12_000);
+    expect(received[0]?.what).toMatchObject({ text: 'oiled the rods on alder' });
+  });
+
+  it('after a stop it catches up in the channel, its threads and direct conversations, and not twice', async () => {
+    const now = Date.now();
+    const before = now - 26 * 3_600_000;
+    const heard = toBot('ran 6h on birch', {}, before);
+    const { discord, received } = await serve({
+      prepare: (discord, desk) => {
+        desk.last = [
+          { channel: ID.channel, message: String(heard['id']), saidAt: before, direct: false },
+          { channel: ID.direct, message: idAt(before), saidAt: before, direct: true },
+        ];
+        // fetched messages name no server
+        const fetched = (delivered: Json): Json =>
+          Object.fromEntries(
+            Object.entries(delivered).filter(([name]) => !['guild_id', 'channel_type'].includes(name)),
+          );
+        discord.put(ID.channel, fetched(heard));
+        for (let n = 0; n < 120; n += 1) discord.put(ID.channel, fetched(message('', {}, before + 1000 + n)));
+        discord.put(ID.channel, fetched(toBot('swapped the nozzle on maple', {}, before + 5000)));
+        discord.put(ID.direct, fetched(direct('status', { id: idAt(before + 6000) })));
+      },
+    });
+    await discord.until(() => received.length === 2);
+    expect(received.map(({ what, place, saidAt }) => [what, place.direct, saidAt])).toMatchObject([
+      [{ text: 'swapped the nozzle on maple' }, false, before + 5000],
+      [{ text: 'status' }, true, before + 6000],
+    ]);
+  });
+
+  it('stops: nothing new is taken, what is under way is finished', async () => {
+    const serving = await serve();
+    const { discord, platform, received } = serving;
+    discord.dispatch('MESSAGE_CREATE', toBot('oiled the rods on alder'));
+    await discord.until(() => received.length === 1);
+    await platform.stop();
+    await discord.until(() => discord.sockets() === 0);
+    expect(await platform.send(outgoing())).toMatchObject({ outcome: 'sent' });
+  });
+});
