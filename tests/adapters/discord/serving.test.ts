@@ -175,7 +175,7 @@ describe('commands', () => {
     expect([what, audience]).toEqual([{ kind: 'command', text: 'Birch: cleared a jam' }, 'place']);
     const result = await platform.send(outgoing({ answers: key }));
     expect(result).toMatchObject({ outcome: 'sent', ref: { channel: ID.channel } });
-    expect(discord.posts(CALLBACK)[0]?.body).toEqual({ type: 5 });
+    expect((await discord.until(() => discord.posts(CALLBACK)[0])).body).toEqual({ type: 5 });
     expect(discord.posts(ORIGINAL, 'PATCH')).toHaveLength(1);
     expect(discord.posts(MESSAGES)).toHaveLength(0);
   });
@@ -185,7 +185,10 @@ describe('commands', () => {
     discord.dispatch('INTERACTION_CREATE', slash('overdue', { machine: 'Alder' }));
     const { key, what, audience } = await said();
     expect([what, audience]).toEqual([{ kind: 'command', text: 'what is overdue on Alder' }, 'asker']);
-    expect(discord.posts(CALLBACK)[0]?.body).toEqual({ type: 5, data: { flags: MessageFlags.Ephemeral } });
+    expect((await discord.until(() => discord.posts(CALLBACK)[0])).body).toEqual({
+      type: 5,
+      data: { flags: MessageFlags.Ephemeral },
+    });
     // it cannot be edited later
     expect(await platform.send(outgoing({ answers: key, audience: 'asker' }))).toEqual({ outcome: 'sent' });
   });
@@ -283,7 +286,7 @@ describe('presses', () => {
       token: token(7),
       on: { platform: 'discord', channel: ID.channel, id: ours['id'] },
     });
-    expect(discord.posts(CALLBACK)[0]?.body).toEqual({ type: 6 });
+    expect((await discord.until(() => discord.posts(CALLBACK)[0])).body).toEqual({ type: 6 });
     const ref = { platform: 'discord', channel: ID.channel, id: String(ours['id']) };
     expect(await platform.edit(ref, outgoing({ answers: key }))).toEqual({ outcome: 'sent', ref });
     expect(discord.posts(ORIGINAL, 'PATCH')).toHaveLength(1);
