@@ -1,7 +1,9 @@
 /** The buttons below a reply: each does what a sentence would. */
+import { doseOf } from '../maintenance/care/dose.ts';
 import { isSafetySymptom } from '../maintenance/codes.ts';
 import type { Entry } from '../maintenance/entry/entry.ts';
-import { machineName } from '../replies/wording/names.ts';
+import { USUAL_SPOOL_G } from '../replies/wording/loading.ts';
+import { machineName, materialName, nozzleName } from '../replies/wording/names.ts';
 import type { Button } from '../replies/reply.ts';
 import type { Scene } from './scene.ts';
 import type { Played } from './step.ts';
@@ -33,17 +35,52 @@ export const answering = ({ asking }: Played): Button[] =>
 export const ways = (scene: Scene, played: Played): Button[] => [
   ...holdButtons(scene),
   ...refusedButtons(scene, played),
+  ...nutButtons(scene, played),
+  ...spoolButtons(scene),
 ];
 
+/** Grease on a plastic nut: wiped off again, or the sheet is out of date. */
+const nutButtons = ({ record }: Scene, { steps }: Played): Button[] =>
+  steps.flatMap(({ decision, entries }): Button[] => {
+    const [entry] = entries;
+    if (decision?.outcome !== 'written' || !decision.flags.includes('plastic-nut')) return [];
+    const machine = entry && 'machine' in entry ? entry.machine : undefined;
+    const build = machine === undefined ? undefined : record.machines.get(machine)?.build;
+    if (machine === undefined || !build) return [];
+    const set = { build: { ...build, screwNut: 'metal' as const } };
+    return [
+      { label: 'Wiped', press: { does: 'deeds', deeds: [{ kind: 'done', machine, task: 'clean-screw' }] } },
+      { label: 'It’s brass now', press: { does: 'deeds', deeds: [{ kind: 'change', machine, set }] } },
+    ];
+  });
+
+/** A spool that uses up more than the nozzle: another one first, or run as it is, said and kept. */
+const spoolButtons = ({ entries, record }: Scene): Button[] =>
+  entries.flatMap((entry): Button[] => {
+    if (entry.kind !== 'loaded' || entry.material === undefined) return [];
+    const { machine, material, grams } = entry;
+    const nozzle = record.machines.get(machine)?.nozzle ?? {};
+    if (doseOf('nozzle', nozzle, material, grams ?? USUAL_SPOOL_G) < 1) return [];
+    const text = `${materialName(material)} run with ${nozzleName(nozzle) || 'the nozzle that is in'}, knowing that it wears it out: look at the nozzle halfway`;
+    return [
+      { label: 'Swap nozzle first', press: { does: 'deeds', deeds: [{ kind: 'claim', machine, task: 'replace-nozzle' }] } },
+      { label: 'Run it anyway', press: { does: 'deeds', deeds: [{ kind: 'note', machine, text }] } },
+    ];
+  }); // prettier-ignore
+
 /** For every machine that a safety symptom was just told of, also when it was held before. */
-function holdButtons({ entries, record }: Scene): Button[] {
+function holdButtons({ entries, record, reading }: Scene): Button[] {
   const told = entries.filter((entry) => entry.kind === 'seen' && isSafetySymptom(entry.symptom));
   const names = [...new Set(told.flatMap((entry) => ('machine' in entry ? [entry.machine ?? ''] : [])))];
   const held = names.filter((name) => record.machines.get(name)?.hold);
-  return held.map((machine) => ({
-    label: held.length > 1 ? `False alarm on ${machineName(machine)}` : 'False alarm',
-    press: { does: 'deeds', deeds: [{ kind: 'release', machine, falseAlarm: true }] },
-  }));
+  const joke = reading.orders.some(({ order }) => order.kind === 'maybeJoke') ? ['Joke'] : [];
+  const labels = [...joke, 'False alarm'];
+  return held.flatMap((machine) =>
+    labels.map((label): Button => ({
+      label: held.length > 1 ? `${label} on ${machineName(machine)}` : label,
+      press: { does: 'deeds', deeds: [{ kind: 'release', machine, falseAlarm: true }] },
+    })),
+  );
 }
 
 /** The other way that a refusal leaves open. */

@@ -17,6 +17,7 @@ import {
   type WrittenEntry,
 } from '../replies/wording/answer.ts';
 import { loadingHints } from '../replies/wording/loading.ts';
+import { findTheCause, jamSeries } from '../replies/wording/repeats.ts';
 import { machineName, symptomName } from '../replies/wording/names.ts';
 import { since } from '../replies/wording/view.ts';
 import type { ActResult } from './message.ts';
@@ -143,12 +144,24 @@ const waitingLines = ({ waiting = [] }: Played): Item[] =>
     .filter(({ question }) => question.field !== 'reason' && question.field !== 'change')
     .map(({ question }) => item(`Not noted yet either: ${waitingWords(question)}.`));
 
+/** Jams of a machine that just had one more, where they make a series. */
+function repeated(scene: Scene, written: readonly WrittenEntry[]): Item[] {
+  const jam = written.find(
+    ({ entry }) =>
+      (entry.kind === 'done' && entry.task === 'clear-jam') ||
+      (entry.kind === 'seen' && entry.symptom === 'no-extrusion'),
+  );
+  const series = jam?.after && jamSeries(jam.after, scene.message.now);
+  return series ? findTheCause(series) : [];
+}
+
 /** The whole reply. */
 export function compose(scene: Scene, played: Played, targets: Targets): Reply {
   const written = played.steps.flatMap((step) => writtenOf(scene, step, targets));
   const lines = [...played.caution, ...heldLines(scene, played)];
   const refusals = played.steps.filter((s) => s.outcome === 'refused').map((s) => item(s.text ?? ''));
   const rows = rowsRaised(scene, written);
+  const series = repeated(scene, written);
   const more = played.grave
     ? []
     : [
@@ -156,7 +169,7 @@ export function compose(scene: Scene, played: Played, targets: Targets): Reply {
         ...spelling(played),
         ...loading(scene, written),
         ...owed(scene, written),
-        ...followUps(rows, written),
+        ...(series.length > 0 ? series : followUps(rows, written)),
       ];
   const aside = played.aside === undefined ? [] : [item(played.aside)];
   const unasked = waitingLines(played);

@@ -1,5 +1,6 @@
 /** What is remembered of a conversation, per speaker and place, for half an hour. Never a fact. */
 import { z } from 'zod';
+import type { Order } from '../language/act.ts';
 import type { Deed } from '../maintenance/decide/deed.ts';
 import type { Instant } from '../maintenance/entry/entry.ts';
 import type { Press } from '../replies/reply.ts';
@@ -20,6 +21,8 @@ export interface OpenQuestion {
   /** The messages whose entries a correction is about. */
   batches?: readonly string[];
   saidAt: Instant;
+  /** The order that is carried on with the answer. */
+  order?: Order & { confirmed?: true };
 }
 
 export interface Conversation {

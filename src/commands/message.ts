@@ -48,7 +48,7 @@ export interface Question {
   options: readonly AskedOption[];
 }
 /** What a question is about; a bare answer fills this field of every act that waits for it. */
-export type QuestionField = AskedField | 'reason' | 'found' | 'later' | 'far' | 'many' | 'change';
+export type QuestionField = AskedField | 'reason' | 'found' | 'later' | 'far' | 'many' | 'change' | 'name';
 
 export interface Answer {
   now: Instant;

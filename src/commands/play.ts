@@ -69,7 +69,8 @@ async function playOne(scene: Scene, said: Said, index: number): Promise<OneStep
     const reply = await answerAsk(scene, act);
     return { step: { act, outcome: 'answered', entries: [], reply, ...(assumed ? { assumed } : {}) } };
   }
-  return playDeed(scene, act, { act: index }, assumed);
+  const unsure = assumed?.['on']?.from === 'unsure' ? ({ about: true } as const) : {};
+  return playDeed(scene, { ...act, ...unsure }, { act: index }, assumed);
 }
 
 /** One deed that is complete: decided, appended, or refused, or asked about. */

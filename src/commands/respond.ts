@@ -4,7 +4,9 @@ import type { Reading } from '../language/act.ts';
 import { changeIn, playChange } from './change.ts';
 import type { Conversation } from './conversation.ts';
 import { falseAlarm } from './falseAlarm.ts';
-import { playActs, playDeeds } from './play.ts';
+import { isOrderQuestion, orderAnswer } from './orders/answer.ts';
+import { playMessage } from './orders/index.ts';
+import { playDeeds } from './play.ts';
 import { playPlain } from './plain.ts';
 import { aside, playPress } from './press.ts';
 import type { Scene } from './scene.ts';
@@ -24,7 +26,10 @@ export async function respond(scene: Scene): Promise<Played> {
   const change = changing === undefined || isOther(question) ? undefined : changeIn(reading);
   if (changing !== undefined && change)
     return thenAsk(await playChange(scene, change, changing), conversation.waiting);
-  const value = question && answerIn(message.text, reading, question);
+  const value =
+    question &&
+    (answerIn(message.text, reading, question) ??
+      (isOrderQuestion(question) ? orderAnswer(message.text, reading, question) : undefined));
   if (question && value !== undefined) return playAnswer(scene, question, value);
   const { bare } = reading;
   if (conversation.tookMachine && bare?.machine !== undefined && !says(reading))
@@ -32,7 +37,7 @@ export async function respond(scene: Scene): Promise<Played> {
       ...(await playDeeds(scene, [{ kind: 'amend', machine: bare.machine }], {})),
       ...stillOpen(conversation),
     };
-  return (await playPlain(scene)) ?? playActs(scene);
+  return (await playPlain(scene)) ?? playMessage(scene);
 }
 
 function playTyped(scene: Scene, typed: Typed): Promise<Played> | Played {

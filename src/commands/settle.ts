@@ -5,6 +5,7 @@ import { CONFIRM, filled, LAST, LEAVE, repeatsFigure } from './answering.ts';
 import { inContext } from './context.ts';
 import type { OpenQuestion } from './conversation.ts';
 import { standingBatch } from './lastBatch.ts';
+import { isOrderQuestion, playOrderAnswer } from './orders/answer.ts';
 import { playDeeds } from './play.ts';
 import { foundConfirm } from './questions.ts';
 import type { Scene } from './scene.ts';
@@ -23,6 +24,7 @@ async function settled(scene: Scene, question: OpenQuestion, value: string): Pro
   if (question.field === 'found' && value !== CONFIRM) return readBack(scene, question, value);
   scene.because = question.message;
   scene.saidAt = question.saidAt;
+  if (isOrderQuestion(question)) return playOrderAnswer(scene, question, value);
   const stands = value === CONFIRM || question.pending.some((deed) => repeatsFigure(deed, value));
   const deeds: Deed[] = question.pending.map((deed) => filled(deed, question.field, value));
   if (deeds.length === 0) return said('Thanks. Say the rest in one go, and I note it.');

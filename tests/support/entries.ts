@@ -143,6 +143,7 @@ const shapes = {
   stated: kind('stated', { machine }, { task, part, fitted, on: date, hours }),
   noted: kind('noted', { text: fc.string() }, { machine }),
   handedOver: kind('handedOver', {}, { to: fc.string() }),
+  tookOver: kind('tookOver', {}, { from: fc.string() }),
   found: kind('found', { machine, text: fc.string() }, { part }),
   released: kind('released', { machine }, { found: fc.string(), falseAlarm: yes }),
   amended: kind('amended', { target: id, set: amendment }, {}),

@@ -5,6 +5,7 @@ import type { DecideContext, Shops } from './context.ts';
 import type { SetIntervalDeed, StateOfDeed } from './deed.ts';
 import { refused, written, type Decision } from './decision.ts';
 import { BORDERS, impossible } from './figures.ts';
+import { notPlanned } from './plans.ts';
 import { isScene, sceneOf } from './scene.ts';
 
 /** The date may lie before the machine's enrolment: that is what baselines are for. */
@@ -36,6 +37,8 @@ export function decideSetInterval(deed: SetIntervalDeed, shops: Shops, context: 
   const scene = sceneOf(isRoomTask(task) ? { ...deed, machine: ROOM } : deed, shops, context);
   if (!isScene(scene)) return scene;
   const { name: machine, at, precision } = scene;
+  const unplanned = notPlanned(task, scene.latest, context);
+  if (unplanned) return unplanned;
   const facts = { act: 'setInterval', machine, task };
   const terms = Object.entries(interval);
   if (terms.length === 0) return refused('invalid-number', { ...facts, field: 'interval' });

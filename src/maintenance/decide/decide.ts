@@ -11,10 +11,11 @@ import { decideDone } from './done.ts';
 import { repeatOf } from './duplicate.ts';
 import { decideChange, decideEnrol, decideRetire } from './enrol.ts';
 import { decideRelease } from './hold.ts';
+import { keepersOnly } from './keeper.ts';
 import { decideLoad } from './load.ts';
 import { decideMeter } from './meter.ts';
 import { decideClaim, decideDefer } from './plans.ts';
-import { decideFind, decideHandOver, decideNote } from './reports.ts';
+import { decideFind, decideHandOver, decideNote, decideTakeOver } from './reports.ts';
 import { decideState } from './states.ts';
 import { decideStock } from './stock.ts';
 import { decideSwap } from './swap.ts';
@@ -46,6 +47,7 @@ const DECIDERS: { readonly [K in DeedKind]: Decider<K> } = {
   find: decideFind,
   note: decideNote,
   handOver: decideHandOver,
+  takeOver: decideTakeOver,
   state: decideStateOf,
   setInterval: decideSetInterval,
   enrol: decideEnrol,
@@ -59,6 +61,8 @@ const CLOCK_SKEW_MS = 2 * 60_000;
 export function decide(deed: Deed, shops: Shops, context: DecideContext): Decision {
   if (context.saidAt > context.now + CLOCK_SKEW_MS)
     return refused('in-future', { act: deed.kind, on: context.calendar.dateOf(context.saidAt) });
+  const notAllowed = keepersOnly(deed, shops, context);
+  if (notAllowed) return notAllowed;
   const decider = DECIDERS[deed.kind] as Decider<DeedKind>;
   const decision = decider(deed, shops, context);
   return decision.outcome === 'written' ? withRepetition(decision, context) : decision;

@@ -51,6 +51,10 @@ export interface Facts {
   kind?: EntryKind;
   /** Which border was broken, where a code has more than one. */
   border?: 'day' | 'today' | 'clock' | 'absurd';
+  /** A name that another machine has. */
+  taken?: string;
+  /** Only a keeper decides it. */
+  keeper?: true;
   /** Retired machines are known but take no entries. */
   retired?: true;
 }

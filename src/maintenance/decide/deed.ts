@@ -128,6 +128,10 @@ export interface HandOverDeed {
   kind: 'handOver';
   to?: string;
 }
+export interface TakeOverDeed {
+  kind: 'takeOver';
+  from?: string;
+}
 /** A baseline: `task`, `part`, or neither for all tasks of the machine. */
 export interface StateOfDeed {
   kind: 'state';
@@ -166,7 +170,7 @@ export interface RetireDeed extends OnMachine {
 
 export type Deed =
   | UsageDeed | MeterDeed | LoadDeed | DoneDeed | SwapDeed | SymptomDeed | GoneDeed | StateDeed | DeferDeed
-  | ClaimDeed | StockDeed | UndoDeed | AmendDeed | ReleaseDeed | FindDeed | NoteDeed | HandOverDeed
+  | ClaimDeed | StockDeed | UndoDeed | AmendDeed | ReleaseDeed | FindDeed | NoteDeed | HandOverDeed | TakeOverDeed
   | StateOfDeed | SetIntervalDeed | EnrolDeed | ChangeDeed | RetireDeed; // prettier-ignore
 export type DeedKind = Deed['kind'];
 export type DeedOf<K extends DeedKind> = Extract<Deed, { kind: K }>;

@@ -1,5 +1,5 @@
 /** A machine comes, is described anew, and goes. */
-import { isDate } from '../calendar.ts';
+import { dayOfDate, isDate } from '../calendar.ts';
 import { ROOM } from '../codes.ts';
 import type { Draft } from '../entry/entry.ts';
 import { foldName } from '../machine.ts';
@@ -48,12 +48,33 @@ export function decideChange(deed: ChangeDeed, shops: Shops, context: DecideCont
   const scene = machineScene(deed, shops, context);
   if (!isScene(scene)) return scene;
   const { name: machine, at, precision } = scene;
+  const taken = deed.set.aliases?.find((alias) => belongsToAnother(alias, machine, shops));
+  if (taken !== undefined) return refused('unknown-machine', { act: 'change', machine, taken });
   return written([{ kind: 'changed', machine, set: deed.set, at, precision }]);
 }
 
+/** A name or an alias of another machine that is in use. */
+const belongsToAnother = (alias: string, machine: string, { latest }: Shops): boolean =>
+  [...latest.machines.values()].some(
+    (other) =>
+      other.name !== machine &&
+      !other.retired &&
+      [other.name, ...other.aliases].some((name) => foldName(name) === foldName(alias)),
+  );
+
 export function decideRetire(deed: RetireDeed, shops: Shops, context: DecideContext): Decision {
-  const scene = machineScene(deed, shops, context);
+  const { on, ...today } = deed;
+  const scene = machineScene(
+    on === undefined || on <= context.calendar.dateOf(context.now) ? deed : today,
+    shops,
+    context,
+  );
   if (!isScene(scene)) return scene;
-  const { name: machine, at, precision, flags } = scene;
+  const { name: machine, flags } = scene;
+  // a day to come is no report of a deed but the day from which on nothing is asked of the machine
+  const ahead = on !== undefined && isDate(on) && on > context.calendar.dateOf(context.now);
+  const { at, precision } = ahead
+    ? { at: context.calendar.at(dayOfDate(on), 0), precision: 'day' as const }
+    : scene;
   return written([{ kind: 'retired', machine, at, precision }], flags);
 }

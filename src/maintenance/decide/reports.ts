@@ -1,6 +1,6 @@
 /** What was found, notes, and the hand-over of a shift. */
 import type { DecideContext, Shops } from './context.ts';
-import type { FindDeed, HandOverDeed, NoteDeed } from './deed.ts';
+import type { FindDeed, HandOverDeed, NoteDeed, TakeOverDeed } from './deed.ts';
 import { asked, written, type Decision } from './decision.ts';
 import { isScene, sceneOf } from './scene.ts';
 
@@ -32,4 +32,11 @@ export function decideHandOver(deed: HandOverDeed, _shops: Shops, context: Decid
   const at = Math.min(context.saidAt, context.now);
   const to = deed.to === undefined ? {} : { to: deed.to };
   return written([{ kind: 'handedOver', ...to, at, precision: 'instant' }]);
+}
+
+/** By the one who takes it on: a hand-over is done when it is answered. */
+export function decideTakeOver(deed: TakeOverDeed, _shops: Shops, context: DecideContext): Decision {
+  const at = Math.min(context.saidAt, context.now);
+  const from = deed.from === undefined ? {} : { from: deed.from };
+  return written([{ kind: 'tookOver', ...from, at, precision: 'instant' }]);
 }

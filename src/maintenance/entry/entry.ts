@@ -78,6 +78,8 @@ export type EntryFields =
     }
   | { kind: 'noted'; machine?: string; text: string }
   | { kind: 'handedOver'; to?: string }
+  /** The answer to a hand-over, by the one who takes it; `from`: from whom, as it was said. */
+  | { kind: 'tookOver'; from?: string }
   | { kind: 'found'; machine: string; text: string; part?: Part }
   | { kind: 'released'; machine: string; found?: string; falseAlarm?: true }
   | { kind: 'amended'; target: string; set: Amendment }

@@ -121,6 +121,7 @@ export const ENTRY_SCHEMAS = {
   }),
   noted: entry('noted', { machine: name.exactOptional(), text: z.string() }),
   handedOver: entry('handedOver', { to: z.string().exactOptional() }),
+  tookOver: entry('tookOver', { from: z.string().exactOptional() }),
   found: entry('found', { machine: name, text: z.string(), part: part.exactOptional() }),
   released: entry('released', {
     machine: name,

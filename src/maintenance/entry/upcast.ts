@@ -10,7 +10,7 @@ import { schemaOf } from './schema.ts';
 export const VERSIONS: Readonly<Record<EntryKind, number>> = {
   enrolled: 1, changed: 1, retired: 1, usage: 1, meter: 1, loaded: 1, done: 1, swapped: 1, seen: 1, cleared: 1,
   down: 1, up: 1, opened: 1, closed: 1, putOff: 1, claimed: 1, stockMoved: 1, stockCounted: 1, intervalSet: 1,
-  stated: 1, noted: 1, handedOver: 1, found: 1, released: 1, amended: 1, takenBack: 1,
+  stated: 1, noted: 1, handedOver: 1, tookOver: 1, found: 1, released: 1, amended: 1, takenBack: 1,
 }; // prettier-ignore
 
 export type RawEntry = Readonly<Record<string, unknown>>;

@@ -30,6 +30,7 @@ export const AMENDABLE: Readonly<Record<EntryKind, readonly AmendableField[]>> =
   stated: ['machine', 'task', 'part', 'fitted', 'hours'],
   noted: PLACED,
   handedOver: WHEN,
+  tookOver: WHEN,
   found: [...PLACED, 'part'],
   released: WHEN,
   amended: [],

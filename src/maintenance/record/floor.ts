@@ -11,12 +11,20 @@ export function foldFloor(facts: readonly FloorFact[], draws: readonly Draw[]): 
   const stock: StockFact[] = [];
   let notes: Floor['notes'] = [];
   let handedOver: Floor['handedOver'];
+  let tookOver: Floor['tookOver'];
   for (const fact of facts) {
     const { at, by } = fact;
     if (fact.kind === 'noted') notes = keepLast(notes, { text: fact.text, at, by });
     else if (fact.kind === 'handedOver')
       handedOver = { at, by, ...(fact.to === undefined ? {} : { to: fact.to }) };
+    else if (fact.kind === 'tookOver')
+      tookOver = { at, by, ...(fact.from === undefined ? {} : { from: fact.from }) };
     else stock.push(fact);
   }
-  return { ...foldShelf(stock, draws), notes, ...(handedOver ? { handedOver } : {}) };
+  return {
+    ...foldShelf(stock, draws),
+    notes,
+    ...(handedOver ? { handedOver } : {}),
+    ...(tookOver ? { tookOver } : {}),
+  };
 }

@@ -226,5 +226,7 @@ export interface ShopRecord {
   /** Notes and handovers that belong to no machine: the last ten. */
   notes: readonly { text: string; at: Instant; by: string }[];
   handedOver?: { at: Instant; by: string; to?: string };
+  /** Who said last that the shift is theirs. */
+  tookOver?: { at: Instant; by: string; from?: string };
   conflicts: readonly Conflict[];
 }

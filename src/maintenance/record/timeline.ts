@@ -7,7 +7,11 @@ import { standing, type Fact } from './standing.ts';
 
 /** What is about the workshop and no machine of it. */
 export type FloorFact =
-  EntryOf<'stockMoved'> | EntryOf<'stockCounted'> | EntryOf<'handedOver'> | EntryOf<'noted'>;
+  | EntryOf<'stockMoved'>
+  | EntryOf<'stockCounted'>
+  | EntryOf<'handedOver'>
+  | EntryOf<'tookOver'>
+  | EntryOf<'noted'>;
 
 export interface Timeline {
   /** By machine, each in order. The room is one of them. */

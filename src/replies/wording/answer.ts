@@ -63,7 +63,26 @@ export function writtenSections(all: readonly WrittenEntry[], view: View): Secti
     const key = `${machineOf(written) ?? ''}\n${verbOf(written)}`;
     groups.set(key, [...(groups.get(key) ?? []), written]);
   }
-  return [...groups.values()].flatMap((group) => sectionOf(group, view));
+  const alike = new Map<string, (readonly WrittenEntry[])[]>();
+  for (const group of groups.values()) {
+    const key = group.map((written) => `${verbOf(written)} ${noteLine(written, view)}`).join('\n');
+    alike.set(key, [...(alike.get(key) ?? []), group]);
+  }
+  return [...alike.values()].flatMap((same) =>
+    same.length < MANY ? same.flatMap((group) => sectionOf(group, view)) : together(same, view),
+  );
+}
+
+/** From so many machines on, the same words about each are said once. */
+const MANY = 3;
+
+function together(same: readonly (readonly WrittenEntry[])[], view: View): Section[] {
+  const [first, ...others] = same;
+  const [head, ...notes] = first ? sectionOf(first, view) : [];
+  const names = same.flatMap((group) => group[0] && (machineOf(group[0]) ?? []));
+  if (!first?.[0] || !head || names.length < same.length) return [first ?? [], ...others].flatMap((group) => sectionOf(group, view)); // prettier-ignore
+  const title = item(bold(list(names.filter((n) => n !== undefined).map(machineName))), `: ${verbOf(first[0])}.`); // prettier-ignore
+  return [{ ...head, items: [title] }, ...notes];
 }
 
 function sectionOf(group: readonly WrittenEntry[], view: View): Section[] {

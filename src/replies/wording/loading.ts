@@ -10,7 +10,7 @@ import { item, type Item } from '../reply.ts';
 import { machineName, nozzleName, partName } from './names.ts';
 
 /** A spool whose weight nobody said is taken as a usual one. */
-const USUAL_SPOOL_G = 1000;
+export const USUAL_SPOOL_G = 1000;
 /** Less than a tenth of a nozzle is not worth a line. */
 const WORTH_TELLING = 0.1;
 

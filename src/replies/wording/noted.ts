@@ -4,6 +4,7 @@ import { dayOfDate, type Day, type LocalCalendar } from '../../maintenance/calen
 import type { Entry, EntryKind, EntryOf, Interval } from '../../maintenance/entry/entry.ts';
 import type { MachineRecord, PartLife } from '../../maintenance/record/record.ts';
 import { dateFromToday } from '../format/date.ts';
+import { capital } from '../format/list.ts';
 import { count, figure, hours } from '../format/number.ts';
 import { didIt, machineName, materialName, partName, symptomName, todo } from './names.ts';
 
@@ -123,7 +124,8 @@ const NOTES: Notes = {
     return e.task === undefined ? `all fine${since}, stated for all its tasks` : `${didIt(e.task)}${since}`;
   },
   noted: (e) => `note: ${e.text}`,
-  handedOver: (e) => `handed over${e.to ? ` to ${e.to}` : ''}`,
+  handedOver: (e) => `handed over${e.to ? ` to ${capital(e.to)}` : ''}`,
+  tookOver: (e) => `taken over${e.from ? ` from ${capital(e.from)}` : ''}`,
   found: (e) => `found: ${e.text}`,
   released: (e) =>
     e.falseAlarm ? 'no longer held: false alarm' : `no longer held${e.found ? `: ${e.found}` : ''}`,
@@ -176,5 +178,5 @@ export function dayBeside(entry: Entry, { calendar, today }: NoteFacts): string 
   const date = calendar.dateOf(entry.at);
   if (dayOfDate(date) === today) return '';
   const when = dateFromToday(date, calendar.dateOf(calendar.noon(today)));
-  return entry.precision === 'about' ? `, about ${when}` : `, ${when}`;
+  return entry.precision === 'about' ? `, about ${when.replace(/^on /u, '')}` : `, ${when}`;
 }

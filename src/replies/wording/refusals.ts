@@ -24,11 +24,15 @@ const REFUSALS: Readonly<Record<RefusalCode, Sentence>> = {
   'in-future': (f, view) =>
     `${f.on === undefined ? 'That' : capital(dateWord(f.on, view))} is still to come: not noted as done. “I’ll do it ${f.on === undefined ? 'then' : dateWord(f.on, view)}” puts your name to it.`,
   'unknown-machine': (f) =>
-    f.retired
-      ? `${machine(f)} has left the workshop; its record takes nothing new.`
-      : `I know no machine called ${f.machine === undefined ? 'that' : `“${f.machine}”`}. Not noted.`,
+    f.taken !== undefined
+      ? `“${f.taken}” is the name of another machine already. Nothing changed; which name is free?`
+      : f.retired
+        ? `${machine(f)} has left the workshop; its record takes nothing new.`
+        : `I know no machine called ${f.machine === undefined ? 'that' : `“${f.machine}”`}. Not noted.`,
   'not-yours': (f, view) =>
-    `That entry is ${f.by === undefined ? 'somebody else’s' : `${view.personName(f.by)}’s`}: only its author or a keeper can change it. Nothing changed.`,
+    f.keeper
+      ? `${f.machine === undefined ? 'That' : `${machine(f)}: that`} is for a keeper to say. Nothing changed; ask one of them to say it.`
+      : `That entry is ${f.by === undefined ? 'somebody else’s' : `${view.personName(f.by)}’s`}: only its author or a keeper can change it. Nothing changed.`,
   'nothing-to-undo': (f) => {
     if (f.act === 'release') return `${machine(f)} is not held.`;
     return f.act === 'amend'

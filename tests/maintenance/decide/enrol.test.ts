@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Deed } from '../../../src/maintenance/decide/deed.ts';
-import { enrolment } from '../../support/entries.ts';
+import { enrolment, NOW } from '../../support/entries.ts';
 import { outcomeOf, saying } from '../../support/deciding.ts';
 
 const alder = enrolment('alder');
@@ -27,11 +27,30 @@ describe('a machine', () => {
     [{ kind: 'retire', machine: 'willow' }, 'refused unknown-machine'],
     [{ kind: 'change', machine: 'willow', set: {} }, 'refused unknown-machine'],
   ])('does not come or go like this: %j', (deed, outcome) => {
-    expect(outcomeOf(saying([alder], deed))).toBe(outcome);
+    expect(outcomeOf(saying([alder], deed, { role: 'keeper' }))).toBe(outcome);
   });
 
-  it('leaves', () =>
-    expect(outcomeOf(saying([alder], { kind: 'retire', machine: 'alder' }))).toBe('written retired'));
+  it('leaves, when a keeper says so', () => {
+    const deed: Deed = { kind: 'retire', machine: 'alder' };
+    expect(outcomeOf(saying([alder], deed, { role: 'keeper' }))).toBe('written retired');
+    expect(outcomeOf(saying([alder], deed))).toBe('refused not-yours');
+  });
+
+  it('leaves on a day to come: the entry holds from that day on', () => {
+    const leaves = saying(
+      [alder],
+      { kind: 'retire', machine: 'alder', on: '2026-03-13' },
+      { role: 'keeper' },
+    );
+    expect(leaves).toMatchObject({ drafts: [{ kind: 'retired', precision: 'day' }] });
+    expect(leaves.outcome === 'written' && leaves.drafts[0]?.at).toBeGreaterThan(NOW);
+  });
+
+  it('takes no name that another one has', () => {
+    const elm = enrolment('elm');
+    const deed: Deed = { kind: 'change', machine: 'alder', set: { aliases: ['Elm'] } };
+    expect(outcomeOf(saying([alder, elm], deed, { role: 'keeper' }))).toBe('refused unknown-machine');
+  });
 });
 
 describe('what is stated', () => {
@@ -52,7 +71,23 @@ describe('what is stated', () => {
       { kind: 'setInterval', machine: 'alder', task: 'dust-off', interval: { days: 0 }, source: 'manual' },
       'refused invalid-number',
     ],
-  ])('%j is %s', (deed, outcome) => expect(outcomeOf(saying([alder], deed))).toBe(outcome));
+  ])('%j is %s', (deed, outcome) =>
+    expect(outcomeOf(saying([alder], deed, { role: 'keeper' }))).toBe(outcome),
+  );
+
+  it('for all tasks at once, or of a safety task’s interval, by a keeper alone', () => {
+    const all: Deed = { kind: 'state', machine: 'alder' };
+    const rare: Deed = {
+      kind: 'setInterval',
+      machine: 'alder',
+      task: 'check-wiring',
+      interval: { days: 300 },
+      source: 'workshop',
+    };
+    expect(outcomeOf(saying([alder], all))).toBe('refused not-yours');
+    expect(outcomeOf(saying([alder], rare, { latestPutOff: () => '2026-03-20' }))).toBe('refused not-yours');
+    expect(outcomeOf(saying([alder], rare))).toBe('written intervalSet');
+  });
 });
 
 describe('words to keep', () => {

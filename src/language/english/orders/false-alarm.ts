@@ -17,7 +17,8 @@ export const FALSE_ALARM: OrderTopic = {
   drops: [],
   covers: ['gone', 'up', 'symptom', 'unclear'],
   make(passage) {
-    const said = passage.facts.has('false-alarm') && !passage.facts.has('hedged');
+    const doubts = ['hedged', 'negated', 'wished', 'could-be'] as const;
+    const said = passage.facts.has('false-alarm') && !doubts.some((one) => passage.facts.has(one));
     const certain = said || (passage.facts.has('was-only') && !passage.facts.has('could-be') && !passage.facts.has('hedged')); // prettier-ignore
     return { kind: 'falseAlarm', machines: passage.machines, certain, said, text: wordsOf(passage) };
   },

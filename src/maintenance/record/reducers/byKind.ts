@@ -16,7 +16,8 @@ import { cleared, seen } from './symptoms.ts';
 import { usage } from './usage.ts';
 
 /** What a correction comes to is worked out before the fold; the shelf has a fold of its own. */
-export type NotOfAMachine = 'amended' | 'takenBack' | 'stockMoved' | 'stockCounted' | 'handedOver';
+export type NotOfAMachine =
+  'amended' | 'takenBack' | 'stockMoved' | 'stockCounted' | 'handedOver' | 'tookOver';
 export type MachineKind = Exclude<EntryKind, NotOfAMachine>;
 export type MachineFact = { [K in MachineKind]: EntryOf<K> & { machine: string } }[MachineKind];
 

@@ -3,6 +3,7 @@ import { replaceTask, type Part } from '../../codes.ts';
 import type { EntryOf } from '../../entry/entry.ts';
 import { markOf } from '../mark.ts';
 import { describeNozzle, readNozzle } from '../nozzle.ts';
+import { readNut } from '../nut.ts';
 import { positionOf } from '../order.ts';
 import type { Draw, FittedPart, MachineRecord, Mark, PartLife } from '../record.ts';
 import { tidy } from '../tidy.ts';
@@ -18,6 +19,7 @@ export const swapped: Reducer<'swapped'> = (machine, entry, calendar) => {
   machine.parts = { ...machine.parts, [entry.part]: fitted };
   if (entry.part === 'guide-tube') delete machine.tubeTrims;
   if (entry.part === 'nozzle') machine.nozzle = { ...machine.nozzle, ...readNozzle(entry.fitted ?? '') };
+  if (entry.part === 'screw-nut') machine.build = { ...machine.build, ...readNut(entry.fitted ?? '') };
   machine.draws = [...machine.draws, drawOf(machine, entry, wanted)];
   const task = replaceTask(entry.part);
   noteTask(machine, task, { why: 'swapped', ...mark });

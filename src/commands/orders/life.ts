@@ -1,0 +1,102 @@
+/** A machine goes, or is called something else; all its tasks count as done; how often a task falls due. */
+import { partReplacedBy } from '../../maintenance/codes.ts';
+import { dayOfDate } from '../../maintenance/calendar.ts';
+import type { Deed } from '../../maintenance/decide/deed.ts';
+import { foldName } from '../../maintenance/machine.ts';
+import type { MachineRecord } from '../../maintenance/record/record.ts';
+import { capital, list } from '../../replies/format/list.ts';
+import { hours } from '../../replies/format/number.ts';
+import { machineName, partName } from '../../replies/wording/names.ts';
+import { dateWord } from '../../replies/wording/view.ts';
+import { CONFIRM, LEAVE } from '../answering.ts';
+import type { Scene } from '../scene.ts';
+import { always, askFor, askMachine, carryDeeds, machinesMeant, recordsOf, type Carrier } from './order.ts';
+
+export const BASELINE: Carrier<'baseline'> = {
+  takes: (scene, { machines }) => machinesMeant(scene, machines).length > 0 || scene.message.direct,
+  carry(scene, order, first) {
+    const machines = machinesMeant(scene, order.machines);
+    const on = order.on === undefined ? {} : { on: order.on };
+    if (machines.length === 0)
+      return askMachine(scene, order, { kind: 'state', ...on }, first, 'Which machine counts as all fine from now on?');
+    return carryDeeds(scene, machines.map((machine): Deed => ({ kind: 'state', machine, ...on })), first);
+  },
+}; // prettier-ignore
+
+export const INTERVAL: Carrier<'interval'> = {
+  takes: (scene, { machines }) => machinesMeant(scene, machines).length > 0 || scene.message.direct,
+  carry(scene, order, first) {
+    const { tasks, source, hours: each, days } = order;
+    const interval = { ...(each === undefined ? {} : { hours: each }), ...(days === undefined ? {} : { days }) };
+    const deeds = tasks.map((task): Deed & { kind: 'setInterval' } => ({ kind: 'setInterval', task, interval, source }));
+    const machines = machinesMeant(scene, order.machines);
+    const [any] = deeds;
+    if (machines.length === 0 && any)
+      return askMachine(scene, order, any, first, 'On which machine?');
+    return carryDeeds(scene, machines.flatMap((machine) => deeds.map((deed) => ({ ...deed, machine }))), first);
+  },
+}; // prettier-ignore
+
+export const RENAME: Carrier<'rename'> = {
+  takes: always,
+  async carry(scene, order, first) {
+    const { machine, name } = order;
+    const deed = { kind: 'change', set: {}, ...(machine === undefined ? {} : { machine }) } as const;
+    if (machine === undefined) return askMachine(scene, order, deed, first, 'Which machine gets another name?');
+    if (name === undefined)
+      return askFor(scene, order, deed, first, { field: 'name', text: `What is ${machineName(machine)} called from now on?`, options: [] });
+    const [record] = recordsOf(scene, [machine]);
+    const aliases = [...new Set([...(record?.aliases ?? []), foldName(name)])];
+    const carried = await carryDeeds(scene, [{ ...deed, machine, set: { aliases } }], first);
+    const wrote = carried.steps.some(({ outcome }) => outcome === 'written');
+    const shown = capital(name);
+    return wrote
+      ? { ...carried, aside: `${shown} is understood for ${machineName(machine)} from now on. Lists go on saying ${machineName(machine)}: the record hangs on the name that it began with.` }
+      : carried;
+  },
+}; // prettier-ignore
+
+export const RETIRE: Carrier<'retire'> = {
+  takes: (_, { machines }) => machines.length > 0,
+  carry(scene, order, first) {
+    const { machines, on, confirmed } = order;
+    const deeds = machines.map((machine): Deed => ({ kind: 'retire', machine, ...(on === undefined ? {} : { on }) }));
+    const [any] = deeds;
+    // who may not say so is told at once, not after a question
+    const gone = recordsOf(scene, machines).some((m) => m.retired);
+    if (confirmed || scene.person.role !== 'keeper' || gone || !any) return carryDeeds(scene, deeds, first, true);
+    return askFor(scene, order, any, first, {
+      field: 'other',
+      text: recordsOf(scene, machines).map((machine) => leaving(machine, scene, on)).join(' '),
+      options: [
+        { value: CONFIRM, label: on === undefined || dayOfDate(on) <= scene.today ? 'Retire' : `Retire ${dateWord(on, scene)}` },
+        { value: LEAVE, label: 'Not yet' },
+      ],
+    });
+  },
+}; // prettier-ignore
+
+/** What to think of before it goes. */
+function leaving(machine: MachineRecord, scene: Scene, on: string | undefined): string {
+  const name = machineName(machine.name);
+  const when = on === undefined ? '' : ` ${dateWord(on, scene)}`;
+  const parts = worthKeeping(machine);
+  const keep = parts.length === 0 ? '' : ` Parts to keep first? ${list(parts)}.`;
+  return `${name} leaves${when}: its history stays, and nothing is asked of it any more.${keep} Its record as a file: “fettle export”. Wipe network keys and stored logins. Retire it?`;
+}
+
+const MOST_KEPT = 4;
+/** Parts of known age, the least used first. */
+const worthKeeping = (machine: MachineRecord): string[] =>
+  Object.values(machine.parts).length === 0
+    ? []
+    : (Object.keys(machine.parts) as (keyof typeof machine.parts)[])
+        .flatMap((part) => {
+          const fitted = machine.parts[part];
+          if (!fitted?.ageKnown || fitted.hoursUnknown || partReplacedBy(`replace-${part}`) === undefined)
+            return [];
+          return [{ part, used: machine.totals.hours - fitted.totals.hours }];
+        })
+        .toSorted((a, b) => a.used - b.used)
+        .slice(0, MOST_KEPT)
+        .map(({ part, used }) => `${partName(part)} ${hours(used)}`);
