@@ -7,6 +7,7 @@ import { machineName, symptomName } from '../../replies/wording/names.ts';
 import { since } from '../../replies/wording/view.ts';
 import { CONFIRM, LEAVE } from '../answering.ts';
 import { playAsk } from '../play.ts';
+import { foundConfirm } from '../questions.ts';
 import type { Scene } from '../scene.ts';
 import { askFor, askMachine, carryDeeds, machinesMeant, recordsOf, type Carried, type Carrier, type OrderOf } from './order.ts'; // prettier-ignore
 
@@ -48,14 +49,19 @@ const foundIn = ({ said, text }: OrderOf<'falseAlarm'>): { found?: string } =>
   said && text.split(/\s+/u).length <= 6 ? {} : { found: text };
 
 export const LIFT: Carrier<'lift'> = {
-  takes: (scene, { machines }) => heldOf(scene, machines, false).length > 0,
+  // a keeper's “it is back” is refused with the way to lift it: nothing more to do here
+  takes: (scene, { machines }) =>
+    heldOf(scene, machines, false).length > 0 &&
+    (scene.person.role !== 'keeper' || !scene.reading.acts.some(({ act }) => act.kind === 'up')),
   async carry(scene, order, first) {
     const [machine] = heldOf(scene, order.machines, false);
     if (!machine) return { steps: [] };
     const release = { kind: 'release', machine: machine.name } as const;
     if (scene.person.role === 'keeper' && order.mended) {
       const back: Deed[] = machine.down ? [{ kind: 'up', machine: machine.name }] : [];
-      return carryDeeds(scene, [{ ...release, found: order.text }, ...back], first);
+      const question = foundConfirm(scene, { ...release, found: order.text }, back);
+      const step = { act: release, outcome: 'asked', entries: [], text: question.text } as const;
+      return { steps: [step], asking: { about: first, question } };
     }
     const told = await carryDeeds(scene, [{ kind: 'find', machine: machine.name, text: order.text }], first);
     if (scene.person.role !== 'keeper') return { ...told, aside: byKeeper(machine, scene) };
