@@ -47,7 +47,7 @@ describe('the socket', () => {
       const before = performance.now();
       for (const socket of slack.sockets) socket.terminate();
       await slack.until(() => slack.opened() === 2 && slack.sockets.size === 1);
-      expect(performance.now() - before).toBeLessThan(1_000);
+      expect(performance.now() - before).toBeLessThan(3_000);
       slack.send(mention('Ev1', 'ran 6h on birch'));
       await slack.until(() => slack.acks.length === 1);
       expect(desk.got).toHaveLength(1);

@@ -82,7 +82,7 @@ describe('any reply', () => {
         for (const list of partsOf(blocks, 'static_select'))
           expect((list['options'] as unknown[]).length).toBeLessThanOrEqual(100);
       }),
-      { numRuns: 300 },
+      { numRuns: 120 },
     );
   });
 
@@ -112,7 +112,7 @@ describe('any reply', () => {
         expect(beside.replaceAll(/&(?:amp|lt|gt);/gu, '')).not.toContain('&');
         expect(beside).not.toMatch(/(?<!\u200b)[*_~`]|[*_~`](?!\u200b)/u);
       }),
-      { numRuns: 300 },
+      { numRuns: 120 },
     );
   });
 
@@ -134,7 +134,7 @@ describe('any reply', () => {
           expect(harmless(labels.get(String(token)) ?? 'none') || '?').toContain(start);
         }
       }),
-      { numRuns: 200 },
+      { numRuns: 80 },
     );
   });
 
@@ -146,7 +146,7 @@ describe('any reply', () => {
         expect(blocks.at(-1)?.type).toBe('actions');
         expect(partsOf(blocks.at(-1), 'button')).toHaveLength(buttons.length);
       }),
-      { numRuns: 100 },
+      { numRuns: 60 },
     );
   });
 });
