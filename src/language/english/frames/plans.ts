@@ -16,6 +16,10 @@ function when(scene: Scene, today: LocalDate): { until?: LocalDate; days?: numbe
     return day.vague
       ? { days: Math.round((Date.parse(day.future) - Date.parse(today)) / 86_400_000) }
       : { until: day.future };
+  // "till april": its first day
+  const opens = day?.stretch?.ahead[0];
+  if (day?.vague && day.to === undefined && opens !== undefined && opens > today && someFn(scene, 'until'))
+    return { until: opens };
   const span = scene.values.find((v) => v.code === 'hours' || v.code === 'days' || v.code === 'months');
   if (!span) return {};
   if (span.code === 'months') return { days: Math.round(span.value * 30) };
@@ -24,9 +28,9 @@ function when(scene: Scene, today: LocalDate): { until?: LocalDate; days?: numbe
 
 /** Verbs that put off whatever stands with them; the rest need a time to come. */
 const FIRM =
-  /^(?:postpone|defer|delay|snooze|put off|put back|push(?:ed)? back|hold off|reschedule|postponed|deferred|delayed|snoozed|pushed|push|pushing|bump|bumped|shelve|park|skip|skipped|hold off on|put on hold|put on ice|stall|remind me|remind me again|postponing|deferring|snoozing|delaying|pushed back|put aside|suspend|adjourn|hang fire on|hold over|table)/u;
+  /^(?:postpone|defer|delay|snooze|put off|put back|push(?:ed)? back|hold off|reschedule|postponed|deferred|delayed|snoozed|pushed|push|pushing|bump|bumped|shelve|shelving|shelved|park|skip|skipped|hold off on|put on hold|put on ice|stall|remind me|remind me again|postponing|deferring|snoozing|delaying|pushed back|put aside|suspend|adjourn|hang fire on|hold over|table)/u;
 const WAITS =
-  /\bcan wait\b|\bwait(?:s)? (?:till|until|for)\b|\bleave\b|\bleaving\b|\bnot until\b|\bgive\b.*\banother\b|\banother\b.*\bbefore\b|\bmove[d]?\b|\bgo(?:es)? another\b|\bon the list for\b|\bdown for\b|\bwill do another\b|\bpark\b|\bnot before\b|\bhas another\b|\bcan go\b|\bcan do another\b|\bgot another\b|\bgets another\b|\bgave\b.*\banother\b|\bscheduled for\b|\bhold\b|\bkeep\b|\bextend(?:ed)?\b|\bstretch\b|\bgood for another\b|\bcan hang on\b|\bshift(?:ed)?\b|\bkick(?:ed)?\b|\bslide\b|\bput\b.*\b(?:back|off|on the)\b|\bpencil(?:led)? in\b|\bstop (?:telling|nagging|reminding)\b|\bignore\b|\bput\b.*\bto\b|\blater\b|\bpush\b/u;
+  /\bcan wait\b|\bwait(?:s)? (?:till|until|for)\b|\bleave\b|\bleaving\b|\bnot until\b|\bgive\b.*\banother\b|\banother\b.*\bbefore\b|\bmov(?:e[sd]?|ing)\b|\bgo(?:es)? another\b|\bon the list for\b|\bdown for\b|\bwill do another\b|\bpark\b|\bnot before\b|\bhas another\b|\bcan go\b|\bcan do another\b|\bgot another\b|\bgets another\b|\bgave\b.*\banother\b|\bscheduled for\b|\bhold\b|\bkeep\b|\bextend(?:ed)?\b|\bstretch\b|\bgood for another\b|\bcan hang on\b|\bshift(?:ed)?\b|\bkick(?:ed)?\b|\bslide\b|\bput\b.*\b(?:back|off|on the)\b|\bpencil(?:led)? in\b|\bstop (?:telling|nagging|reminding)\b|\bignore\b|\bput\b.*\bto\b|\blater\b|\bpush\b/u;
 
 export function readDefer(scene: Scene, today: LocalDate): Draft[] {
   const { mood } = scene;
