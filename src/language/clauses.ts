@@ -57,6 +57,10 @@ function cut(items: readonly Item[]): { pieces: Piece[]; asked: Set<number> } {
     )
       return;
     if (joint === undefined) {
+      if (opensEntry(current.items, items, at)) {
+        pieces.push(current);
+        current = { items: [], joint: 'comma', sentence };
+      }
       current.items.push(item);
       return;
     }
@@ -68,6 +72,24 @@ function cut(items: readonly Item[]): { pieces: Piece[]; asked: Set<number> } {
   });
   if (current.items.length > 0) pieces.push(current);
   return { pieces, asked };
+}
+const isAmount = (item: Item | undefined): boolean =>
+  ['hours', 'grams', 'metres'].includes(sense(item, 'value')?.code ?? '');
+/** "alder 12h birch 3h elm 7h", "12h alder 3h birch": a log without commas; each name has its own figure. */
+function opensEntry(current: readonly Item[], items: readonly Item[], at: number): boolean {
+  const [item, last] = [items[at], current.at(-1)];
+  if (!last || !item) return false;
+  const named = current.some((one) => hasTag(one, 'machine'));
+  if (hasTag(item, 'machine'))
+    return (
+      named &&
+      isAmount(items[at + 1]) &&
+      current.some(isAmount) &&
+      (isAmount(last) || hasTag(last, 'material'))
+    );
+  return (
+    isAmount(item) && hasTag(last, 'machine') && hasTag(items[at + 1], 'machine') && isAmount(current[0])
+  );
 }
 /** "on 1, 2 and 4": names in one list are one place, whatever stands after them. */
 function inList(items: readonly Item[], at: number): boolean {

@@ -44,6 +44,8 @@ export function isDeed(
   named: boolean,
 ): boolean {
   const before = items[at - 1];
+  // "nothing replaced", "nothing was changed"
+  if (isFn(before, 'nothing') || (isFn(before, 'be') && isFn(items[at - 2], 'nothing'))) return false;
   const toBe = before?.text === 'be' || (isFn(before, 'be') && isFn(items[at - 2], 'should', 'will', 'to'));
   if (toBe || /^(?:can|may)$/u.test(before?.text ?? '')) return false;
   if (form === 'past') return !isFn(before, 'should', 'to') || before?.text === 'had';

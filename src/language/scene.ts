@@ -80,7 +80,7 @@ export function makeScene(clause: Clause, mood: Mood, index: number, named: bool
     fns: fnsOf(items),
     machine: items.some((item) => hasTag(item, 'machine', 'stranger')),
     verbs: items.flatMap((item, at) => verbsOf(item, at, items, mood, named)),
-    nouns: boreNoun(items, headsOnly(items, items.flatMap((item, at) => nounOf(item, at)))),
+    nouns: boreNoun(items, headsOnly(items, items.flatMap((item, at) => (isOfPaper(items[at + 1]) ? [] : nounOf(item, at))))),
     materials: sensesOf(items, 'material').map((s) => s.code),
     span: [items[0]?.from ?? 0, items.at(-1)?.to ?? 0],
     text: items.map((item) => item.text).join(' '),
@@ -149,6 +149,10 @@ function boreNoun(items: readonly Item[], nouns: NounAt[]): NounAt[] {
   );
   return fits && at >= 0 ? [...nouns, { code: 'nozzle', part: 'nozzle', weak: false, at }] : nouns;
 }
+
+/** "the nozzle price", "the belt drawing": what is written or asked for a part is not the part. */
+const isOfPaper = (next: Item | undefined): boolean =>
+  /^(?:prices?|costs?|catalogues?|catalogs?|data ?sheets?|invoices?|quotes?|drawings?|photos?|pictures?|manuals?|budget)$/u.test(next?.text ?? ''); // prettier-ignore
 
 function nounOf(item: Item, at: number): NounAt[] {
   const part = sense(item, 'part');

@@ -9,7 +9,14 @@ export type Change = 'in' | 'out' | 'count';
 /** What is counted: parts and consumables, and filament by its rolls ("two rolls of asa and one of petg"). */
 export function spares(scene: Scene): (NounAt & { part: StockItem })[] {
   const named = scene.nouns.filter((noun): noun is NounAt & { part: StockItem } => noun.part !== undefined);
-  const rolls = scene.nouns.some((noun) => noun.code === 'spool');
+  const rolls =
+    scene.nouns.some((noun) => noun.code === 'spool') ||
+    scene.items.some(
+      (item, at) =>
+        item.text === 'of' &&
+        hasTag(scene.items[at + 1], 'material') &&
+        sense(scene.items[at - 1], 'value')?.code === 'bare',
+    );
   if (!rolls || named.length > 0) return named;
   return scene.items.flatMap((item, at) =>
     hasTag(item, 'material')

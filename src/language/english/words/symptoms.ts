@@ -15,13 +15,13 @@ export const SYMPTOM_WORDS: Readonly<Record<Symptom, string>> = {
   'tube-slipped':
     'tube popped out, tube came out, bowden popped out, bowden came out, tube slipped, tube let go, bowden slipped, tube creeping, tube pops out, bowden pops out, tube coming out, tube creeping out, ptfe popped out, tube jumped out, tube backed out, bowden jumped out, bowden backed out, tube has come out, popped out of the fitting, popped out of the collet, came out of the collet, popped out of its fitting, came out of its fitting, ptfe came out, loose in the fitting, loose in the collet',
   'worn-tube':
-    'worn tube, tube worn, tube is worn, tube is kinked, kinked tube, kink in the tube, kink in the bowden, kinked bowden, bowden is kinked, worn bowden, tube is brown, liner is brown, burnt liner, tube has gone brown, liner worn, worn liner, browned liner, browned tube, charred liner, cooked liner, liner is cooked, liner is burnt, kink in the ptfe',
+    'tube worn, tube is worn, tube is kinked, kinked tube, kink in the tube, kink in the bowden, kinked bowden, bowden is kinked, tube is brown, liner is brown, burnt liner, tube has gone brown, liner worn, browned liner, browned tube, charred liner, cooked liner, liner is cooked, liner is burnt, kink in the ptfe',
   'worn-gear':
-    'worn gear, gear worn, teeth worn, worn teeth, teeth are worn, worn drive gear, worn cog, worn hob, teeth are gone, no teeth left on the gear, worn feeder gear, worn extruder gear, gear is worn, teeth rounded, teeth are rounded, rounded teeth, gear teeth worn, gear teeth are worn, gear teeth rounded',
+    'gear worn, teeth worn, worn teeth, teeth are worn, teeth are gone, no teeth left on the gear, gear is worn, teeth rounded, teeth are rounded, rounded teeth, gear teeth worn, gear teeth are worn, gear teeth rounded',
   'nozzle-leak':
     'nozzle leak, nozzle leaks, nozzle leaking, leaking nozzle, oozing above the nozzle, blob round the block, blob around the block, plastic in the sock, leaking hot end, blob of death, plastic around the heater block, leaking plastic, plastic above the nozzle, oozing out above the nozzle, leaks above the nozzle, leaks around the nozzle, oozing around the heater block, plastic oozing above, oozing round the threads, leak above the nozzle, plastic leaking, leak at the nozzle, plastic in its sock, leaks plastic, plastic round the heater block, blob on the heater block, blob around the heater block, blob round the heater block, leak at the heat break, plastic up the sock, blob on the hot end, blob in the sock, leak around the nozzle, hot end leak, leak at the heater block, plastic seeping, plastic all over the heater block, oozing round the block, oozing from the heater block, plastic all round the block, blob on the block, plastic round the block',
   'worn-nozzle':
-    'worn nozzle, nozzle worn, nozzle is worn, nozzle wear, nozzle wallowed, nozzle opened up, nozzle is oval, tip is worn, nozzle shot, nozzle is shot, nozzle bore is worn, bore opened up, bore is worn, bore is oval, worn tip',
+    'nozzle worn, nozzle is worn, nozzle wear, nozzle wallowed, nozzle opened up, nozzle is oval, tip is worn, nozzle shot, nozzle is shot, nozzle bore is worn, bore opened up, bore is worn, bore is oval, worn tip',
   'damp-filament':
     'damp filament, wet filament, popping and hissing, pops and hisses, popping and crackling, crackling and popping, hissing and popping, filament is wet, filament is damp, steam from the nozzle, moisture in the filament, wet spool, damp spool, damp roll, wet roll, moist filament, steam coming out of the nozzle, steaming nozzle, filament is popping, steam out of the nozzle, crackling nozzle, moist spool, soggy filament, steam at the nozzle, hissing nozzle',
   stringing:
@@ -62,7 +62,7 @@ export const SYMPTOM_WORDS: Readonly<Record<Symptom, string>> = {
   'belt-slack':
     'slack belt, loose belt, belt slack, belt is slack, floppy belt, saggy belt, belt is loose, belts are loose, belts are slack, loose belts, slack belts, belt loose, belts slack, belt has gone slack, belts floppy, belt tension is low, low belt tension, belt tension low, belt feels loose, belts feel loose',
   'worn-belt':
-    'worn belt, frayed belt, belt fraying, belt is fraying, belt frayed, fraying belt, worn belts, belt worn, belt is worn, belt is frayed, cracked belt, belt missing teeth',
+    'belt fraying, belt is fraying, belt frayed, fraying belt, belt worn, belt is worn, belt is frayed, cracked belt, belt missing teeth',
   'flat-spot':
     'flat spot on a wheel, flat spot on the wheel, flat wheel, wheel has a flat spot, wheel has a flat',
   'loose-fastener':
