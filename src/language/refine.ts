@@ -4,7 +4,7 @@ import type { Act } from './act.ts';
 import { REASON_OF } from './english/frames/symptom-table.ts';
 import { sensesOf } from './item.ts';
 import type { Placed } from './placed.ts';
-import { materialAfter, oneRun, weightAfter } from './runs.ts';
+import { byClause, materialAfter, oneRun, weightAfter } from './runs.ts';
 import type { Scene } from './scene.ts';
 import type { Complaint } from './senses.ts';
 
@@ -160,13 +160,15 @@ const RULES: readonly Rule[] = [
   {
     name: 'material said for all',
     why: '"…, all pla": a material alone, after runs that name none, is of them all',
-    apply: (placed, scenes) =>
-      placed.map((one) => {
+    apply: (placed, scenes) => {
+      const drafted = byClause(placed);
+      return placed.map((one) => {
         const { act } = one;
         if (act.kind !== 'usage' || act.material !== undefined) return one;
-        const material = materialAfter(placed, scenes, one.draft.clause);
+        const material = materialAfter(drafted, scenes, one.draft.clause);
         return material === undefined ? one : { ...one, act: { ...act, material } };
-      }),
+      });
+    },
   },
   {
     name: 'load takes its weight',

@@ -34,17 +34,28 @@ const isMaterialAlone = (scene: Scene): boolean =>
 const ofAll = (scene: Scene): boolean =>
   scene.items.some((item) => isFn(item, 'all', 'both', 'each', 'every', 'they'));
 
+/** Looked up clause by clause, so that a long log stays linear. */
+export function byClause(placed: readonly Placed[]): ReadonlyMap<number, readonly Placed[]> {
+  const found = new Map<number, Placed[]>();
+  for (const one of placed) {
+    const known = found.get(one.draft.clause);
+    if (known) known.push(one);
+    else found.set(one.draft.clause, [one]);
+  }
+  return found;
+}
+
 export function materialAfter(
-  placed: readonly Placed[],
+  placed: ReadonlyMap<number, readonly Placed[]>,
   scenes: readonly Scene[],
   clause: number,
 ): Material | undefined {
   for (let i = clause + 1; i < Math.min(scenes.length, clause + REACH); i += 1) {
     const scene = scenes[i];
     if (!scene) return undefined;
-    if (isMaterialAlone(scene) && !placed.some((one) => one.draft.clause === i))
+    if (isMaterialAlone(scene) && !placed.has(i))
       return i === clause + 1 || ofAll(scene) ? scene.materials[0] : undefined;
-    const others = placed.filter((one) => one.draft.clause === i);
+    const others = placed.get(i) ?? [];
     if (others.some((one) => one.act.kind !== 'usage' || one.act.material !== undefined)) return undefined;
   }
   return undefined;
