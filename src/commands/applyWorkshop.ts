@@ -6,12 +6,13 @@ import { entryId } from '../maintenance/entry/id.ts';
 import { VERSIONS } from '../maintenance/entry/upcast.ts';
 import { foldName } from '../maintenance/machine.ts';
 import type { Transaction } from '../store/store.ts';
-import type { Workshop } from '../workshop.ts';
+import type { Post } from '../store/post.ts';
+import type { Person, Workshop } from '../workshop.ts';
 import { catchUp, nothingKnown } from './current.ts';
 import { enrolment, type Enrolment } from './enrol.ts';
 import { RequestFault } from './fault.ts';
 import { FILE } from './lastBatch.ts';
-import { newPersonId } from './people.ts';
+import { newPersonId, personNamed } from './people.ts';
 
 export interface EnrolRequest {
   yaml: string;
@@ -92,10 +93,19 @@ async function firstAct(
 
 async function savePeople({ post }: Transaction, workshop: Workshop, by: string): Promise<void> {
   const listed = workshop.people.some((p) => foldName(p.name) === foldName(by));
-  const people = [...workshop.people, ...(listed ? [] : [{ name: by, role: 'member' as const }])];
-  for (const { name, role } of people) {
-    const foldedName = foldName(name);
-    const [known] = await post.peopleByName(foldedName);
-    await post.savePerson({ id: known?.id ?? newPersonId(name), name, foldedName, role });
+  const people: Person[] = [...workshop.people, ...(listed ? [] : [{ name: by, role: 'member' as const }])];
+  for (const { name, role, accounts } of people) {
+    const known = await personNamed(post, name);
+    const person = known?.id ?? newPersonId(name);
+    await post.savePerson({ id: person, name, foldedName: foldName(name), role });
+    await linkAccounts(post, person, accounts);
   }
+}
+
+/** The file's word is the whole of it: an account that it gives to nobody any more is its own person again. */
+async function linkAccounts(post: Post, person: string, accounts: Person['accounts'] = {}): Promise<void> {
+  for (const { platform, account } of await post.accountsOf(person))
+    await post.unlinkAccount(platform, account);
+  for (const [platform, account] of Object.entries(accounts))
+    if (account !== undefined) await post.linkAccount({ platform, account, person });
 }

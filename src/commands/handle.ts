@@ -7,6 +7,7 @@ import { isWordBetween } from './answering.ts';
 import { compose, resultsOf, type Targets } from './compose.ts';
 import type { OpenQuestion } from './conversation.ts';
 import type { Answer, IncomingMessage, MessageOutcome } from './message.ts';
+import { personOfAccount } from './people.ts';
 import { parseAnswer, remember } from './remember.ts';
 import { respond } from './respond.ts';
 import type { Scene } from './scene.ts';
@@ -36,9 +37,16 @@ export async function handle(
     question: played.asking ? { about: played.asking.about, ...pick(played.asking.question) } : null,
     reply,
     buttons: buttonsOf(reply),
+    ...(await noter(scene)),
   };
   await remember(scene, played, answer);
   return answer;
+}
+
+async function noter({ message, transaction, workshop }: Scene): Promise<Pick<Answer, 'notedBy'>> {
+  if (!message.notedBy) return {};
+  const holder = { platform: message.platform, ...message.notedBy };
+  return { notedBy: (await personOfAccount(transaction.post, holder, workshop)).id };
 }
 
 const pick = ({ id, field, text, options }: OpenQuestion) => ({ id, field, text, options });

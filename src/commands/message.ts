@@ -15,6 +15,10 @@ export interface IncomingMessage {
   direct: boolean;
   /** The speaker's name in this workshop, any case. */
   speaker: string;
+  /** The speaker's account on `platform`: then the account says who it is, and a name alone makes nobody a keeper. */
+  account?: string;
+  /** Somebody else noted what the speaker had said: either may take it back. */
+  notedBy?: { account: string; name: string };
   text: string;
   saidAt: Instant;
   now: Instant;
@@ -65,4 +69,6 @@ export interface Answer {
   reply: Reply;
   /** The buttons in the order in which they are numbered. */
   buttons: readonly Button[];
+  /** Person id of who noted it for the speaker. */
+  notedBy?: string;
 }

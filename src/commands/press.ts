@@ -2,8 +2,9 @@
 import { dateOfDay } from '../maintenance/calendar.ts';
 import type { Press } from '../replies/reply.ts';
 import { standingBatch } from './lastBatch.ts';
-import { playAsk, playDeeds } from './play.ts';
+import { playActs, playAsk, playDeeds } from './play.ts';
 import { changeQuestion, putOffLimit } from './questions.ts';
+import { notedBy } from './remember.ts';
 import type { Scene } from './scene.ts';
 import { playAnswer } from './settle.ts';
 import type { Played } from './step.ts';
@@ -29,9 +30,11 @@ export async function playPress(scene: Scene, press: Press): Promise<Played> {
     case 'ask':
       return playWhen(scene, press);
     case 'undo':
-      return playDeeds(scene, [{ kind: 'undo' }], {
-        batch: await standingBatch(scene.transaction.journal, press.message, scene.message.now),
-      });
+      return undoMessage(scene, press.message);
+    case 'reread':
+      return playReread(scene, press.message);
+    case 'leave':
+      return aside('Left as it is.');
     case 'change': {
       const open = conversation.question ? [conversation.question] : [];
       const asking = { about: 0, question: changeQuestion(scene, press.message) };
@@ -46,3 +49,26 @@ export async function playPress(scene: Scene, press: Press): Promise<Played> {
     }
   }
 }
+
+async function undoMessage(scene: Scene, message: string): Promise<Played> {
+  const { transaction, person, message: said } = scene;
+  const noted = await notedBy(transaction.post, message);
+  return playDeeds(scene, [{ kind: 'undo' }], {
+    batch: await standingBatch(transaction.journal, message, said.now),
+    ...(noted === person.id ? { noted: true } : {}),
+  });
+}
+
+/** The author changed the message: what still stands of it goes, what it says now is played as if it were new. */
+async function playReread(scene: Scene, message: string): Promise<Played> {
+  const { transaction, message: said } = scene;
+  const batch = await standingBatch(transaction.journal, message, said.now);
+  if (batch.length === 0) return playActs(scene);
+  const undone = await playDeeds(scene, [{ kind: 'undo' }], { batch });
+  if (undone.steps.some(({ outcome }) => outcome !== 'written')) return undone;
+  const again = await playActs(scene);
+  return { ...again, steps: [...undone.steps, ...again.steps], ...moved(again.asking, undone.steps.length) };
+}
+
+const moved = (asking: Played['asking'], by: number): Pick<Played, 'asking'> =>
+  asking ? { asking: { ...asking, about: asking.about + by } } : {};

@@ -4,6 +4,7 @@ import { CONVERSATION_MS, type Conversation } from './conversation.ts';
 import { foldName } from '../maintenance/machine.ts';
 import { item } from '../replies/reply.ts';
 import type { Answer, IncomingMessage } from './message.ts';
+import type { HandledReader } from '../store/post.ts';
 import type { Scene } from './scene.ts';
 import type { Played, Step } from './step.ts';
 
@@ -66,8 +67,15 @@ const answerShape = z.looseObject({
   results: z.array(z.looseObject({ act: z.number() })),
   reply: z.looseObject({ sections: z.array(z.looseObject({})), buttons: z.array(z.looseObject({})) }),
   buttons: z.array(z.looseObject({ label: z.string() })),
+  notedBy: z.string().optional(),
 });
 const isAnswer = (json: unknown): json is Answer => answerShape.safeParse(json).success;
+
+/** Who noted a message for its author, by person id. */
+export async function notedBy(post: HandledReader, message: string): Promise<string | undefined> {
+  const answer = (await post.handled(message))?.answer;
+  return isAnswer(answer) ? answer.notedBy : undefined;
+}
 
 /** The first answer; when its words were deleted, or another version made it, only that there was one. */
 export function parseAnswer(json: unknown, message: IncomingMessage): Answer {

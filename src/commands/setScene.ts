@@ -8,7 +8,7 @@ import type { Transaction } from '../store/store.ts';
 import type { Workshop } from '../workshop.ts';
 import { CONVERSATION_MS, parseConversation } from './conversation.ts';
 import type { IncomingMessage } from './message.ts';
-import { newPersonId, type Role } from './people.ts';
+import { newPersonId, personNamed, personOfAccount, type Role } from './people.ts';
 import type { Scene } from './scene.ts';
 
 /** What the workshop as a whole lends to a message. */
@@ -41,7 +41,12 @@ export async function setScene(
   const person = await speaker(transaction, message, workshop);
   const names = new Map((await post.people()).map((p) => [p.id, p.name]));
   const { place, kept } = await talkOf(transaction, message, person.id);
-  const said = { date: calendar.dateOf(message.saidAt), minute: calendar.minuteOf(message.saidAt) };
+  const readAt = (text: string, at: Instant): Reading =>
+    read(text, { date: calendar.dateOf(at), minute: calendar.minuteOf(at) });
+  const reading = ({ press, text, saidAt }: IncomingMessage): Reading => {
+    if (!press) return readAt(text, saidAt);
+    return press.does === 'reread' ? readAt(press.text, press.saidAt) : NOTHING_READ;
+  };
   return {
     transaction,
     message,
@@ -52,8 +57,8 @@ export async function setScene(
     personName: (id) => names.get(id) ?? (id === person.id ? person.name : 'someone'),
     place,
     conversation: kept && isCurrent(kept.expiresAt, message.now) ? parseConversation(kept.state) : {},
-    reading: message.press ? NOTHING_READ : read(message.text, said),
-    saidAt: message.saidAt,
+    reading: reading(message),
+    saidAt: message.press?.does === 'reread' ? message.press.saidAt : message.saidAt,
     record,
     lastSaid,
     entries: [],
@@ -72,16 +77,17 @@ async function talkOf({ post }: Transaction, { place, now }: IncomingMessage, pe
 const isCurrent = (expiresAt: Instant, now: Instant): boolean =>
   now < expiresAt && expiresAt - CONVERSATION_MS <= now;
 
-/** Known by name, or new: a name that the workshop does not list is a member. */
+/** By account where there is one; else known by name, or new: a name that the workshop does not list is a member. */
 async function speaker(
   { post }: Transaction,
-  { speaker: name }: IncomingMessage,
+  { speaker: name, platform, account }: IncomingMessage,
   workshop: Workshop,
 ): Promise<Scene['person']> {
+  if (account !== undefined) return personOfAccount(post, { platform, account, name }, workshop);
   const foldedName = foldName(name);
   const listed = workshop.people.find((p) => foldName(p.name) === foldedName);
   const role: Role = listed?.role ?? 'member';
-  const [known] = await post.peopleByName(foldedName);
+  const known = await personNamed(post, name);
   if (known) return { id: known.id, name: known.name, role };
   const person = { id: newPersonId(name), name: listed?.name ?? name, foldedName, role };
   await post.savePerson(person);

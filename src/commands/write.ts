@@ -27,6 +27,8 @@ export interface WriteOptions {
   batch?: readonly Entry[];
   /** The speaker knows that the correction reaches back to another day. */
   reaches?: boolean;
+  /** The speaker noted it for somebody else, and may take it back as its author may. */
+  noted?: true;
 }
 
 export type Outcome = Decision & { entries: readonly Entry[] };
@@ -41,7 +43,7 @@ export async function write(scene: Scene, deed: Deed, options: WriteOptions): Pr
       now: message.now,
       saidAt,
       by: person.id,
-      role: person.role,
+      role: options.noted ? 'keeper' : person.role,
       calendar,
       ...(await batchFor(scene, deed, options)),
       message: message.key,

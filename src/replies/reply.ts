@@ -18,7 +18,11 @@ export type Press =
   /** Takes back what one message wrote. */
   | { does: 'undo'; message: string }
   /** Asks what should be different about what one message wrote. */
-  | { does: 'change'; message: string };
+  | { does: 'change'; message: string }
+  /** What one message wrote is taken back, and what it says since its author changed it is written instead. */
+  | { does: 'reread'; message: string; text: string; saidAt: number }
+  /** Nothing: an offer is turned down. */
+  | { does: 'leave' };
 
 export interface Button {
   label: string;

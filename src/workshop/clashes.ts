@@ -45,6 +45,21 @@ const peopleNames = ({ people }: Workshop): Clash[] =>
     (person, index) => ({ path: ['people', index, 'name'], text: `"${person.name}" is given twice` }),
   );
 
+/** One account is one person. */
+function accountClashes({ people }: Workshop): Clash[] {
+  const owners = people.flatMap(({ accounts = {} }, index) =>
+    Object.entries(accounts).map(([platform, account]) => ({ platform, account, index })),
+  );
+  return repeats(
+    owners,
+    ({ platform, account }) => `${platform} ${account}`,
+    ({ platform, account, index }) => ({
+      path: ['people', index, 'accounts', platform],
+      text: `"${account}" is given to two people`,
+    }),
+  );
+}
+
 function oneMachine(machine: WorkshopMachine, at: Path): Clash[] {
   const clashes: Clash[] = [];
   const { tubeLengthMm, tubeNeededMm } = machine.build;
@@ -102,6 +117,7 @@ export function clashesIn(workshop: Workshop, now?: Instant): Clash[] {
     ...zone,
     ...machineNames(workshop),
     ...peopleNames(workshop),
+    ...accountClashes(workshop),
     ...shelfClashes(workshop),
     ...workshop.machines.flatMap((machine, index) => oneMachine(machine, ['machines', index])),
     ...(zoneKnown && now !== undefined ? datesAhead(workshop, now) : []),

@@ -26,7 +26,11 @@ const MINUTES_A_DAY = 1440;
 
 const CHANNEL_PLATFORMS = ['slack', 'discord'] as const;
 const channel = z.union(
-  [text.transform((digest) => ({ digest })), section({ digest: text, listen: listOf(text).exactOptional() })],
+  [
+    text.transform((digest) => ({ digest })),
+    /** `space`: the workspace or guild, where the bot is in several. */
+    section({ digest: text, listen: listOf(text).exactOptional(), space: text.exactOptional() }),
+  ],
   { error: 'must be a channel, or a block with digest and listen' },
 );
 const channels = z.union(
@@ -49,7 +53,9 @@ const workshop = section({
   channels: channels.default({}),
 });
 
-const person = section({ name, role: word(['member', 'keeper']) });
+/** Account ids on the chat platforms, which make one person of several accounts. A name alone never does. */
+const accounts = byCode('platform', CHANNEL_PLATFORMS, text);
+const person = section({ name, role: word(['member', 'keeper']), accounts: accounts.exactOptional() });
 
 const machineTasks: readonly Task[] = TASKS.filter((task) => !isRoomTask(task));
 const ofTheRoom = (task: string): string | undefined =>
