@@ -1,12 +1,14 @@
 /** Fettle as its adapters use it: language, commands, maintenance and store wired together. */
 import { createReader } from './language/read.ts';
-import type { Reading, SaidAt } from './language/act.ts';
+import type { AskAct, Reading, SaidAt } from './language/act.ts';
 import { applyWorkshop, type Enrolled, type EnrolRequest } from './commands/applyWorkshop.ts';
 import { checkpointsOf, isWorthSaving, knownFromCheckpoints } from './commands/checkpoints.ts';
 import { catchUp, nothingKnown, type Known } from './commands/current.ts';
 import { RequestFault } from './commands/fault.ts';
 import { forget, type Whose } from './commands/forget.ts';
+import { answerAsk } from './commands/ask/ask.ts';
 import { handle } from './commands/handle.ts';
+import { setScene, type Surroundings } from './commands/setScene.ts';
 import type { Answer, IncomingMessage } from './commands/message.ts';
 import { namedDigest, namedRows } from './commands/named.ts';
 import { exportLines, importLines, type Imported } from './commands/transfer.ts';
@@ -20,14 +22,23 @@ import type { Instant } from './maintenance/entry/entry.ts';
 import { foldName } from './maintenance/machine.ts';
 import type { ShopRecord } from './maintenance/record/record.ts';
 import { StoreFault } from './store/fault.ts';
-import type { ReadView, Store } from './store/store.ts';
+import type { ReadView, Store, Transaction } from './store/store.ts';
 import { parseWorkshop, type Workshop } from './workshop.ts';
 import { digestReply } from './replies/wording/digest.ts';
 import type { Reply } from './replies/reply.ts';
 import type { View } from './replies/wording/view.ts';
 
+export type AndAlso = (transaction: Transaction, answer: Answer) => Promise<void>;
+
 export interface Bot {
-  say(message: IncomingMessage): Promise<Answer>;
+  /** `also` is written in the same commit; it runs for a repeated message too. */
+  say(message: IncomingMessage, also?: AndAlso): Promise<Answer>;
+  /** One question answered for a view that is no message: nothing of it is kept. */
+  glance(message: IncomingMessage, act: AskAct): Promise<Reply>;
+  /** What a text says, as JSON to be compared. */
+  actsOf(text: string, saidAt: Instant, now: Instant): Promise<string>;
+  /** The enrolled workshop; undefined before there is one. */
+  workshop(): Promise<Workshop | undefined>;
   /** Rows in list order. Throws RequestFault `unknown-machine`. */
   due(query: { now: Instant; machine?: string }): Promise<readonly DueRow[]>;
   digest(query: { now: Instant }): Promise<{ digest: Digest; reply: Reply }>;
@@ -91,6 +102,13 @@ export function openBot(store: Store): Bot {
     return reader.read;
   };
 
+  const around = async (transaction: Transaction, now: Instant): Promise<Surroundings> => {
+    const current = await settingIn(transaction);
+    const record = await recordIn(transaction, current, now);
+    const read = await readerFor(current, record, transaction);
+    return { ...current, record, lastSaid: known?.lastSaid ?? -Infinity, read };
+  };
+
   const dueContext = ({ workshop, calendar }: Setting, now: Instant): DueContext => ({
     now,
     calendar,
@@ -99,20 +117,28 @@ export function openBot(store: Store): Bot {
   });
 
   return {
-    async say(message) {
-      return store.transact((transaction) =>
-        handle(transaction, message, async () => {
-          const current = await settingIn(transaction);
-          const record = await recordIn(transaction, current, message.now);
-          return {
-            ...current,
-            record,
-            lastSaid: known?.lastSaid ?? -Infinity,
-            read: await readerFor(current, record, transaction),
-          };
-        }),
-      );
-    },
+    say: (message, also) =>
+      store.transact(async (transaction) => {
+        const answer = await handle(transaction, message, () => around(transaction, message.now));
+        await also?.(transaction, answer);
+        return answer;
+      }),
+    glance: (message, act) =>
+      store.transact(async (transaction) =>
+        answerAsk(await setScene(transaction, message, await around(transaction, message.now)), act),
+      ),
+    actsOf: (text, saidAt, now) =>
+      store.read(async (view) => {
+        const current = await settingIn(view);
+        const read = await readerFor(current, await recordIn(view, current, now), view);
+        const said = { date: current.calendar.dateOf(saidAt), minute: current.calendar.minuteOf(saidAt) };
+        const { acts, orders, safety } = read(text, said);
+        return JSON.stringify([acts.map(({ act }) => act), orders, safety]);
+      }),
+    workshop: () =>
+      store.read(async (view) =>
+        (await view.post.workshop()) === undefined ? undefined : (await settingIn(view)).workshop,
+      ),
     due: ({ now, machine }) =>
       store.read(async (view) => {
         const current = await settingIn(view);

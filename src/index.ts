@@ -1,5 +1,5 @@
 /** The one door for adapters. */
-export { openBot, type Bot } from './bot.ts';
+export { openBot, type AndAlso, type Bot } from './bot.ts';
 export type { Enrolled, EnrolRequest } from './commands/applyWorkshop.ts';
 export type { Answer, IncomingMessage, Question } from './commands/message.ts';
 export { answerDocument, replyText, wantsFigure } from './commands/document.ts';
@@ -22,6 +22,9 @@ export { dueList } from './replies/wording/due.ts';
 export { buttonsOf, plainText, textOf, type TextStyle } from './replies/text.ts';
 export type { Button, Item, Line, Press, Reply, Section, Span } from './replies/reply.ts';
 export { PlatformFault } from './service/fault.ts';
+export { dropLease, LEASE_MS, takeLease } from './service/lease.ts';
+export type { ServiceParts } from './service/parts.ts';
+export { openService, type Service, type ServiceState } from './service/service.ts';
 export type {
   Audience, Card, CheckLine, Desk, Form, FormField, FormName, Log, LogFacts, Outgoing, Place, Platform, PlatformModule,
   PlatformState, PlatformTools, PostRef, Received, SendResult, Speaker, What, WhatKind,

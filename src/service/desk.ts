@@ -1,0 +1,85 @@
+/** The desk of one platform: takes in what arrives, and answers what cannot wait for a message. */
+import { foldName } from '../maintenance/machine.ts';
+import { ROOM } from '../maintenance/codes.ts';
+import type { Reply } from '../replies/reply.ts';
+import { buttonsOf } from '../replies/text.ts';
+import type { IncomingMessage } from '../commands/message.ts';
+import { accessTo, listedChannels } from './access.ts';
+import { formOfButton, logForm } from './forms.ts';
+import { answerId } from './identity.ts';
+import type { Works } from './parts.ts';
+import type { Card, Desk, Platform, Received, Speaker } from './platform.ts';
+import { buttonRows, tokensFor } from './posts.ts';
+import { findPressable } from './pressed.ts';
+
+const MOST_IN_FORM = 25;
+
+async function machinesInUse({ bot, clock }: Works): Promise<string[]> {
+  const rows = await bot.due({ now: clock() });
+  const names = [...new Set(rows.map(({ machine }) => machine))];
+  return names.filter((name) => name !== ROOM).sort((a, b) => a.localeCompare(b));
+}
+
+/** Those that begin so before those that hold it somewhere. */
+async function machines(works: Works, typed: string, most: number): Promise<string[]> {
+  const said = foldName(typed);
+  const names = await machinesInUse(works);
+  const begin = names.filter((name) => foldName(name).startsWith(said));
+  const hold = names.filter((name) => !begin.includes(name) && foldName(name).includes(said));
+  return [...begin, ...hold].slice(0, most);
+}
+
+/** A view of one's own talks in a place of its own. */
+const homeMessage = (works: Works, platform: Platform, asker: Speaker): IncomingMessage => ({
+  key: `${platform.name}:home:${asker.account}`, platform: platform.name, place: `${platform.name}:home`, direct: true,
+  speaker: asker.name, account: asker.account, text: '', saidAt: works.clock(), now: works.clock(), press: { does: 'leave' },
+}); // prettier-ignore
+
+async function homeReply(works: Works, platform: Platform, asker: Speaker, machine?: string): Promise<Reply> {
+  if (machine === undefined) return (await works.bot.digest({ now: works.clock() })).reply;
+  return works.bot.glance(homeMessage(works, platform, asker), {
+    kind: 'ask',
+    topic: 'overdue',
+    machine: foldName(machine),
+  });
+}
+
+async function home(
+  works: Works,
+  platform: Platform,
+  asker: Speaker,
+  machine?: string,
+): Promise<Card | undefined> {
+  const workshop = await works.bot.workshop();
+  if (!workshop) return undefined;
+  const place = { platform: platform.name, space: platform.space() ?? '', channel: '', direct: true };
+  const access = await works.store.read(({ traffic }) =>
+    accessTo({ place, account: asker.account }, platform, workshop, traffic),
+  );
+  if (access !== 'open') return undefined;
+  const reply = await homeReply(works, platform, asker, machine);
+  const view = answerId(`${platform.name}:home:${asker.account}`);
+  const rows = buttonRows(reply, view, { talk: `${platform.name}:home`, owner: asker }, works.clock());
+  if (rows.length > 0) await works.store.transact(({ traffic }) => traffic.saveButtons(rows));
+  return { reply, tokens: tokensFor(view, buttonsOf(reply)) };
+}
+
+export const openDesk = (
+  works: Works,
+  platform: Platform,
+  receive: (received: Received) => Promise<'stored' | 'known'>,
+): Desk => ({
+  receive,
+  logForm: async (values) => logForm((await machinesInUse(works)).slice(0, MOST_IN_FORM + 1), values),
+  formOf: async (token) => {
+    const button = await findPressable(works, token);
+    return button && formOfButton(token, button);
+  },
+  home: (asker, machine) => home(works, platform, asker, machine),
+  machines: (typed, most) => machines(works, typed, most),
+  lastReceived: () => works.store.read(({ traffic }) => traffic.heard(platform.name)),
+  channels: async () => {
+    const workshop = await works.bot.workshop();
+    return workshop ? listedChannels(workshop, platform.name) : [];
+  },
+});

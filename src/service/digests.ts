@@ -1,0 +1,128 @@
+/** The morning digest: claimed and planned in one commit, once a platform and local day; brought up to date in place. */
+import { rowButtons } from '../commands/ask/rows.ts';
+import type { Digest } from '../maintenance/due/digest.ts';
+import type { DueRow } from '../maintenance/due/row.ts';
+import { overdueLine, dueLine } from '../replies/wording/due.ts';
+import { machineName, todo } from '../replies/wording/names.ts';
+import { bold, item, type Item, type Reply } from '../replies/reply.ts';
+import { buttonsOf } from '../replies/text.ts';
+import { owedDigest } from '../schedule/digest.ts';
+import { channelsOf } from './access.ts';
+import { digestId } from './identity.ts';
+import type { Works } from './parts.ts';
+import type { Platform } from './platform.ts';
+import { buttonRows, changePost, contentOf, planPost, talkOf, tokensFor, type DigestNote } from './posts.ts';
+
+/** More buttons than these are a wall; a platform may take fewer. */
+const MOST_WITH_BUTTONS = 7;
+/** Doings of a minute are one change of the digest. */
+export const COALESCE_MS = 20_000;
+
+const key = ({ machine, task }: { machine: string; task: string }): string => `${machine} ${task}`;
+
+/** What is owed now; a line that stands for several machines has no button, its machines have. */
+const owed = ({ overdue, due }: Digest): DueRow[] => [...overdue, ...due];
+const single = (rows: readonly DueRow[]): DueRow[] => rows.filter((row) => row.machines === undefined);
+
+function rowLine(row: DueRow): Item {
+  const words = row.state === 'overdue' ? overdueLine(row) : dueLine(row);
+  return { text: [bold(machineName(row.machine)), `: ${words}`], buttons: rowButtons(row) };
+}
+
+export const noteOf = (digest: Digest): DigestNote => ({
+  date: digest.date,
+  rows: owed(digest).map(({ machine, task }) => ({ machine, task })),
+});
+
+/** What the morning named and is not owed any more. */
+function doneSince(digest: Digest, morning: DigestNote): Item[] {
+  const still = new Set(owed(digest).map(key));
+  const done = morning.rows.filter((row) => !still.has(key(row)));
+  return done.map(({ machine, task }) => item(`${machineName(machine)} ${todo(task as DueRow['task'])}`));
+}
+
+export function digestPost(reply: Reply, digest: Digest, morning: DigestNote, most: number): Reply {
+  const rows = single(owed(digest)).slice(0, Math.min(most, MOST_WITH_BUTTONS)).map(rowLine);
+  const done = doneSince(digest, morning);
+  return {
+    ...reply,
+    sections: [
+      ...reply.sections,
+      ...(rows.length > 0 ? [{ heading: 'To tick off', items: rows }] : []),
+      ...(done.length > 0 ? [{ heading: 'Done or put off since', items: done, run: true as const }] : []),
+    ],
+  };
+}
+
+/** Plans what is owed now and was not claimed yet, on every platform. */
+export async function planDigests(works: Works): Promise<void> {
+  const [workshop, calendar] = [await works.bot.workshop(), await works.bot.calendar()];
+  if (!workshop || !calendar) return;
+  const now = works.clock();
+  const date = owedDigest(workshop.workshop, calendar, now);
+  if (date === undefined) return;
+  for (const platform of works.platforms) {
+    const named = channelsOf(workshop, platform.name)?.digest;
+    if (named === undefined) continue;
+    if (await works.store.read(({ traffic }) => traffic.digestClaim(platform.name, date))) continue;
+    const channel = await platform.channelId(named);
+    if (channel === undefined) works.log.error('digest.noChannel', { platform: platform.name });
+    else await planDigest(works, platform, date, channel);
+  }
+}
+
+async function planDigest(works: Works, platform: Platform, date: string, channel: string): Promise<void> {
+  const now = works.clock();
+  const { digest, reply } = await works.bot.digest({ now });
+  const id = digestId(platform.name, date);
+  const to = { platform: platform.name, space: platform.space() ?? '', channel, direct: false };
+  const note = noteOf(digest);
+  const claimed = await works.store.transact(async ({ traffic }) => {
+    if (!(await traffic.claimDigest({ platform: platform.name, date, post: id, at: now }))) return false;
+    const content = digestPost(reply, digest, note, platform.itemsWithButtons);
+    await planPost(
+      traffic,
+      { id, platform: platform.name, to, audience: 'place', reply: content, talk: talkOf(to), digest: note },
+      now,
+    );
+    return true;
+  });
+  if (claimed) works.log.info('digest.planned', { platform: platform.name, date });
+  works.postsChanged();
+}
+
+/** Today's digests show what is left of them. */
+export async function refreshDigests(works: Works): Promise<void> {
+  const calendar = await works.bot.calendar();
+  if (!calendar) return;
+  const now = works.clock();
+  const date = calendar.dateOf(now);
+  const posted = await works.store.read(async ({ traffic }) => {
+    const claims = await Promise.all(works.platforms.map(({ name }) => traffic.digestClaim(name, date)));
+    return claims.some((claim) => claim?.post !== undefined);
+  });
+  if (!posted) return;
+  const { digest, reply } = await works.bot.digest({ now });
+  for (const platform of works.platforms) await refreshOne(works, platform, date, { digest, reply });
+  works.postsChanged();
+}
+
+async function refreshOne(
+  works: Works,
+  platform: Platform,
+  date: string,
+  { digest, reply }: { digest: Digest; reply: Reply },
+): Promise<void> {
+  const now = works.clock();
+  await works.store.transact(async ({ traffic }) => {
+    const claim = await traffic.digestClaim(platform.name, date);
+    const row = claim?.post === undefined ? undefined : await traffic.post(claim.post);
+    const content = row && contentOf(row);
+    if (!row || !content?.digest) return;
+    const shown = digestPost(reply, digest, content.digest, platform.itemsWithButtons);
+    const { outgoing } = content;
+    const tokens = tokensFor(row.id, buttonsOf(shown));
+    await traffic.saveButtons(buttonRows(shown, row.id, { talk: talkOf(outgoing.to) }, now, row.id));
+    await changePost(traffic, row, { ...content, outgoing: { ...outgoing, reply: shown, tokens } }, now);
+  });
+}

@@ -1,0 +1,104 @@
+/** Forms: a log by fields, and what a button asks for. Filled in, they do what the sentence would do. */
+import type { Press } from '../replies/reply.ts';
+import type { Of } from './kinds.ts';
+import type { Works } from './parts.ts';
+import type { Form, FormField, FormName } from './platform.ts';
+import { findPressable, notTheirs, pressMessage } from './pressed.ts';
+import type { Pressable } from './posts.ts';
+import { replyWith } from './respond.ts';
+import { incoming, say } from './said.ts';
+
+const MOST_OPTIONS = 25;
+const LABEL = 75;
+
+export function logForm(machines: readonly string[], values: Readonly<Record<string, string>> = {}): Form {
+  const fields: FormField[] = [
+    {
+      name: 'machine', label: 'Machine', required: true,
+      ...(machines.length <= MOST_OPTIONS
+        ? { kind: 'choice', options: machines.map((name) => ({ value: name, label: name.slice(0, LABEL) })) }
+        : { kind: 'line', placeholder: 'Its name' }),
+    },
+    { name: 'what', label: 'Done, swapped or noticed', kind: 'text', required: false, placeholder: 'cleared a jam, cleaned the feeder' },
+    { name: 'hours', label: 'Hours run', kind: 'line', required: false, placeholder: '6.5' },
+    { name: 'when', label: 'When, if not today', kind: 'line', required: false, placeholder: 'yesterday' },
+  ]; // prettier-ignore
+  const filled = fields.map((field) => {
+    const value = values[field.name];
+    return value === undefined ? field : { ...field, value };
+  });
+  return { form: 'log', title: 'Log work', submit: 'Log it', fields: filled };
+}
+
+const ASKING: Readonly<Record<Exclude<FormName, 'log'>, Omit<Form, 'form' | 'token'>>> = {
+  until: {
+    title: 'Put off', submit: 'Put off',
+    fields: [
+      { name: 'until', label: 'Until when', kind: 'line', required: true, placeholder: 'Friday, in 2 weeks' },
+      { name: 'reason', label: 'Why', kind: 'line', required: false, placeholder: 'waiting for the belt' },
+    ],
+  },
+  found: {
+    title: 'What was found', submit: 'Tell',
+    fields: [{ name: 'found', label: 'Found and mended, by whom', kind: 'text', required: true, placeholder: 'loose plug, replaced by Tomasz' }],
+  },
+  change: {
+    title: 'Change something', submit: 'Change',
+    fields: [{ name: 'change', label: 'What should be different', kind: 'line', required: true, placeholder: 'make that 12 h' }],
+  },
+}; // prettier-ignore
+
+const formFor = (press: Press): Exclude<FormName, 'log'> | undefined =>
+  press.does === 'ask' ? press.field : press.does === 'change' ? 'change' : undefined;
+
+export function formOfButton(token: string, { press }: Pressable): Form | undefined {
+  const form = formFor(press);
+  return form && { form, token, ...ASKING[form] };
+}
+
+/** "ran 6.5h yesterday. cleared a jam yesterday": the machine once in front, as in a message. */
+export function logSentence(fields: Readonly<Record<string, string>>): string {
+  const { machine = '', what = '', hours = '', when = '' } = fields;
+  const day = when.trim() === '' ? '' : ` ${when.trim()}`;
+  const ran =
+    hours.trim() === ''
+      ? []
+      : [
+          `ran ${hours
+            .trim()
+            .replace(/h(ours?)?$/iu, '')
+            .trim()}h${day}`,
+        ];
+  const did = what.trim() === '' ? [] : [`${what.trim()}${day}`];
+  return `${machine.trim()}: ${[...did, ...ran].join('. ')}`;
+}
+
+export async function answerForm(works: Works, received: Of<'form'>): Promise<void> {
+  const { form, fields, token } = received.what;
+  if (form === 'log') {
+    await say(works, received, { ...incoming(works, received), text: logSentence(fields) });
+    return;
+  }
+  const button = token === undefined ? undefined : await findPressable(works, token);
+  const refusal = button
+    ? notTheirs(button, received)
+    : 'I do not know any more what that form was about. Say it in words.';
+  if (!button || refusal !== undefined) {
+    await works.store.transact((transaction) =>
+      replyWith(works, transaction, received, { text: refusal ?? '', audience: 'asker' }),
+    );
+    return works.postsChanged();
+  }
+  await works.bot.say({
+    ...pressMessage(works, received, withReason(button, fields)),
+    key: `${received.key}:open`,
+  });
+  const text = fields[form] ?? '';
+  await say(works, received, { ...incoming(works, received), place: button.talk, text });
+}
+
+const withReason = (button: Pressable, { reason }: Readonly<Record<string, string>>): Pressable => {
+  const { press } = button;
+  if (press.does !== 'ask' || press.about.kind !== 'defer' || !reason?.trim()) return button;
+  return { ...button, press: { ...press, about: { ...press.about, reason: reason.trim() } } };
+};

@@ -1,0 +1,58 @@
+/** What was received is handled lane by lane: answered, asked about, or left; then it is finished in the same commit. */
+import { z } from 'zod';
+import type { InboxRow } from '../store/traffic.ts';
+import { answerReceived } from './answer.ts';
+import { backOff, wordOf, type Works } from './parts.ts';
+import type { Received } from './platform.ts';
+import { replyWith } from './respond.ts';
+
+const AT_A_TIME = 50;
+/** Then whoever wrote it hears that it was not noted. */
+const MOST_TRIES = 5;
+
+const shape = z.looseObject({
+  key: z.string(), platform: z.string(), place: z.looseObject({ channel: z.string() }), account: z.string(),
+  what: z.looseObject({ kind: z.string() }),
+}); // prettier-ignore
+const isReceived = (json: unknown): json is Received => shape.safeParse(json).success;
+
+/** Gives whether anything was ready. */
+export async function handleWaiting(works: Works): Promise<boolean> {
+  const now = works.clock();
+  const rows = await works.store.read(({ traffic }) => traffic.waiting(AT_A_TIME));
+  const ready = rows.filter(({ notBefore }) => notBefore <= now);
+  for (const row of ready) await handleRow(works, row);
+  return ready.length > 0;
+}
+
+async function handleRow(works: Works, row: InboxRow): Promise<void> {
+  const { received } = row;
+  if (!isReceived(received)) {
+    works.log.error('inbox.unreadable', { platform: row.platform });
+    return finish(works, row.key);
+  }
+  try {
+    await answerReceived(works, received);
+  } catch (fault) {
+    works.log.error('inbox.failed', { platform: row.platform, kind: received.what.kind, why: wordOf(fault), tries: row.tries }); // prettier-ignore
+    if (row.tries + 1 < MOST_TRIES) return postpone(works, row);
+    await giveUp(works, received);
+  }
+}
+
+const finish = (works: Works, key: string): Promise<void> =>
+  works.store.transact(async ({ traffic }) => void (await traffic.finish(key, works.clock())));
+
+const postpone = (works: Works, { key, tries }: InboxRow): Promise<void> =>
+  works.store.transact(({ traffic }) => traffic.postpone(key, works.clock() + backOff(tries)));
+
+/** Nothing of it was written: that is said, not kept quiet. */
+async function giveUp(works: Works, received: Received): Promise<void> {
+  await works.store.transact((transaction) =>
+    replyWith(works, transaction, received, {
+      text: 'Not noted: something went wrong on my side. Please say it again; if it goes on, tell whoever runs me.',
+      audience: 'asker',
+    }),
+  );
+  works.postsChanged();
+}

@@ -1,0 +1,73 @@
+/** Afterwards the message shows who pressed what and when, and offers it no more. */
+import { item, type Button, type Press, type Reply } from '../replies/reply.ts';
+import { buttonsOf } from '../replies/text.ts';
+import { clock } from '../replies/format/date.ts';
+import type { Works } from './parts.ts';
+import type { Received } from './platform.ts';
+import { changePost, contentOf, type Pressable } from './posts.ts';
+
+/** Buttons that make no sense any more once one of them was pressed. */
+function isOver({ press }: Button, pressed: Press): boolean {
+  if (JSON.stringify(press) === JSON.stringify(pressed)) return true;
+  if (pressed.does === 'answer') return press.does === 'answer' && press.question === pressed.question;
+  if (pressed.does === 'undo')
+    return (press.does === 'undo' || press.does === 'change') && press.message === pressed.message;
+  return (
+    (pressed.does === 'reread' || pressed.does === 'leave') &&
+    (press.does === 'reread' || press.does === 'leave')
+  );
+}
+
+/** Done, put off and how? of one row go together; a row of its own answers for itself. */
+const rowIsOver = (buttons: readonly Button[], pressed: Press): boolean =>
+  pressed.does === 'deeds' && buttons.some(({ press }) => JSON.stringify(press) === JSON.stringify(pressed));
+
+export function withMark(reply: Reply, { press, label }: Pressable, by: string, time: string): Reply {
+  const left = (buttons: readonly Button[]): Button[] => buttons.filter((button) => !isOver(button, press));
+  const sections = reply.sections.map((section) => ({
+    ...section,
+    items: section.items.map(({ buttons = [], ...rest }) => {
+      const over = buttons.length > 0 && rowIsOver(buttons, press);
+      const kept = over ? [] : left(buttons);
+      return {
+        text: over ? [...rest.text, ` (${label}: ${by}, ${time})`] : rest.text,
+        ...(kept.length > 0 ? { buttons: kept } : {}),
+      };
+    }),
+  }));
+  const inRow = reply.sections.some((s) => s.items.some((i) => rowIsOver(i.buttons ?? [], press)));
+  const mark = inRow ? [] : [{ items: [item(`${label}: ${by}, ${time}`)] }];
+  return { ...reply, sections: [...sections, ...mark], buttons: left(reply.buttons) };
+}
+
+export async function markPressed(
+  works: Works,
+  { accountName, saidAt }: Received,
+  token: string,
+  button: Pressable,
+) {
+  const calendar = await works.bot.calendar();
+  if (!calendar) return;
+  await works.store.transact(async ({ traffic }) => {
+    const row = await traffic.button(token);
+    const post = row?.post === undefined ? undefined : await traffic.post(row.post);
+    const content = post && contentOf(post);
+    if (!post || !content) return;
+    const { outgoing } = content;
+    const reply = withMark(outgoing.reply, button, accountName, clock(calendar.minuteOf(saidAt)));
+    const tokens = tokensOfKept(outgoing.reply, outgoing.tokens, reply);
+    await changePost(traffic, post, { ...content, outgoing: { ...outgoing, reply, tokens } }, works.clock());
+  });
+  works.postsChanged();
+}
+
+/** The buttons that are left keep what they carry. */
+function tokensOfKept(before: Reply, tokens: readonly string[], after: Reply): string[] {
+  const known = buttonsOf(before).map((button, at) => ({
+    json: JSON.stringify(button),
+    token: tokens[at] ?? '',
+  }));
+  return buttonsOf(after).map(
+    (button) => known.find(({ json }) => json === JSON.stringify(button))?.token ?? '',
+  );
+}
