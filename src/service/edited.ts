@@ -26,12 +26,9 @@ const offer = (message: string, text: string, saidAt: number): Reply => ({
 export async function answerEdit(works: Works, received: Of<'edited'>): Promise<void> {
   const { what, platform, place } = received;
   const message = messageKey(platform, place.channel, what.message);
-  const { handled, words } = await works.store.read(async ({ post }) => ({
-    handled: await post.handled(message),
-    words: await post.words(message),
-  }));
-  // nothing was noted of it yet: what it says now is said now
-  if (handled && !words)
+  const words = await works.store.read(({ post }) => post.words(message));
+  // nothing was noted of it yet, or it came to us by the edit: what it says now is said now
+  if (!words)
     return void (await say(works, received, { ...incoming(works, received), text: what.text }));
   const now = works.clock();
   const changed =
