@@ -28,8 +28,7 @@ export async function answerEdit(works: Works, received: Of<'edited'>): Promise<
   const message = messageKey(platform, place.channel, what.message);
   const words = await works.store.read(({ post }) => post.words(message));
   // nothing was noted of it yet, or it came to us by the edit: what it says now is said now
-  if (!words)
-    return void (await say(works, received, { ...incoming(works, received), text: what.text }));
+  if (!words) return void (await say(works, received, { ...incoming(works, received), text: what.text }));
   const now = works.clock();
   const changed =
     words !== undefined &&
