@@ -8,6 +8,19 @@ async function* linesOf(stream: NodeJS.ReadableStream): AsyncGenerator<string> {
   for await (const line of createInterface({ input: stream, crlfDelay: Infinity })) yield line;
 }
 
+const SIGNALS = ['SIGTERM', 'SIGINT'] as const;
+/** From the first call on a signal ends the work in hand, not the process. */
+const stopped = (): Promise<string> => {
+  // a fault in a library's background work is logged by kind; what matters is stored before it is acknowledged
+  process.on('unhandledRejection', (fault) => {
+    const kind = fault instanceof Error ? fault.name : typeof fault;
+    process.stderr.write(`${JSON.stringify({ level: 'error', msg: 'unhandledRejection', kind })}\n`);
+  });
+  return new Promise((resolve) => {
+    for (const signal of SIGNALS) process.once(signal, () => resolve(signal));
+  });
+};
+
 const words = process.argv.slice(2);
 // a reader that has gone away (fettle export | head) is no fault of ours
 process.stdout.on('error', () => process.exit(0));
@@ -16,6 +29,7 @@ process.exitCode = await run(words, {
   environment: process.env,
   input: linesOf(process.stdin),
   interactive: process.stdin.isTTY && process.stdout.isTTY,
+  stopped,
   output: {
     json: words.includes('--json'),
     out: (text) => void process.stdout.write(text),

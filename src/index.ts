@@ -21,6 +21,7 @@ export { dueJson } from './maintenance/due/json.ts';
 export { dueList } from './replies/wording/due.ts';
 export { buttonsOf, plainText, textOf, type TextStyle } from './replies/text.ts';
 export type { Button, Item, Line, Press, Reply, Section, Span } from './replies/reply.ts';
+export { listedChannels } from './service/access.ts';
 export { PlatformFault } from './service/fault.ts';
 export { dropLease, LEASE_MS, takeLease } from './service/lease.ts';
 export type { ServiceParts } from './service/parts.ts';

@@ -15,6 +15,8 @@ const COMMANDS: Readonly<Record<string, () => Promise<Command>>> = {
   forget: async () => (await import('./forget.ts')).forget,
   export: async () => (await import('./export.ts')).exportJournal,
   import: async () => (await import('./import.ts')).importJournal,
+  serve: async () => (await import('./serve.ts')).serveCommand,
+  check: async () => (await import('./check.ts')).check,
   'register-discord': async () => (await import('./registerDiscord.ts')).registerDiscord,
 };
 

@@ -25,6 +25,8 @@ export interface World {
   output: Output;
   /** Is somebody typing at it? */
   interactive: boolean;
+  /** Resolves, once asked for, when the process is told to stop: with the signal's name. */
+  stopped?: () => Promise<string>;
 }
 
 export interface Session {

@@ -9,35 +9,36 @@ export interface Pump {
 
 /** `step` gives whether it found something to do. `failed` gets what it threw; the pump goes on at the next kick. */
 export function openPump(step: () => Promise<boolean>, failed: (fault: unknown) => void): Pump {
-  let stopped = false;
-  let asked = false;
+  const at = { stopped: false, asked: false };
   let running: Promise<void> | undefined;
 
-  const run = async (): Promise<void> => {
-    try {
-      while (asked && !stopped) {
-        asked = false;
-        while (!stopped && (await step())) asked = false;
-      }
-    } catch (fault) {
-      failed(fault);
-    } finally {
-      running = undefined;
+  const round = async (): Promise<void> => {
+    while (at.asked && !at.stopped) {
+      // a kick during the step asks for another one
+      at.asked = false;
+      if (await step()) at.asked = true;
     }
   };
-  const kick = (): void => {
-    asked = true;
-    if (!stopped) running ??= Promise.resolve().then(run);
+  const run = async (): Promise<void> => {
+    try {
+      await round();
+    } catch (fault) {
+      failed(fault);
+    }
+    running = undefined;
+    // somebody may have kicked just as the last step ended
+    if (at.asked) kick();
   };
-  const idle = async (): Promise<void> => {
-    while (running) await running;
+  const kick = (): void => {
+    at.asked = true;
+    if (!at.stopped) running ??= Promise.resolve().then(run);
   };
   return {
     kick,
-    idle,
+    idle: async () => running,
     async stop() {
-      stopped = true;
-      await idle();
+      at.stopped = true;
+      await running;
     },
   };
 }

@@ -1,0 +1,115 @@
+/** Serving: platforms opened, the lease held, the service at work until somebody says stop or it cannot go on. */
+import { randomUUID } from 'node:crypto';
+import { hostname } from 'node:os';
+import { setTimeout as sleep } from 'node:timers/promises';
+import {
+  LEASE_MS, openBot, openService, openSqliteStore, PlatformFault, RequestFault, takeLease,
+  type Instant, type Log, type Platform, type Service, type Store,
+} from '../src/index.ts'; // prettier-ignore
+import { readServing } from './running/environment.ts';
+import { serveHealth, type Health } from './running/health.ts';
+import { openLog } from './running/log.ts';
+import { wantedPlatforms } from './running/platforms.ts';
+
+export interface ServeParts {
+  file: string;
+  environment: Readonly<Record<string, string | undefined>>;
+  clock: () => Instant;
+  /** Resolves when the process is asked to stop, with the signal's name. */
+  stopped: Promise<string>;
+  log?: Log;
+}
+
+/** So long without a connection, and a fresh start is the better try. */
+const GIVE_UP_MS = 10 * 60_000;
+const WATCH_MS = 15_000;
+
+const every = (ms: number, tick: () => void): (() => void) => {
+  const timer = setInterval(tick, ms);
+  return () => clearInterval(timer);
+};
+
+/** Another process may just be ending, or have died without giving its lease back. */
+async function takeTurn(store: Store, holder: string, { clock }: ServeParts, log: Log): Promise<void> {
+  const first = await takeLease(store, holder, clock());
+  if (first.taken) return;
+  log.warn('lease.waiting', { seconds: Math.ceil((first.until - clock()) / 1000) });
+  await sleep(Math.min(LEASE_MS, Math.max(0, first.until - clock())) + 100);
+  const second = await takeLease(store, holder, clock());
+  if (!second.taken)
+    throw new RequestFault(
+      'already-serving',
+      'Another fettle serve is at work on this database. Stop it first: two would answer twice.',
+    );
+}
+
+/** Resolves when a platform has been away for too long. */
+function watch(
+  service: Service,
+  { clock }: ServeParts,
+  log: Log,
+): { tooLong: Promise<void>; end: () => void } {
+  let resolve: () => void = () => undefined;
+  const tooLong = new Promise<void>((done) => {
+    resolve = done;
+  });
+  const look = async (): Promise<void> => {
+    const { platforms } = await service.state();
+    const away = platforms.filter((p) => !p.connected && clock() - (p.since ?? clock()) > GIVE_UP_MS);
+    for (const { name } of away) log.error('platform.away', { platform: name });
+    if (away.length > 0) resolve();
+  };
+  const end = every(WATCH_MS, () => void look().catch(() => log.warn('watch.failed')));
+  return { tooLong, end };
+}
+
+async function openPlatforms({ environment, clock }: ServeParts, log: Log): Promise<Platform[]> {
+  const wanted = wantedPlatforms(environment);
+  const opened: Platform[] = [];
+  const faults: string[] = [];
+  for (const { load } of wanted) {
+    try {
+      opened.push(await (await load()).open({ environment, clock, log }));
+    } catch (fault) {
+      if (!(fault instanceof PlatformFault)) throw fault;
+      faults.push(fault.message);
+    }
+  }
+  if (faults.length > 0) throw new PlatformFault('serve', faults.join('\n'));
+  return opened;
+}
+
+/** Gives the exit code: 0 when it was asked to stop, 1 when it could not go on and should be started again. */
+export async function serve(parts: ServeParts): Promise<number> {
+  const { environment, clock, file } = parts;
+  const serving = readServing(environment);
+  const log = parts.log ?? openLog(serving.logLevel);
+  const platforms = await openPlatforms(parts, log);
+  const holder = `${hostname()}:${process.pid}:${randomUUID()}`;
+  const store = await openSqliteStore(file);
+  const bot = openBot(store);
+  let health: Health | undefined;
+  try {
+    if (!(await bot.workshop()))
+      throw new RequestFault(
+        'no-workshop',
+        'There is no workshop in this database yet. Enrol one first: fettle enrol FILE.',
+      );
+    await takeTurn(store, holder, parts, log);
+    const service = openService({ store, bot, platforms, clock, log, every, holder });
+    const lost = new Promise<'lease-lost'>((resolve) => service.onLost(() => resolve('lease-lost')));
+    await service.start();
+    if (serving.healthPort !== undefined)
+      health = await serveHealth(serving.healthPort, () => service.state());
+    log.info('serving', { platforms: platforms.map(({ name }) => name).join(','), health: health?.port });
+    const watching = watch(service, parts, log);
+    const why = await Promise.race([parts.stopped, lost, watching.tooLong.then(() => 'away')]);
+    watching.end();
+    log.info('stopping', { why });
+    await service.stop();
+    return why === 'lease-lost' || why === 'away' ? 1 : 0;
+  } finally {
+    await health?.close();
+    await bot.close();
+  }
+}
