@@ -3,7 +3,7 @@ import { dateOfDay } from '../calendar.ts';
 import type { LocalDate } from '../entry/entry.ts';
 import type { ShopRecord } from '../record/record.ts';
 import { condensed, isOfInterest, isOwed } from './condensed.ts';
-import { todayOf } from './context.ts';
+import { closedBefore, todayOf } from './context.ts';
 import type { DueContext } from './context.ts';
 import { fetchFor, onShelf, shortages, wantedSpare } from './fetch.ts';
 import type { FetchItem, Shortage } from './fetch.ts';
@@ -32,6 +32,8 @@ export interface NoRecord {
 
 export interface Digest {
   date: LocalDate;
+  /** Closed days just before: nobody read a digest on them, so this one speaks for them too. */
+  closedBefore: number;
   held: readonly HeldLine[];
   outOfUse: readonly OutOfUseLine[];
   open: readonly OpenLine[];
@@ -78,6 +80,7 @@ export function digestOf(shop: ShopRecord, context: DigestContext): Digest {
   const fetch = fetchFor(places, shop);
   return {
     date: dateOfDay(todayOf(context)),
+    closedBefore: closedBefore(context),
     ...statesOf([...shop.machines.values()], all),
     overdue: active.filter(({ state }) => state === 'overdue'),
     due: active.filter(({ state }) => state === 'due'),

@@ -1,6 +1,6 @@
 /** What to fetch before a round: spares, what gets used up, tools; and what the shelf lacks of it. */
 import type { Consumable, Part, StockItem } from '../codes.ts';
-import { hexKeys } from '../how/tools.ts';
+import { hexKeys, isGuard } from '../how/tools.ts';
 import { describeNozzle } from '../record/nozzle.ts';
 import type { ShelfItem, ShopRecord } from '../record/record.ts';
 import { findToTake } from '../record/shelf.ts';
@@ -84,14 +84,18 @@ function hexKeyCase(places: readonly Place[]): FetchItem[] {
   return [{ kind: 'tool', tool: hexKeys(sizes), for: tasks.map(({ at }) => at) }];
 }
 
-/** Spares, what the shelf counts, what it does not, tools: what can be missing comes first. */
-export const fetchFor = (places: readonly Place[], shop: ShopRecord): FetchItem[] => [
-  ...spares(places, shop),
-  ...consumables(places, shop),
-  ...[...gather(places, ({ needs }) => needs.others)].map(asTool),
-  ...hexKeyCase(places),
-  ...[...gather(places, ({ needs }) => needs.tools)].map(asTool),
-];
+/** Spares, what the shelf counts, what it does not, tools: what can be missing and what guards comes first. */
+export function fetchFor(places: readonly Place[], shop: ShopRecord): FetchItem[] {
+  const tools = [...gather(places, ({ needs }) => needs.tools)];
+  return [
+    ...spares(places, shop),
+    ...consumables(places, shop),
+    ...[...gather(places, ({ needs }) => needs.others)].map(asTool),
+    ...tools.filter(([name]) => isGuard(name)).map(asTool),
+    ...hexKeyCase(places),
+    ...tools.filter(([name]) => !isGuard(name)).map(asTool),
+  ];
+}
 
 /** Only of what the shelf keeps: of the rest nobody knows. */
 export function shortages(items: readonly FetchItem[], shelf: readonly ShelfItem[]): Shortage[] {

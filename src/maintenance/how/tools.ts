@@ -52,6 +52,11 @@ const EVERYDAY: ReadonlySet<Tool> = new Set<Tool>([
 ]);
 export const isEveryday = (tool: Tool): boolean => EVERYDAY.has(tool);
 
+/** What guards the one who does it: never the thing that is left out of a long list. */
+const GUARDS: readonly Tool[] = ['heat-gloves', 'eye-protection', 'dust-mask', 'axis-prop'];
+const guardNames: ReadonlySet<string> = new Set(GUARDS.map((tool) => TOOLS[tool]));
+export const isGuard = (name: string): boolean => guardNames.has(name);
+
 /** What gets used up. */
 interface SupplyFacts {
   text: string;

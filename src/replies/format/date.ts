@@ -36,7 +36,10 @@ export function dateFromToday(date: LocalDate, today: LocalDate): string {
   return dayMonth(date, today);
 }
 
-/** "about 24 March (between 19 and 31)", "about Monday (between 16 and 18 March)", "tomorrow". */
+/**
+ * "about 24 March (between 19 and 31)", "about Monday (between 16 and 18 March)", "tomorrow" where that is sure,
+ * "likely tomorrow, else by Friday" where it is near: a band about tomorrow would start today.
+ */
 export function forecastDate(
   p10: LocalDate | null,
   p50: LocalDate,
@@ -45,11 +48,16 @@ export function forecastDate(
 ): string {
   const middle = dateFromToday(p50, today);
   if (p10 === p50 && p90 === p50) return middle;
-  const isSoon = dayOfDate(p50) - dayOfDate(today) <= 1;
-  const about = isSoon ? middle : `about ${middle}`;
+  if (dayOfDate(p50) - dayOfDate(today) <= 1) return soon(middle, p50, p90, today);
+  const about = `about ${middle}`;
   if (p10 === null) return about;
   if (p90 === null) return `${about} (not before ${dayMonth(p10, today)})`;
   return `${about} (${between(p10, p90, middle === dayMonth(p50, today) ? p50 : undefined, today)})`;
+}
+
+function soon(middle: string, p50: LocalDate, p90: LocalDate | null, today: LocalDate): string {
+  if (p90 === null || p90 <= p50) return `likely ${middle}`;
+  return `likely ${middle}, else by ${dateFromToday(p90, today)}`;
 }
 
 /** Months are named once, or not at all where the date before the bracket names the same. */

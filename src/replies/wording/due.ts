@@ -103,6 +103,14 @@ export function comingLine(row: DueRow, view: View): string {
   return `${todo(row.task)}, ${when}`;
 }
 
+/** "level the bed, about Monday": for a list that is skimmed; the band is told when somebody asks. */
+export function comingShort(row: DueRow, view: View): string {
+  const { forecast } = row;
+  if (!forecast || forecast.p50 === null) return dueLine(row);
+  const sure = forecast.p10 === forecast.p50 && forecast.p90 === forecast.p50;
+  return `${todo(row.task)}, ${sure ? '' : 'about '}${dateWord(dateOfDay(forecast.p50), view)}`;
+}
+
 const SOURCE = {
   'common practice': 'common practice, no single source',
   manual: 'its manual',
