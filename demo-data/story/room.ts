@@ -78,13 +78,22 @@ export const shelf = (days: Days): Telling[] => [
   },
 ];
 
+/** Minutes until the next shift has read it. */
+const TAKEN_AFTER = 6;
 const HANDOVER = 14 * 60 + 5;
 export function notes(days: Days): Telling[] {
-  const handovers = [1, 3, 5, 8, 10].map((daysAgo): Telling => ({
-    at: days.at(days.openDay(daysAgo), HANDOVER),
-    by: 'ines',
-    facts: [{ kind: 'handedOver', to: 'Tomasz' }],
-  }));
+  const handovers = [1, 3, 5, 8, 10].flatMap((daysAgo): Telling[] => [
+    {
+      at: days.at(days.openDay(daysAgo), HANDOVER),
+      by: 'ines',
+      facts: [{ kind: 'handedOver', to: 'Tomasz' }],
+    },
+    {
+      at: days.at(days.openDay(daysAgo), HANDOVER + TAKEN_AFTER),
+      by: 'tomasz',
+      facts: [{ kind: 'tookOver', from: 'Ines' }],
+    },
+  ]);
   const said = (daysAgo: number, by: string, text: string, machine?: string): Telling => ({
     at: days.at(days.openDay(daysAgo), HANDOVER - 3),
     by,
