@@ -54,11 +54,13 @@ function nameOf(mark: string, id: string, names: Names): string {
 }
 
 const HOUR = 3_600_000;
+const CENTURY_MS = 100 * 366 * 24 * HOUR;
 
 /** Without a zone at hand: hours before or after the message while they are few, else the day. */
 function timeWords(at: number, said: number): string {
   const hours = Math.round((said - at) / HOUR);
-  if (!Number.isFinite(at) || Math.abs(at) > 8.64e15) return ' ';
+  // no day of any workshop: not said, rather than read as a number
+  if (Math.abs(at - said) > CENTURY_MS) return ' ';
   if (hours === 0) return 'just now';
   if (hours > 0 && hours < 24) return `${hours} hour${hours === 1 ? '' : 's'} ago`;
   return new Date(at).toISOString().slice(0, 10);

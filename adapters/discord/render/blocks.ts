@@ -43,7 +43,7 @@ export function blocksOf(reply: Reply, tokens: readonly string[]): Blocks {
   const cutShort = shorten(parts, left);
   const rows = [
     ...title.map((text) => ({ text, keys: [] })),
-    ...parts.flatMap(rowsOf),
+    ...parts.flatMap((part, place) => rowsOf(part, parts[place - 1]?.heading !== undefined)),
     ...(cutShort ? [{ text: SHORTENED, keys: [] }] : []),
   ];
   return { caution, rows, keys: keysOf(reply.buttons) };
@@ -54,7 +54,7 @@ function linesOf(lines: readonly Line[]): string[] {
   let room = MOST_TEXT / 4;
   return lines.flatMap((line) => {
     const text = fitLine(line, Math.min(LONGEST_LINE, room));
-    if (text === '' || size(text) > room) return [];
+    if (text.trim() === '' || size(text) > room) return [];
     room -= size(text) + PER_LINE;
     return [text];
   });
@@ -65,7 +65,7 @@ function partOf({ heading, items, run }: Section, keysOf: (buttons?: readonly Bu
     text: fitLine(text, LONGEST_LINE),
     keys: keysOf(buttons),
   });
-  const rows = items.map(row).filter(({ text, keys }) => text !== '' || keys.length > 0);
+  const rows = items.map(row).filter(({ text, keys }) => text.trim() !== '' || keys.length > 0);
   const head = heading === undefined ? '' : lineMarkdown([{ bold: heading }]);
   return { ...(head === '' || size(head) > LONGEST_LINE ? {} : { heading: head }), run: run ?? false, rows };
 }
@@ -91,10 +91,12 @@ function shorten(parts: Part[], room: number): boolean {
   return cutShort;
 }
 
-function rowsOf({ heading, run, rows }: Part): Row[] {
+/** `afterList`: an empty line keeps what follows a list out of it. */
+function rowsOf({ heading, run, rows }: Part, afterList: boolean): Row[] {
   if (rows.length === 0) return [];
   if (run) return [runningLine(heading, rows)];
-  if (heading === undefined) return rows;
+  if (heading === undefined)
+    return rows.map((row, place) => (place === 0 && afterList ? { ...row, text: `\n${row.text}` } : row));
   return [
     { text: `\n${heading}`, keys: [] },
     ...rows.map((row) => (row.text === '' ? row : { ...row, text: `- ${row.text}` })),

@@ -18,6 +18,7 @@ import {
   BUTTONS_A_ROW,
   cut,
   MOST_ANSWER_BUTTONS,
+  MOST_BUTTONS,
   MOST_COMPONENTS,
   MOST_CUSTOM_ID,
   MOST_LABEL,
@@ -105,7 +106,8 @@ function middleOf(rows: readonly Row[], room: number): APIMessageTopLevelCompone
 function rowsOfKeys(keys: readonly Key[], room: number): ActionRow[] {
   const distinct = [...new Map(keys.map((key) => [key.token, key])).values()];
   const answers = distinct.filter(({ button }) => button.press.does === 'answer');
-  const listed = answers.length > MOST_ANSWER_BUTTONS ? answers : [];
+  const many = distinct.length > MOST_BUTTONS ? distinct : [];
+  const listed = answers.length > MOST_ANSWER_BUTTONS ? answers : many;
   const beside = distinct.filter((key) => !listed.includes(key));
   const rows = [
     ...chunks(listed, OPTIONS_A_SELECT).map(selectOf),

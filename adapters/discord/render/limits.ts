@@ -12,6 +12,7 @@ export const MOST_OPTION_LABEL = 100;
 export const MOST_CUSTOM_ID = 100;
 /** More choices than this are offered as a list to pick from: three rows of buttons fill a phone. */
 export const MOST_ANSWER_BUTTONS = 10;
+export const MOST_BUTTONS = 15;
 /** Each costs a text, a row and up to three buttons of the 40 components; the rest is for title and footer. */
 export const ITEMS_WITH_BUTTONS = 7;
 
