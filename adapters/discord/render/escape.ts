@@ -17,8 +17,8 @@ export const harmless = (text: string): string =>
 export const escapeText = (text: string): string =>
   harmless(text)
     .replace(/[\\*_~`|<>[\]]/gu, '\\$&')
-    // a link, an emoji by name
-    .replace(/:(?=\S)/gu, '\\:')
+    // a link, an emoji by name; at the end too, because the next stretch may go on with it
+    .replace(/:(?!\s)/gu, '\\:')
     .replace(/@/gu, '@\u200b');
 
 /** Headings, quotes, lists and small print are marked at the start of a line only. */
