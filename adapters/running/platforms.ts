@@ -10,6 +10,7 @@ interface Known {
 
 export const PLATFORMS: readonly Known[] = [
   { name: 'slack', token: 'SLACK_BOT_TOKEN', load: () => import('../slack/index.ts') },
+  { name: 'discord', token: 'DISCORD_BOT_TOKEN', load: () => import('../discord/index.ts') },
 ];
 
 type Environment = Readonly<Record<string, string | undefined>>;
