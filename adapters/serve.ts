@@ -89,6 +89,7 @@ export async function serve(parts: ServeParts): Promise<number> {
   const store = await openSqliteStore(file);
   const bot = openBot(store);
   let health: Health | undefined;
+  let service: Service | undefined;
   try {
     if (!(await bot.workshop()))
       throw new RequestFault(
@@ -96,19 +97,21 @@ export async function serve(parts: ServeParts): Promise<number> {
         'There is no workshop in this database yet. Enrol one first: fettle enrol FILE.',
       );
     await takeTurn(store, holder, parts, log);
-    const service = openService({ store, bot, platforms, clock, log, every, holder });
-    const lost = new Promise<'lease-lost'>((resolve) => service.onLost(() => resolve('lease-lost')));
-    await service.start();
+    const opened = openService({ store, bot, platforms, clock, log, every, holder });
+    const lost = new Promise<'lease-lost'>((resolve) => opened.onLost(() => resolve('lease-lost')));
+    service = opened;
+    await opened.start();
     if (serving.healthPort !== undefined)
-      health = await serveHealth(serving.healthPort, () => service.state());
+      health = await serveHealth(serving.healthPort, () => opened.state());
     log.info('serving', { platforms: platforms.map(({ name }) => name).join(','), health: health?.port });
-    const watching = watch(service, parts, log);
+    const watching = watch(opened, parts, log);
     const why = await Promise.race([parts.stopped, lost, watching.tooLong.then(() => 'away')]);
     watching.end();
     log.info('stopping', { why });
-    await service.stop();
     return why === 'lease-lost' || why === 'away' ? 1 : 0;
   } finally {
+    // also when it could not start: sockets and timers must not outlive the database
+    await service?.stop().catch(() => log.error('stop.failed'));
     await health?.close();
     await bot.close();
   }

@@ -12,32 +12,53 @@ import { wordOf } from './slackError.ts';
 const LOOK_BACK_MS = 3 * 86_400_000;
 const MOST_CHANNELS = 20;
 const PAGE = 200;
+const MOST_MESSAGES = 2_000;
 
 type Message = NonNullable<webApi.ConversationsHistoryResponse['messages']>[number];
 type Heard = Awaited<ReturnType<Desk['lastReceived']>>[number];
 
-/** Gives how many were new. Never rejects: what cannot be read is logged. */
+/** Gives how many were new. Never rejects: a channel that cannot be read is logged, and the others are read. */
 export async function catchUp(desk: Desk, scene: Scene, client: webApi.WebClient, log: Log): Promise<number> {
   let fresh = 0;
-  try {
-    const since = scene.clock() - LOOK_BACK_MS;
-    const heard = (await desk.lastReceived()).filter((h) => h.saidAt >= since);
-    for (const last of heard.sort((a, b) => b.saidAt - a.saidAt).slice(0, MOST_CHANNELS))
+  for (const last of await lastHeard(desk, log)) {
+    try {
       fresh += await catchUpIn(last, desk, scene, client);
-  } catch (fault) {
-    log.warn('slack.catchUp', { why: wordOf(fault) });
+    } catch (fault) {
+      log.warn('slack.catchUp', { why: wordOf(fault) });
+    }
   }
   if (fresh > 0) log.info('slack.caughtUp', { messages: fresh });
   return fresh;
 }
 
+async function lastHeard(desk: Desk, log: Log): Promise<Heard[]> {
+  try {
+    const heard = await desk.lastReceived();
+    return heard.toSorted((a, b) => b.saidAt - a.saidAt).slice(0, MOST_CHANNELS);
+  } catch (fault) {
+    log.warn('slack.catchUp', { why: wordOf(fault) });
+    return [];
+  }
+}
+
+/** After a long silence only the last days are read. */
+const oldestFor = ({ message, saidAt }: Heard, now: Instant): string =>
+  saidAt >= now - LOOK_BACK_MS ? message : String((now - LOOK_BACK_MS) / 1000);
+
 async function catchUpIn(last: Heard, desk: Desk, scene: Scene, client: webApi.WebClient): Promise<number> {
-  const { messages = [] } = await client.conversations.history({
-    channel: last.channel,
-    oldest: last.message,
-    limit: PAGE,
-  });
   let fresh = 0;
+  let cursor: string | undefined;
+  const messages: Message[] = [];
+  do {
+    const page = await client.conversations.history({
+      channel: last.channel,
+      oldest: oldestFor(last, scene.clock()),
+      limit: PAGE,
+      ...(cursor === undefined ? {} : { cursor }),
+    });
+    messages.push(...(page.messages ?? []));
+    cursor = page.response_metadata?.next_cursor || undefined;
+  } while (cursor !== undefined && messages.length < MOST_MESSAGES);
   // Slack gives the newest first
   for (const message of messages.reverse()) {
     const written = humanOf(message, last);

@@ -22,6 +22,7 @@ import { StoringApp } from './storingApp.ts';
 
 /** Slack takes about one message a second in a channel. */
 const EVERY_MS = 1_000;
+const ASK_AGAIN_MS = 60_000;
 
 export function openPlatform(environment: SlackEnvironment, { clock, log }: PlatformTools): Platform {
   const logger = sdkLog(log);
@@ -30,6 +31,8 @@ export function openPlatform(environment: SlackEnvironment, { clock, log }: Plat
   const names = openNames(clients.reads, clock, log);
   const tools = { clients, handles, log };
   const known = new Map<string, string>();
+  /** Names that no channel has: asked again after a while, not for every message. */
+  const missed = new Map<string, Instant>();
   const watch = openWatch(clock);
   let me: Identity | undefined;
   let app: StoringApp | undefined;
@@ -73,8 +76,11 @@ export function openPlatform(environment: SlackEnvironment, { clock, log }: Plat
     },
     space: () => me?.teamId,
     async channelId(named) {
-      const id = known.get(named) ?? (await channelId(named, clients.reads));
-      if (id !== undefined) known.set(named, id);
+      const found = known.get(named);
+      if (found !== undefined || (missed.get(named) ?? 0) > clock()) return found;
+      const id = await channelId(named, clients.reads);
+      if (id === undefined) missed.set(named, clock() + ASK_AGAIN_MS);
+      else known.set(named, id);
       return id;
     },
     send: (outgoing) => send(outgoing, tools),

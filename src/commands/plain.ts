@@ -44,7 +44,7 @@ const ROWS: readonly Row[] = [
     said: /^(?:please )?(?:forget|delete|erase) (?:all )?my (?:words|messages)[.!]?$/iu,
     ask: { topic: 'help' },
     answer: async ({ transaction, person }) => {
-      const gone = await forget(transaction, { person: person.name });
+      const gone = await forget(transaction, { personId: person.id });
       return reply([
         item(
           `${count(gone, 'message')} of yours forgotten, word for word. What was noted from them stays; “undo” takes that back.`,

@@ -38,7 +38,12 @@ export async function setScene(
 ): Promise<Scene> {
   const { workshop, calendar, record, lastSaid, read } = around;
   const { post } = transaction;
-  const person = await speaker(transaction, message, workshop);
+  const person = await asFarAsBothMay(
+    await speaker(transaction, message, workshop),
+    transaction,
+    message,
+    workshop,
+  );
   const names = new Map((await post.people()).map((p) => [p.id, p.name]));
   const { place, kept } = await talkOf(transaction, message, person.id);
   const readAt = (text: string, at: Instant): Reading =>
@@ -76,6 +81,18 @@ async function talkOf({ post }: Transaction, { place, now }: IncomingMessage, pe
 /** Neither over nor, for a run that was set back, still to come. */
 const isCurrent = (expiresAt: Instant, now: Instant): boolean =>
   now < expiresAt && expiresAt - CONVERSATION_MS <= now;
+
+/** What somebody noted for a colleague is done with what both of them may do: a keeper's words lend nobody their role. */
+async function asFarAsBothMay(
+  author: Scene['person'],
+  { post }: Transaction,
+  { notedBy, platform }: IncomingMessage,
+  workshop: Workshop,
+): Promise<Scene['person']> {
+  if (!notedBy || author.role === 'member') return author;
+  const { role } = await personOfAccount(post, { platform, ...notedBy }, workshop);
+  return { ...author, role };
+}
 
 /** By account where there is one; else known by name, or new: a name that the workshop does not list is a member. */
 async function speaker(

@@ -1,6 +1,7 @@
 /** Who may speak where: the workspace and the channels of the workshop file, and in direct those who were met there. */
 import type { Workshop } from '../workshop.ts';
-import type { TrafficReader } from '../store/traffic.ts';
+import type { Store } from '../store/store.ts';
+import { PlatformFault } from './fault.ts';
 import type { Place, Platform } from './platform.ts';
 
 export type Access = 'open' | 'other-space' | 'other-channel' | 'stranger';
@@ -21,12 +22,23 @@ export const listedChannels = (workshop: Workshop, platform: string): string[] =
   return its ? [its.digest, ...(its.listen ?? [])] : [];
 };
 
-async function inListedChannel(place: Place, platform: Platform, workshop: Workshop): Promise<boolean> {
+/** Ids of the listed channels; a platform is asked outside every transaction, and its not answering is no answer. */
+export async function listedIds(platform: Platform, workshop: Workshop): Promise<ReadonlySet<string>> {
+  const ids = new Set<string>();
   for (const named of listedChannels(workshop, platform.name)) {
-    const id = await platform.channelId(named);
-    if (id !== undefined && (id === place.channel || id === place.parent)) return true;
+    const id = await channelIdOf(platform, named);
+    if (id !== undefined) ids.add(id);
   }
-  return false;
+  return ids;
+}
+
+/** Throws PlatformFault when the platform cannot tell just now. */
+export async function channelIdOf(platform: Platform, named: string): Promise<string | undefined> {
+  try {
+    return await platform.channelId(named);
+  } catch (fault) {
+    throw new PlatformFault(platform.name, `${platform.name} does not say which channel ${named} is.`, fault);
+  }
 }
 
 const isListed = ({ people }: Workshop, platform: string, account: string): boolean =>
@@ -39,13 +51,17 @@ export async function accessTo(
   { place, account }: { place: Place; account: string },
   platform: Platform,
   workshop: Workshop,
-  traffic: TrafficReader,
+  store: Pick<Store, 'read'>,
 ): Promise<Access> {
   const own = channelsOf(workshop, platform.name)?.space ?? platform.space();
   if (own !== undefined && place.space !== '' && place.space !== own) return 'other-space';
-  if (!place.direct) return (await inListedChannel(place, platform, workshop)) ? 'open' : 'other-channel';
-  const known = isListed(workshop, platform.name, account) || (await traffic.seen(platform.name, account));
-  return known ? 'open' : 'stranger';
+  if (!place.direct) {
+    const ids = await listedIds(platform, workshop);
+    return ids.has(place.channel) || ids.has(place.parent ?? '') ? 'open' : 'other-channel';
+  }
+  if (isListed(workshop, platform.name, account)) return 'open';
+  const met = await store.read(({ traffic }) => traffic.seen(platform.name, account));
+  return met ? 'open' : 'stranger';
 }
 
 export const NO_ACCESS: Readonly<Record<Exclude<Access, 'open'>, string>> = {

@@ -35,7 +35,7 @@ export async function answerReceived(works: Works, received: Received): Promise<
     works.log.warn('inbox.nobody', { platform: received.platform });
     return finished(works, received);
   }
-  const access = await works.store.read(({ traffic }) => accessTo(received, platform, workshop, traffic));
+  const access = await accessTo(received, platform, workshop, works.store);
   if (access !== 'open') {
     works.log.info('inbox.noAccess', { platform: platform.name, why: access, kind: received.what.kind });
     return works.store

@@ -53,9 +53,7 @@ async function home(
   const workshop = await works.bot.workshop();
   if (!workshop) return undefined;
   const place = { platform: platform.name, space: platform.space() ?? '', channel: '', direct: true };
-  const access = await works.store.read(({ traffic }) =>
-    accessTo({ place, account: asker.account }, platform, workshop, traffic),
-  );
+  const access = await accessTo({ place, account: asker.account }, platform, workshop, works.store);
   if (access !== 'open') return undefined;
   const reply = await homeReply(works, platform, asker, machine);
   const view = answerId(`${platform.name}:home:${asker.account}`);

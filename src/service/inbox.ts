@@ -1,7 +1,9 @@
 /** What was received is handled lane by lane: answered, asked about, or left; then it is finished in the same commit. */
 import { z } from 'zod';
+import { StoreFault } from '../store/fault.ts';
 import type { InboxRow } from '../store/traffic.ts';
 import { answerReceived } from './answer.ts';
+import { PlatformFault } from './fault.ts';
 import { backOff, wordOf, type Works } from './parts.ts';
 import type { Received } from './platform.ts';
 import { replyWith } from './respond.ts';
@@ -20,7 +22,8 @@ const isReceived = (json: unknown): json is Received => shape.safeParse(json).su
 export async function handleWaiting(works: Works): Promise<boolean> {
   const now = works.clock();
   const rows = await works.store.read(({ traffic }) => traffic.waiting(AT_A_TIME));
-  const ready = rows.filter(({ notBefore }) => notBefore <= now);
+  // what came by a platform that is not served just now waits for it
+  const ready = rows.filter(({ notBefore, platform }) => notBefore <= now && works.platform(platform));
   for (const row of ready) await handleRow(works, row);
   return ready.length > 0;
 }
@@ -35,10 +38,13 @@ async function handleRow(works: Works, row: InboxRow): Promise<void> {
     await answerReceived(works, received);
   } catch (fault) {
     works.log.error('inbox.failed', { platform: row.platform, kind: received.what.kind, why: wordOf(fault), tries: row.tries }); // prettier-ignore
-    if (row.tries + 1 < MOST_TRIES) return postpone(works, row);
+    // a busy database or a platform that does not answer is no fault of the message: it waits
+    if (isPassing(fault) || row.tries + 1 < MOST_TRIES) return postpone(works, row);
     await giveUp(works, received);
   }
 }
+
+const isPassing = (fault: unknown): boolean => fault instanceof StoreFault || fault instanceof PlatformFault;
 
 const finish = (works: Works, key: string): Promise<void> =>
   works.store.transact(async ({ traffic }) => void (await traffic.finish(key, works.clock())));

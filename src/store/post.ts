@@ -30,6 +30,8 @@ export interface Words {
 }
 export interface WordsReader {
   words(message: string): Promise<Words | undefined>;
+  /** Keys of all messages of a person that were handled or whose words are kept. */
+  messagesOf(person: string): Promise<readonly string[]>;
 }
 export interface WordsWriter {
   /** Replaces what this message had. */

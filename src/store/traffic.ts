@@ -22,7 +22,7 @@ export interface InboxRow {
   notBefore: Instant;
 }
 export interface InboxReader {
-  /** The first of each lane that is not handled yet, by order of arrival; also those that have to wait. */
+  /** The first of each lane that is not handled yet: who may go first, then by arrival; also those that have to wait. */
   waiting(limit: number): Promise<readonly InboxRow[]>;
   waitingCount(): Promise<number>;
 }
@@ -92,7 +92,7 @@ export interface PostRow {
 }
 export interface PostsReader {
   post(id: string): Promise<PostRow | undefined>;
-  /** Open ones that were never shown: the first of each channel, by plan; also those that have to wait. */
+  /** Open ones that were never shown: the first of each channel, who may go first; also those that have to wait. */
   unsent(limit: number): Promise<readonly PostRow[]>;
   /** Open ones that are shown and should show something else, by plan. */
   unedited(limit: number): Promise<readonly PostRow[]>;
@@ -102,6 +102,8 @@ export interface PostsReader {
 export interface PostsWriter {
   /** New or changed; a new one comes last in its channel. */
   savePost(post: PostRow): Promise<void>;
+  /** What they show and what their buttons stand for goes: it may quote the message. Posts with work left are left undone. */
+  emptyPostsAbout(key: string): Promise<void>;
   /** Forgets posts planned at or before then that have no work left, with their buttons; gives how many. */
   prunePosts(until: Instant): Promise<number>;
 }

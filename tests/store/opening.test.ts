@@ -56,7 +56,9 @@ describe('opening a database', () => {
     const driver = new Database(file);
     expect(driver.pragma('journal_mode', { simple: true })).toBe('wal');
     expect(driver.pragma('application_id', { simple: true })).toBe(0x4674746c);
-    expect(() => driver.exec("INSERT INTO handled (message, answer, at) VALUES ('a', x'00', 'soon')")).toThrow(/cannot store/u);
+    expect(() =>
+      driver.exec("INSERT INTO handled (message, answer, at) VALUES ('a', x'00', 'soon')"),
+    ).toThrow(/cannot store/u);
     driver.close();
   });
 

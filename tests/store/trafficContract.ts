@@ -59,7 +59,8 @@ function inbox(write: Write, read: Read): void {
     ]);
     expect(await read((t) => t.waiting(1))).toHaveLength(1);
     await write((t) => t.postpone('a1', MORNING + 5));
-    expect((await read((t) => t.waiting(1)))[0]).toMatchObject({ tries: 1, notBefore: MORNING + 5 });
+    // who has to wait comes last, and says until when
+    expect((await read((t) => t.waiting(9))).at(-1)).toMatchObject({ tries: 1, notBefore: MORNING + 5 });
     expect(await write((t) => t.finish('a1', MORNING + 6))).toBe(true);
     expect(await write((t) => t.finish('a1', MORNING + 6))).toBe(false);
     expect((await read((t) => t.waiting(9))).map((r) => r.key)).toEqual(['b1', 'a2']);
@@ -118,6 +119,26 @@ function posts(write: Write, read: Read): void {
     await write((t) => t.savePost(post('p1', { state: 'sent', open: false, shown: 1, message: 'm1' })));
     expect(ids(await read((t) => t.unsent(9)))).toEqual(['p2', 'r1']);
     expect(await read((t) => t.openPosts())).toBe(2);
+  });
+
+  it('lose what they show and what their buttons stand for when the message they answer is forgotten', async () => {
+    await write(async (t) => {
+      await t.savePost(post('p1', { about: 'chat:1', content: { quote: 'said' } }));
+      await t.savePost(post('p2', { about: 'chat:2', content: { quote: 'other' } }));
+      await t.saveButtons([{ token: 'b1', post: 'p1', position: 0, button: { text: 'said' }, at: MORNING }]);
+      await t.emptyPostsAbout('chat:1');
+    });
+    expect(await read((t) => t.post('p1'))).toMatchObject({ content: null, open: false });
+    expect(await read((t) => t.post('p2'))).toMatchObject({ content: { quote: 'other' }, open: true });
+    expect(await read((t) => t.button('b1'))).toMatchObject({ button: null });
+  });
+
+  it('let those go first that need not wait', async () => {
+    await write(async (t) => {
+      await t.savePost(post('p1', { notBefore: MORNING + 60_000 }));
+      await t.savePost(post('q1', { channel: 'c2' }));
+    });
+    expect(ids(await read((t) => t.unsent(1)))).toEqual(['q1']);
   });
 
   it('come back as they were, and keep what was settled when they were planned', async () => {

@@ -29,7 +29,10 @@ export function memoryInbox(table: InboxTable, undo: UndoLog, scope: Scope): Inb
     waiting: async (limit) => {
       const lanes = new Set<string>();
       const first = waiting().filter(({ row }) => !lanes.has(row.lane) && Boolean(lanes.add(row.lane)));
-      return first.slice(0, limit).map(rowOf);
+      return first
+        .toSorted((a, b) => a.row.notBefore - b.row.notBefore)
+        .slice(0, limit)
+        .map(rowOf);
     },
     waitingCount: async () => waiting().length,
     receive: async ({ received, ...row }) => {

@@ -70,6 +70,12 @@ export function memoryPost(tables: PostTables, undo: UndoLog, scope: Scope): Pos
 
     words: async (message) => copy(open().words.get(message)),
     saveWords: async (words) => undo.put(open().words, words.message, { ...words }),
+    messagesOf: async (person) => [
+      ...new Set([
+        ...[...open().handled].filter(([, row]) => row.person === person).map(([key]) => key),
+        ...[...open().words.values()].filter((row) => row.person === person).map((row) => row.message),
+      ]),
+    ],
     deleteWords: async (whose) => {
       const isMeant = (row: Words): boolean =>
         'message' in whose ? row.message === whose.message : row.person === whose.person;

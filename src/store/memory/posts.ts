@@ -50,11 +50,15 @@ export function memoryPosts(tables: PostTables, undo: UndoLog, scope: Scope): Po
         const key = JSON.stringify([platform, channel]);
         return open && state !== 'sent' && !channels.has(key) && Boolean(channels.add(key));
       });
-      return first.slice(0, limit).map(postOf);
+      return first
+        .toSorted((a, b) => a.notBefore - b.notBefore)
+        .slice(0, limit)
+        .map(postOf);
     },
     unedited: async (limit) =>
       all()
         .filter(({ open, state }) => open && state === 'sent')
+        .toSorted((a, b) => a.notBefore - b.notBefore)
         .slice(0, limit)
         .map(postOf),
     postsAbout: async (key) =>
@@ -69,6 +73,14 @@ export function memoryPosts(tables: PostTables, undo: UndoLog, scope: Scope): Po
         ...(before ? asPlanned(row, before) : row),
         json: encodeValue(content),
       });
+    },
+    emptyPostsAbout: async (key) => {
+      for (const row of all().filter(({ about }) => about === key)) {
+        undo.put(tables.posts, row.id, { ...row, open: false, json: encodeValue(null) });
+        for (const button of tables.buttons.values())
+          if (button.post === row.id)
+            undo.put(tables.buttons, button.token, { ...button, json: encodeValue(null) });
+      }
     },
     prunePosts: async (until) => {
       const old = all().filter(({ open, plannedAt }) => !open && plannedAt <= until);

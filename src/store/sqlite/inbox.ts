@@ -21,7 +21,7 @@ const RECEIVE = new Query(
 );
 const WAITING = new Query<Row>(
   `SELECT key, same, platform, channel, lane, received, received_at AS receivedAt, tries, not_before AS notBefore
-   FROM inbox WHERE seq IN (SELECT min(seq) FROM inbox WHERE done_at IS NULL GROUP BY lane) ORDER BY seq LIMIT ?`,
+   FROM inbox WHERE seq IN (SELECT min(seq) FROM inbox WHERE done_at IS NULL GROUP BY lane) ORDER BY not_before, seq LIMIT ?`,
 );
 const COUNT = new Query<{ n: number }>('SELECT count(*) AS n FROM inbox WHERE done_at IS NULL');
 const POSTPONE = new Query(

@@ -20,6 +20,9 @@ const EMPTY_ANSWER = new Query("UPDATE handled SET answer = 'null' WHERE message
 const EMPTY_PERSONS_ANSWERS = new Query(
   "UPDATE handled SET answer = 'null' WHERE person = ? OR message IN (SELECT message FROM words WHERE person = ?)",
 );
+const MESSAGES_OF = new Query<{ message: string }>(
+  'SELECT message FROM handled WHERE person = ? UNION SELECT message FROM words WHERE person = ?',
+);
 const DELETE_PERSONS_TALK = new Query('DELETE FROM conversations WHERE person = ?');
 
 type Messages = HandledReader & HandledWriter & WordsReader & WordsWriter;
@@ -36,6 +39,7 @@ export const sqliteMessages = (session: Session, onErase: () => void): Messages 
   },
   pruneHandled: async (before) => session.run(PRUNE, before),
   words: async (message) => session.get(WORDS, message),
+  messagesOf: async (person) => session.all(MESSAGES_OF, person, person).map(({ message }) => message),
   saveWords: async ({ message, person, text, at }) => {
     session.run(SAVE_WORDS, message, person, text, at);
   },

@@ -23,10 +23,10 @@ const COLUMNS = `id, platform, channel, state, open, content, version, shown, me
 const POST = new Query<Row>(`SELECT ${COLUMNS} FROM posts WHERE id = ?`);
 const UNSENT = new Query<Row>(
   `SELECT ${COLUMNS} FROM posts WHERE seq IN
-   (SELECT min(seq) FROM posts WHERE open = 1 AND state <> 'sent' GROUP BY platform, channel) ORDER BY seq LIMIT ?`,
+   (SELECT min(seq) FROM posts WHERE open = 1 AND state <> 'sent' GROUP BY platform, channel) ORDER BY not_before, seq LIMIT ?`,
 );
 const UNEDITED = new Query<Row>(
-  `SELECT ${COLUMNS} FROM posts WHERE open = 1 AND state = 'sent' ORDER BY seq LIMIT ?`,
+  `SELECT ${COLUMNS} FROM posts WHERE open = 1 AND state = 'sent' ORDER BY not_before, seq LIMIT ?`,
 );
 const ABOUT = new Query<Row>(`SELECT ${COLUMNS} FROM posts WHERE about = ? ORDER BY seq`);
 const OPEN = new Query<{ n: number }>('SELECT count(*) AS n FROM posts WHERE open = 1');
@@ -41,6 +41,10 @@ const SAVE = new Query(
 const PRUNE_BUTTONS = new Query(
   `DELETE FROM buttons WHERE at <= ?
    AND (post IS NULL OR post IN (SELECT id FROM posts WHERE open = 0 AND planned_at <= ?))`,
+);
+const EMPTY = new Query("UPDATE posts SET content = 'null', open = 0 WHERE about = ?");
+const EMPTY_BUTTONS = new Query(
+  "UPDATE buttons SET button = 'null' WHERE post IN (SELECT id FROM posts WHERE about = ?)",
 );
 const PRUNE = new Query('DELETE FROM posts WHERE open = 0 AND planned_at <= ?');
 const BUTTON = new Query<{
@@ -79,6 +83,10 @@ export const sqlitePosts = (session: Session): Posts => ({
     const known = [p.id, p.platform, p.channel, p.state, p.open ? 1 : 0, encodeValue(p.content)];
     const shown = [p.version, p.shown, p.message ?? null, p.thread ?? null, p.about ?? null];
     session.run(SAVE, ...known, ...shown, p.plannedAt, p.triedAt ?? null, p.tries, p.notBefore);
+  },
+  emptyPostsAbout: async (key) => {
+    session.run(EMPTY_BUTTONS, key);
+    session.run(EMPTY, key);
   },
   prunePosts: async (until) => {
     session.run(PRUNE_BUTTONS, until, until);
