@@ -75,6 +75,10 @@ function cut(items: readonly Item[]): { pieces: Piece[]; asked: Set<number> } {
 }
 const isAmount = (item: Item | undefined): boolean =>
   ['hours', 'grams', 'metres'].includes(sense(item, 'value')?.code ?? '');
+/** "elm three hours cedar two and maple one": a figure and then the next name, a mark or the end. */
+const isLoneFigure = (items: readonly Item[], at: number): boolean =>
+  sense(items[at], 'value')?.code === 'bare' &&
+  (items[at + 1] === undefined || hasTag(items[at + 1], 'machine', 'joint') || Object.hasOwn(MARKS, items[at + 1]?.text ?? ''));
 /** "alder 12h birch 3h elm 7h", "12h alder 3h birch": a log without commas; each name has its own figure. */
 function opensEntry(current: readonly Item[], items: readonly Item[], at: number): boolean {
   const [item, last] = [items[at], current.at(-1)];
@@ -83,7 +87,7 @@ function opensEntry(current: readonly Item[], items: readonly Item[], at: number
   if (hasTag(item, 'machine'))
     return (
       named &&
-      isAmount(items[at + 1]) &&
+      (isAmount(items[at + 1]) || isLoneFigure(items, at + 1)) &&
       current.some(isAmount) &&
       (isAmount(last) || hasTag(last, 'material'))
     );

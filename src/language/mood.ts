@@ -156,7 +156,9 @@ export function readMood(clause: Clause): Mood {
           !byAnother(items[i - 1]) &&
           !hasTag(items[i + 1], 'symptom', 'complaint') &&
           !isVerb(items[i + 1], 'find')) ||
-        (isFn(item, 'will') && (isFn(items[i - 1], 'i', 'we') || (i === 0 && hasTag(items[1], 'verb')))),
+        (isFn(item, 'will') &&
+          !/^(?:know|hear|ask|learn|find out|see|understand)$/u.test(items[i + 1]?.text ?? '') &&
+          (isFn(items[i - 1], 'i', 'we') || (i === 0 && hasTag(items[1], 'verb')))),
     );
   const verbBefore = (at: number): boolean =>
     items.slice(0, at).some(
@@ -191,11 +193,16 @@ export function readMood(clause: Clause): Mood {
           ))),
     conditional: conditional || isInvertedIf(clause),
     requested: some('please'),
-    hedged: some('maybe', 'unsure'),
+    hedged: some('maybe') || items.some((item, i) => isFn(item, 'unsure') && !picks(items, i)),
     reported: some('reported', 'said-quote', 'joke'),
     carriedOut,
   };
 }
+
+/** "one of the rods", "one of our plates": which of several like parts it was leaves nothing in doubt. */
+const picks = (items: readonly Item[], at: number): boolean =>
+  /^one of (?:the|our|its|those)$/u.test(items[at]?.text ?? '') &&
+  (hasTag(items[at + 1], 'part') || (hasTag(items[at + 1], 'spec', 'machine') && items.slice(at + 2, at + 4).some((item) => hasTag(item, 'part'))));
 
 /** "should juniper lose its head again: …": an "if" without the word. */
 const isInvertedIf = ({ items, asked }: Clause): boolean =>

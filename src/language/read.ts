@@ -11,6 +11,7 @@ import { hasTag, type Item } from './item.ts';
 import { readClauses } from './clauses.ts';
 import { readMood } from './mood.ts';
 import { place } from './place.ts';
+import { withoutPrefaces } from './prefaces.ts';
 import { refine } from './refine.ts';
 import { injuryKind, isJoke, readInjury, readSafety, retracted } from './safety.ts';
 import { repaired } from './repair.ts';
@@ -39,7 +40,7 @@ function tooLong(text: string): Reading {
 
 function read(text: string, said: SaidAt, scanner: Scanner): Reading {
   const { items: spoken, orderItems, corrections, trail } = scanner.scan(text, said.date);
-  const items = repaired(spoken);
+  const items = withoutPrefaces(repaired(spoken));
   const clauses = readClauses(items);
   const first = clauses.findIndex((clause) => clause.items.some(isPlace));
   const scenes = withListings(

@@ -7,7 +7,7 @@ import { hasTag, isFn, type Item, sense, type Sense } from './item.ts';
 import { phraseReader } from './phrases.ts';
 
 const EDITS = phraseReader({
-  edit: 'no, no wait, no sorry, nope, sorry, i mean, i meant, make that, make it, scratch that, strike that, correction, rather, or rather, i tell a lie, tell a lie, i lie, wait, oops, whoops, uh, er, err, erm, um, hang on, hold on, actually, that should be, should be, my mistake, my bad, typo, it was, that was, well',
+  edit: 'no, no wait, excuse me, no excuse me, pardon, no pardon, beg your pardon, i beg your pardon, excuse, no sorry, nope, sorry, i mean, i meant, make that, make it, scratch that, strike that, correction, rather, or rather, i tell a lie, tell a lie, i lie, wait, oops, whoops, uh, er, err, erm, um, hang on, hold on, actually, that should be, should be, my mistake, my bad, typo, it was, that was, well',
 });
 /** Said of much else: these alone repair nothing. */
 const FAINT = /^(?:well|it|it was|that was|was|actually|that|should|should be)$/u;
@@ -84,7 +84,7 @@ function apply(items: readonly Item[], cut: Cut): Item[] | undefined {
 /** More repairs than this in one message are no repairs. */
 const MOST = 6;
 export function repaired(items: readonly Item[]): readonly Item[] {
-  let current = items;
+  let current = renamed(items);
   for (let n = 0; n < MOST; n += 1) {
     const next = repairOnce(current);
     if (!next) return current;
@@ -104,6 +104,23 @@ function repairOnce(items: readonly Item[]): Item[] | undefined {
     if (done) return done;
   }
   return undefined;
+}
+/** "Birch, no, excuse me, Cedar has printed …": the name said anew takes the place of the one right before. */
+function renamed(items: readonly Item[]): readonly Item[] {
+  const phrases = EDITS(items).filter(({ from, to }) => coversItems(items, from, to));
+  if (phrases.length === 0) return items;
+  const edits = new Set(phrases.flatMap(({ from, to }) => Array.from({ length: to - from }, (_, i) => from + i)));
+  for (let at = 1; at < items.length; at += 1) {
+    if (!edits.has(at)) continue;
+    let [from, to] = [at, at];
+    while (/^(?:,|-|\.\.\.)$/u.test(items[from - 1]?.text ?? '')) from -= 1;
+    while (edits.has(to) || /^(?:,|-|\.\.\.)$/u.test(items[to]?.text ?? '')) to += 1;
+    const firm = items.slice(from, to).some((item, i) => edits.has(from + i) && !FAINT.test(item.text));
+    const opens = from === 1 || isBreak(items[from - 2]) || isFn(items[from - 2], 'on', 'for', 'article', 'to', 'of');
+    if (firm && opens && hasTag(items[from - 1], 'machine') && hasTag(items[to], 'machine'))
+      return [...items.slice(0, from - 1), ...items.slice(to)];
+  }
+  return items;
 }
 /** "… on birch - maple I mean": the value, then the words. */
 function cutBehind(items: readonly Item[], at: number, edits: Uint8Array): Cut | undefined {

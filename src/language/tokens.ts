@@ -32,13 +32,19 @@ const BARE_FORMS: Readonly<Record<string, string>> = {
   youre: "you're", theyre: "they're", theyve: "they've", weve: "we've", youve: "you've", hes: "he's", shes: "she's", youll: "you'll", theyll: "they'll",
 }; // prettier-ignore
 
+/** As dictation writes them down. */
+const HEARD: Readonly<Record<string, string>> = { zed: 'z', zee: 'z', greece: 'grease', greeced: 'greased' };
+
 /** Nothing in it to take apart: what most of the word tables hold. */
 export const isPlainWord = (word: string): boolean =>
   /^[a-z]+$/u.test(word) && !Object.hasOwn(BARE_FORMS, word);
 
+const respelled = (table: Readonly<Record<string, string>>, word: string): string | undefined =>
+  Object.hasOwn(table, word) ? table[word] : undefined;
+
 function words(raw: string, at: number, gap: boolean, plain: PlainText): Token[] {
   const lower = raw.toLowerCase();
-  const folded = Object.hasOwn(BARE_FORMS, lower) ? (BARE_FORMS[lower] ?? lower) : lower;
+  const folded = respelled(BARE_FORMS, lower) ?? respelled(HEARD, lower) ?? lower;
   const place = (text: string, start: number, end: number, space: boolean): Token => ({
     kind: 'word',
     text,

@@ -239,6 +239,13 @@ function halves(items: readonly Item[], at: number): Read | undefined {
   const whole = figure(items[at]);
   if (whole === undefined) return undefined;
   const rest = items.slice(at + 1, at + 7).map((item) => item.text).join(' '); // prettier-ignore
+  const quarters = /^(?:hours?|hrs?|h) and (a quarter|three quarters)/u.exec(rest);
+  if (quarters)
+    return {
+      end: at + 1 + wordsIn(items, at + 1, quarters[0]),
+      unit: 'hours',
+      value: whole + (quarters[1] === 'a quarter' ? 0.25 : 0.75),
+    };
   const tail =
     /^(?:hours?|hrs?|h) and a half|^and a half (?:hours?|hrs?|h)\b|^1 \/ 2 (?:hours?|hrs?|h)\b|^\.5 (?:hours?|hrs?|h)\b/u.exec(
       rest,

@@ -2,13 +2,13 @@
 import type { Material } from '../../../maintenance/codes.ts';
 
 const FILLED: readonly (readonly [Material, bases: string, fillers: string])[] = [
-  ['pla-cf', 'pla', 'cf, carbon, carbon fibre, carbon fiber, carbon filled, carbon fibre filled, carbon fiber filled'],
-  ['petg-cf', 'petg, pet', 'cf, carbon, carbon fibre, carbon fiber, carbon filled, carbon fibre filled, carbon fiber filled'],
-  ['nylon-cf', 'nylon, pa, pa6, pa12, paht', 'cf, carbon, carbon fibre, carbon fiber, carbon filled, carbon fibre filled, carbon fiber filled'],
+  ['pla-cf', 'pla, p l a', 'cf, carbon, carbon fibre, carbon fiber, carbon filled, carbon fibre filled, carbon fiber filled'],
+  ['petg-cf', 'petg, pet, pet g, p e t g', 'cf, carbon, carbon fibre, carbon fiber, carbon filled, carbon fibre filled, carbon fiber filled'],
+  ['nylon-cf', 'nylon, p a, pa, pa6, pa12, paht', 'cf, carbon, carbon fibre, carbon fiber, carbon filled, carbon fibre filled, carbon fiber filled'],
   ['nylon-gf', 'nylon, pa, pa6, pa12', 'gf, glass, glass fibre, glass fiber, glass filled, glass fibre filled, glass fiber filled'],
-  ['pla-glow', 'pla', 'glow, glow in the dark, luminous, phosphorescent, gitd'],
-  ['pla-wood', 'pla', 'wood, wood fill, wood filled, wooden, timber fill, woodfill'],
-  ['pla-metal', 'pla', 'metal, metal fill, metal filled, copper fill, bronze fill, steel fill, iron fill, brass fill, copper filled, bronze filled, steel filled, iron filled, metallic filled, copper, bronze'],
+  ['pla-glow', 'pla, p l a', 'glow, glow in the dark, luminous, phosphorescent, gitd'],
+  ['pla-wood', 'pla, p l a', 'wood, wood fill, wood filled, wooden, timber fill, woodfill'],
+  ['pla-metal', 'pla, p l a', 'metal, metal fill, metal filled, copper fill, bronze fill, steel fill, iron fill, brass fill, copper filled, bronze filled, steel filled, iron filled, metallic filled, copper, bronze'],
 ]; // prettier-ignore
 
 const list = (row: string): string[] => row.split(',').map((word) => word.trim());
@@ -24,11 +24,11 @@ const filled = (material: Material): string =>
     .join(', ');
 
 export const MATERIAL_WORDS: Readonly<Record<Material, string>> = {
-  pla: 'pla, pla+, pla plus, polylactic acid, silk pla, pla silk, matte pla, tough pla',
-  petg: 'petg, pet g, pet',
-  abs: 'abs',
-  asa: 'asa',
-  tpu: 'tpu, tpe, flexible filament, flex filament, flexibles',
+  pla: 'pla, p l a, pla+, pla plus, polylactic acid, silk pla, pla silk, matte pla, tough pla',
+  petg: 'petg, pet g, pet, p e t g, p e t',
+  abs: 'abs, a b s',
+  asa: 'asa, a s a',
+  tpu: 'tpu, t p u, t p e, tpe, flexible filament, flex filament, flexibles',
   nylon: 'nylon, pa6, pa12, polyamide',
   pc: 'pc, polycarbonate, polycarb',
   'pla-cf': `placf, ${filled('pla-cf')}`,

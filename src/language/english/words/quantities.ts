@@ -25,7 +25,7 @@ export const NUMBER_WORDS: readonly (readonly [word: string, value: number])[] =
   ['fourty', 40], ['a hundred', 100], ['one hundred', 100], ['hundred', 100], ['two hundred', 200], ['three hundred', 300], ['five hundred', 500],
   ['a couple', 2], ['a couple of', 2], ['couple of', 2], ['couple', 2], ['a pair of', 2], ['pair of', 2], ['a pair', 2], ['half a dozen', 6],
   ['a dozen', 12], ['dozen', 12], ['two dozen', 24], ['zero', 0], ['a single', 1], ['single', 1], ['a trio of', 3], ['a half dozen', 6],
-  ['a thousand', 1000], ['one and a half', 1.5], ['two and a half', 2.5], ['three and a half', 3.5], ['four and a half', 4.5],
+  ['a thousand', 1000], ['thousand', 1000], ['one and a half', 1.5], ['two and a half', 2.5], ['three and a half', 3.5], ['four and a half', 4.5],
   ['five and a half', 5.5], ['six and a half', 6.5], ['seven and a half', 7.5], ['eight and a half', 8.5], ['nine and a half', 9.5], ['ten and a half', 10.5],
   ['twelve and a half', 12.5], ['eleven and a half', 11.5],
 ]; // prettier-ignore
