@@ -46,6 +46,9 @@ export function isDeed(
   const before = items[at - 1];
   // "nothing replaced", "nothing was changed"
   if (isFn(before, 'nothing') || (isFn(before, 'be') && isFn(items[at - 2], 'nothing'))) return false;
+  // "the cartridge had burned out": it did so by itself.
+  if (code === 'clear' && hasTag(items[at], 'complaint') && !hasTag(items[at + 1], 'part', 'thing') && !isFn(items[at + 1], 'article', 'my', 'its'))
+    return false;
   const toBe = before?.text === 'be' || (isFn(before, 'be') && isFn(items[at - 2], 'should', 'will', 'to'));
   if (toBe || /^(?:can|may)$/u.test(before?.text ?? '')) return false;
   if (form === 'past') return !isFn(before, 'should', 'to') || before?.text === 'had';

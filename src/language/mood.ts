@@ -49,7 +49,7 @@ const SUBJECTS = new Set<string>([
 
 /** Words that open a clause before its verb: greetings, "so", "hey". */
 const OPENER =
-  /^(?:so|hey|hi|hello|ok|okay|and|but|um|uh|well|fettle|please|anyone|right|also|oh|now|then|yo|guys|folks|team|morning|good|quick|question)$/u;
+  /^(?:\uFFF9|so|hey|hi|hello|ok|okay|and|but|um|uh|well|fettle|please|anyone|right|also|oh|now|then|yo|guys|folks|team|morning|good|quick|question)$/u;
 
 /** "we got any socks left", "… left or nah": asked without a mark or an inversion. */
 function asksByWords(items: readonly Item[]): boolean {

@@ -17,7 +17,7 @@ import {
 import { tokenise } from './tokens.ts';
 import { everyMatch, longest, matchesAt, type Match, type TrieNode } from './trie.ts';
 import { readDates } from './dates.ts';
-import { joinNumbers, withoutSounds } from './spoken.ts';
+import { joinNumbers, withMentions, withoutSounds } from './spoken.ts';
 import { readValues } from './values.ts';
 import type { KnownNames, LocalDate } from './act.ts';
 
@@ -70,7 +70,7 @@ export function createScanner(names: KnownNames): Scanner {
 function scan(text: string, today: LocalDate, book: NameBook, speller: Speller): Scan {
   const tokens = correct(tokenise(normalise(text)), speller);
   const items = settleAttributes(
-    readDates(readValues(settleNames(readNumbers(joinNumbers(withoutSounds(lookUp(tokens, book))), book), book)), today),
+    readDates(readValues(settleNames(readNumbers(joinNumbers(withMentions(withoutSounds(lookUp(tokens, book)))), book), book)), today),
   );
   const corrections = tokens.flatMap((token) =>
     token.said === undefined ? [] : [{ said: token.said, meant: token.text }],

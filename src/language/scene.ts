@@ -128,7 +128,9 @@ function headsOnly(items: readonly Item[], nouns: readonly NounAt[]): NounAt[] {
       (items[next.at]?.from ?? 0) - (items[noun.at]?.to ?? 0) <= 1 &&
       noun.part !== undefined &&
       next.part !== undefined &&
-      !items[noun.at]?.text.endsWith('s')
+      !items[noun.at]?.text.endsWith('s') &&
+      // "rail lube" put off to Friday: the greasing of the rails
+      items[next.at]?.text !== 'lube'
     );
   });
 }

@@ -26,6 +26,24 @@ export function withoutSounds(items: readonly Item[]): readonly Item[] {
   return items.some((item) => SOUND.test(item.text)) ? items.filter((_, at) => !fills(items, at)) : items;
 }
 
+const MENTION = '\uFFF9';
+/** "@bot", "@Priya" typed by hand: whom the message calls; a person or a machine keeps its own reading. */
+export function withMentions(items: readonly Item[]): readonly Item[] {
+  if (!items.some((item) => item.text === '@')) return items;
+  const out: Item[] = [];
+  for (let at = 0; at < items.length; at += 1) {
+    const [item, next] = [items[at], items[at + 1]];
+    if (!item) break;
+    const called = item.text === '@' && next !== undefined && !next.gap && /^\p{L}/u.test(next.text);
+    if (!called) out.push(item);
+    else if (!hasTag(next, 'person', 'machine')) {
+      out.push({ ...item, text: MENTION, to: next.to, senses: [{ tag: 'fn', code: 'mention' }] });
+      at += 1;
+    }
+  }
+  return out;
+}
+
 interface Sum {
   readonly value: number;
   readonly end: number;

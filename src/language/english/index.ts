@@ -7,6 +7,7 @@ import { readDone } from './frames/done.ts';
 import { readGone, readState, saysFine } from './frames/state.ts';
 import { readHappening } from './frames/happening.ts';
 import { readLoad, readMeter, readUsage } from './frames/usage.ts';
+import { isLogHead } from './frames/usage-figures.ts';
 import { readStock } from './frames/stock.ts';
 import { readSwap } from './frames/swap.ts';
 import { type Seen, symptomDrafts, symptomsIn } from './frames/symptom.ts';
@@ -61,6 +62,7 @@ const looksAt = (drafts: readonly Draft[]): boolean =>
 
 export function interpret(scene: Scene, around: Surroundings): Draft[] {
   if (scene.listing !== undefined) return readStock(scene);
+  if (isLogHead(scene, around.after)) return [];
   const seen = symptomsIn(scene);
   for (const frame of WHOLE_FRAMES) {
     const drafts = frame.read(scene, seen, around);

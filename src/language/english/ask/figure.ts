@@ -7,6 +7,7 @@ export const FIGURE: Topic = {
   rows: [
   { all: ['how-tight'], any: ['part', 'task', 'spec'] },
   { all: ['spec'], any: ['what', 'which', 'how-many', 'how-tight', 'how'], with: ['part', 'task', 'thing'] },
+  { all: ['spec', 'task', 'asked'], none: ['finding', 'fit', 'should', 'when', 'why', 'how-long', 'swap'] },
   { all: ['spec', 'part'], none: ['when', 'finding', 'should'] },
   ],
 }; // prettier-ignore

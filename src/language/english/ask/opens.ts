@@ -21,8 +21,9 @@ function terse(scene: Scene): boolean {
   if (items[0]?.senses.some((s) => s.tag === 'verb' && s.form === 'past')) return false;
   if (isFn(items[0], 'it', 'they', 'i', 'we') || items.some((item) => isFn(item, 'no', 'anymore')))
     return false;
-  if (isCue(items[0], 'strong') || items.some((item) => isCue(item, 'how-many', 'how-long', 'how-tight')))
-    return true;
+  const asksHow = (item: Item): boolean =>
+    isCue(item, 'how-many', 'how-long', 'how-tight') || (isFn(item, 'how') && isCue(item, 'old', 'how-often'));
+  if (isCue(items[0], 'strong') || items.some(asksHow)) return true;
   const last = items.findLast((item) => !hasTag(item, 'date', 'machine'));
   return isCue(last, 'strong') && !isTold(items);
 }
@@ -50,6 +51,9 @@ function asksColleague({ items, verbs }: Scene): boolean {
     /^(?:can|could|would|will) (?:you|someone|somebody|anyone|anybody|one of you)$/u.test(item.text),
   );
   const next = isFn(items[at + 1], 'please', 'just') ? at + 2 : at + 1;
+  // "@priya can you do alder's belts": who is called by name is no bot.
+  if (at > 0 && hasTag(items[at - 1], 'person') && !verbs.some((verb) => verb.at === next && verb.code === 'say'))
+    return true;
   const wanted = verbs.find((verb) => verb.at === next && HANDWORK.has(verb.code) && verb.form !== 'past');
   return (
     at >= 0 &&

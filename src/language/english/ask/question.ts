@@ -10,7 +10,7 @@ import { taskPlanned, tasksNamed } from '../frames/tasks.ts';
 /** What a question may speak of, and how. `past`: a deed is asked after; `swap`: a verb of replacing. */
 type About =
   | 'part' | 'task' | 'symptom' | 'machine' | 'it' | 'person' | 'material' | 'date' | 'span' | 'thing'
-  | 'past' | 'swap' | 'runs' | 'spent' | 'endures' | 'what-part' | 'finding'; // prettier-ignore
+  | 'past' | 'swap' | 'runs' | 'spent' | 'endures' | 'what-part' | 'finding' | 'asked'; // prettier-ignore
 type Asks = Extract<Fn, 'who' | 'what' | 'when' | 'why' | 'how' | 'which' | 'any' | 'all' | 'should' | 'will' | 'i' | 'we' | 'you' | 'last' | 'off' | 'down' | 'not'>; // prettier-ignore
 export type Fact = AskCue | About | Asks;
 
@@ -94,6 +94,7 @@ function about({ scene, part, task, symptom }: Omit<Question, 'facts'>): Fact[] 
   const facts: [Fact, boolean][] = [
     ['part', part !== undefined && !(part === 'filament' && (spent || hasMachine(scene)))],
     ['task', task !== undefined],
+    ['asked', scene.mood.question],
     ['symptom', symptom !== undefined],
     ['machine', hasMachine(scene)],
     ['person', has('person')],
@@ -123,7 +124,9 @@ const STANDING: ReadonlySet<string> = new Set(['get', 'take', 'leave', 'find', '
 
 const pastVerb = (item: Item, ...forms: readonly string[]): boolean =>
   item.senses.some((s) => s.tag === 'verb' && forms.includes(s.form)) &&
-  !item.senses.some((s) => s.tag === 'verb' && STANDING.has(s.code) && forms.includes(s.form));
+  !item.senses.some((s) => s.tag === 'verb' && STANDING.has(s.code) && forms.includes(s.form)) &&
+  // "fit for a 12 h run"
+  !isFn(item, 'ready');
 
 /** "did we …", "was it …ed", "has anyone …": the auxiliary, or a past form with none of the present before it. */
 function isPast(items: readonly Item[]): boolean {
@@ -135,10 +138,15 @@ function isPast(items: readonly Item[]): boolean {
       if (rest.some((one) => one.text === 'been' || pastVerb(one, 'past', 'both') || isFn(one, 'did-it')))
         return true;
     } else if (PRESENT.test(item.text)) present = true;
-    else if (!present && pastVerb(item, 'past')) return true;
+    else if (!present && pastVerb(item, 'past') && !namedRun(items, at)) return true;
   }
   return false;
 }
+
+/** "a 12 h run": a noun, whatever form it could be. */
+const namedRun = (items: readonly Item[], at: number): boolean =>
+  items[at]?.senses.some((s) => s.tag === 'verb' && s.form === 'base') === true &&
+  (hasTag(items[at - 1], 'value') || isFn(items[at - 1], 'article'));
 
 /** "how long does it last": the verb, not "the last time". */
 function endures(items: readonly Item[], at: number): boolean {
@@ -146,7 +154,7 @@ function endures(items: readonly Item[], at: number): boolean {
   if (!item?.senses.some((s) => s.tag === 'verb' && s.code === 'last')) return false;
   if (item.text !== 'last') return true;
   const [before, next] = [items[at - 1], items[at + 1]];
-  if (isFn(before, 'article', 'be', 'have', 'my', 'we', 'someone', 'who', 'when')) return false;
+  if (before?.text !== 'they' && isFn(before, 'article', 'be', 'have', 'my', 'we', 'someone', 'who', 'when')) return false;
   return next === undefined || hasTag(next, 'machine') || isFn(next, 'on', 'in', 'for', 'with', 'at', 'here', 'now', 'we', 'until', 'i', 'my'); // prettier-ignore
 }
 

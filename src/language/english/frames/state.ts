@@ -245,7 +245,7 @@ const hasObject = (scene: Scene, at: number): boolean =>
 
 /** The trouble is itself a denial: "not round any more" tells of no end. */
 const DENIAL =
-  /^(?:not|no longer|never|won't|don't|doesn't|isn't|aren't|can't|cannot|couldn't|refuses|fails)\b/u;
+  /^(?:not|no longer|never|won't|don't|doesn't|isn't|aren't|can't|cannot|couldn't|does not|do not|did not|is not|are not|will not|can not|has not|could not|refuses|fails)\b/u;
 
 /** "no clicking any more", "the grinding has stopped", "fine now". */
 export function readGone(scene: Scene, seen: readonly Seen[]): Draft[] {

@@ -108,7 +108,11 @@ export function symptomsIn(scene: Scene): readonly Seen[] {
 /** A scene never changes; five frames ask for the same symptoms. */
 const memo = new WeakMap<Scene, readonly Seen[]>();
 
+/** "cuts out as it should": what was meant to happen is no trouble. */
+const AS_MEANT = /\b(?:as|like|the way) (?:it|they) (?:should|ought to|must|is meant to)\b|\bas (?:expected|intended|designed)\b/u;
+
 function seek(scene: Scene): Seen[] {
+  if (scene.items.some((item) => hasTag(item, 'finding') && AS_MEANT.test(item.text))) return [];
   const made = madeUp(scene);
   const found: Seen[] = made.map((one) => one.seen);
   scene.items.forEach((item, at) => {

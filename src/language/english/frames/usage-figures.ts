@@ -1,5 +1,5 @@
 /** Which figures of a clause are of a run: said with a unit, as a span of the clock, or as a bare number in a row. */
-import { hasTag, isFn } from '../../item.ts';
+import { hasTag, isFn, sensesOf } from '../../item.ts';
 import { deedOf, hasMachine, type Scene, valueOf } from '../../scene.ts';
 
 export interface Amounts {
@@ -47,9 +47,32 @@ function inARow(scene: Scene, earlier: readonly Scene[], later: readonly Scene[]
   const unit = unitAlong(scene, [...earlier].reverse()) ?? unitAlong(scene, later);
   return unit === undefined ? {} : { [unit]: value.value };
 }
+/** "hours today:", "print hours yesterday -", "grams run:": what the figures of the row below it are in. */
+function unitOfHead(scene: Scene): (typeof FIELDS)[number] | undefined {
+  const small = scene.items.every(
+    (item) => hasTag(item, 'date', 'unit', 'material') || isFn(item, 'article', 'for', 'of', 'my', 'in', 'on') || HEAD_WORDS.test(item.text),
+  );
+  if (!small || scene.items.length > LONGEST_HEAD || scene.clause.asked) return undefined;
+  const units = sensesOf(scene.items, 'unit').map((s) => s.code);
+  if (units.includes('hours') || scene.items.some((item) => /^(?:run ?time|usage|running time|print time|printing time|runs|log)$/u.test(item.text)))
+    return 'hours';
+  return units.includes('grams') ? 'grams' : units.includes('metres') ? 'metres' : undefined;
+}
+const LONGEST_HEAD = 5;
+const HEAD_WORDS = /^(?:run|printed|used|logged|usage|runtime|run time|running time|print time|printing time|runs|log|filament|filament used|report|so far|update)$/u;
+/** A head and the first of its figures: neither asks. */
+export const isLogHead = (scene: Scene, after: Scene | undefined): boolean =>
+  after !== undefined &&
+  /^(?:colon|dash|sentence)$/u.test(after.clause.joint) &&
+  hasMachine(after) &&
+  after.values.length > 0 &&
+  unitOfHead(scene) !== undefined;
+
 /** The unit of the nearest figure in that direction that bears one; nothing else may stand between. */
 function unitAlong(scene: Scene, row: readonly Scene[]): (typeof FIELDS)[number] | undefined {
   for (const other of row) {
+    const headed = other.index < scene.index ? unitOfHead(other) : undefined;
+    if (headed !== undefined) return headed;
     if (other.clause.sentence !== scene.clause.sentence || other.mood.question) return undefined;
     const units = FIELDS.filter((field) => valueOf(other, field) !== undefined);
     if (units.length > 0)

@@ -18,11 +18,11 @@ export const PART_WORDS: Readonly<Record<StockItem, string>> = {
     'thermistor, thermister, ~therm, temp sensor, temperature sensor, hot end sensor, hot end thermistor, temperature probe, temp probe, thermocouple, thermal sensor, heat sensor, ntc, thermo sensor',
   sock: 'sock, silicone sock, silicone boot, silicone cover, rubber cover, heater block jacket, silicone jacket, silicon sock, heater block cover, ~boot, heater sock, nozzle sock, hot end sock, block sock, heat block sock, heater block sock',
   'hot-end-fan':
-    'hot end fan, hot end cooling fan, heat sink fan, cold end fan, extruder fan, heat break fan, hot end cooler, hotend cooling fan, hot end blower, always on fan, 30 mm fan, small fan, heat sink cooling fan',
+    'hot end ventilator, nozzle fan, hot end fan, hot end cooling fan, heat sink fan, cold end fan, extruder fan, heat break fan, hot end cooler, hotend cooling fan, hot end blower, always on fan, 30 mm fan, small fan, heat sink cooling fan',
   'part-fan':
-    'part fan, part cooling fan, parts fan, part cooler, print fan, layer fan, print cooling fan, part cooling, duct fan, part cooling blower, ~blower, parts cooling fan, layer cooling fan, blower fan, radial fan, model fan, cooling duct fan, front fan, object fan',
+    'part ventilator, print ventilator, object ventilator, part fan, part cooling fan, parts fan, part cooler, print fan, layer fan, print cooling fan, part cooling, duct fan, part cooling blower, ~blower, parts cooling fan, layer cooling fan, blower fan, radial fan, model fan, cooling duct fan, front fan, object fan',
   'board-fan':
-    'board fan, mainboard fan, main board fan, motherboard fan, electronics fan, case fan, psu fan, control box fan, control board fan, driver fan, power supply fan, electronics box fan, electronics cooling fan, controller fan, base fan, board cooling fan, stepper driver fan',
+    'electronics ventilator, board ventilator, board fan, mainboard fan, main board fan, motherboard fan, electronics fan, case fan, psu fan, control box fan, control board fan, driver fan, power supply fan, electronics box fan, electronics cooling fan, controller fan, base fan, board cooling fan, stepper driver fan',
   'feeder-gear':
     'drive gear, extruder gear, hobbed gear, hobbed bolt, ~hob, ~cog, toothed wheel, knurled wheel, filament gear, dual gear, feeder gear, feed gear, ~gear, feeder cog, drive cog, extruder cog, hobbed wheel, drive wheel, feeder wheel, feed wheel, extruder wheel, drive gears, hobbed drive gear, idler gear, knurled gear, filament drive gear, feeder drive gear, extruder drive gear, grip gear, driven gear, gear set, gearset, teeth of the feeder, feeder teeth, gear teeth, filament cog, pinch wheel, pinch gear',
   'guide-tube':

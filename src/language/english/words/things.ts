@@ -3,7 +3,7 @@ import type { Thing } from '../../senses.ts';
 
 export const THING_WORDS: Readonly<Record<Thing, string>> = {
   bed: 'bed, print bed, platform, printbed, build bed, print table, y bed',
-  fan: 'fan, cooling fan, vent fan, fans, cooler',
+  fan: 'fan, ventilator, cooling fan, vent fan, fans, cooler',
   feeder:
     'feeder, extruder, feed, filament drive, extruder body, feed unit, feeder mechanism, extruder drive, feeder block, extruder gears and arm, feed mechanism, drive unit, feeder unit, cold end, extruder assembly, feeder housing',
   'hot-end':
