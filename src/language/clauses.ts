@@ -78,11 +78,16 @@ const isAmount = (item: Item | undefined): boolean =>
 /** "elm three hours cedar two and maple one": a figure and then the next name, a mark or the end. */
 const isLoneFigure = (items: readonly Item[], at: number): boolean =>
   sense(items[at], 'value')?.code === 'bare' &&
-  (items[at + 1] === undefined || hasTag(items[at + 1], 'machine', 'joint') || Object.hasOwn(MARKS, items[at + 1]?.text ?? ''));
+  (items[at + 1] === undefined ||
+    hasTag(items[at + 1], 'machine', 'joint') ||
+    Object.hasOwn(MARKS, items[at + 1]?.text ?? ''));
 /** "alder 12h birch 3h elm 7h", "12h alder 3h birch": a log without commas; each name has its own figure. */
 function opensEntry(current: readonly Item[], items: readonly Item[], at: number): boolean {
   const [item, last] = [items[at], current.at(-1)];
   if (!last || !item) return false;
+  // "new motor on elm the old one had died": what was told of the old part is its own clause.
+  if (/^(?:the )?(?:old|last|previous|original) one$/u.test(item.text) && isFn(items[at + 1], 'be', 'have'))
+    return current.some((one) => hasTag(one, 'part')) && !isFn(last, 'for', 'with', 'of', 'from');
   const named = current.some((one) => hasTag(one, 'machine'));
   if (hasTag(item, 'machine'))
     return (
@@ -301,17 +306,32 @@ function lendsParts(last: Piece, joint: Joint): boolean {
     last.items.some((item) => hasTag(item, 'part', 'thing', 'spec', 'material', 'machine'))
   );
 }
+/** "elm nozzle and sock swapped": the next part opens its stretch, and whatever is said comes after it. */
+function goesOnListing(next: Piece): boolean {
+  if (next.joint !== 'and' && next.joint !== 'comma') return false;
+  const first = next.items.findIndex(
+    (item) => !isFn(item, 'article', 'its', 'both', 'old') && !hasTag(item, 'spec'),
+  );
+  const head = next.items[first];
+  return (
+    hasTag(head, 'part', 'thing') &&
+    !hasTag(head, 'symptom', 'complaint', 'state', 'date') &&
+    !(hasTag(head, 'verb') && !hasTag(head, 'part'))
+  );
+}
 /** The next stretch has a predicate of its own but nothing that it could be said of. */
 function nextLacksNoun(next: Piece | undefined, own: Shape): boolean {
   if (!next) return false;
   const shaped = shape(next.items);
   if (own.machine)
     return (
-      shaped.predicate &&
-      !shaped.machine &&
-      (next.joint === 'colon' ||
-        next.joint === 'dash' ||
-        (next.joint === 'comma' && !shaped.part && !shaped.value))
+      !next.items.some((item) => hasTag(item, 'machine', 'stranger')) &&
+      ((shaped.predicate &&
+        !shaped.machine &&
+        (next.joint === 'colon' ||
+          next.joint === 'dash' ||
+          (next.joint === 'comma' && !shaped.part && !shaped.value))) ||
+        (!shaped.value && shaped.part && goesOnListing(next)))
     );
   return (
     (next.joint === 'and' && (!shaped.predicate || shaped.part)) ||

@@ -122,6 +122,19 @@ function lendNouns(scenes: readonly Scene[]): Scene[] {
     return scene;
   });
 }
+/** "the nut of the Z screw was worn, so I fitted a new nut": the same nut. */
+function sameNut(scenes: readonly Scene[]): Scene[] {
+  let named = false;
+  return scenes.map((scene) => {
+    const nouns = scene.nouns.map((noun): NounAt =>
+      named && /^nuts?$/u.test(scene.items[noun.at]?.text ?? '')
+        ? { ...noun, code: 'screw-nut', part: 'screw-nut', weak: false }
+        : noun,
+    );
+    named ||= scene.nouns.some((noun) => noun.code === 'screw-nut');
+    return named ? { ...scene, nouns } : scene;
+  });
+}
 /** How a first layer lies: "thick at the front and thin at the back" is of one layer. */
 const OF_LAYERS = new Set<string>(['squashed', 'round-lines', 'gaps', 'thin', 'fat']);
 const isComplaint = (item: Item, codes: ReadonlySet<string>): boolean =>
@@ -133,7 +146,16 @@ const countsAgain = (scene: Scene): boolean =>
   ((scene.nouns.some((noun) => noun.code === 'shelf') &&
     scene.items.some((item) => hasTag(item, 'unit') && !hasTag(item, 'value')) &&
     scene.values.some((value) => value.code === 'bare')) ||
+    saysHowMany(scene) ||
     /\b(?:at|down to) (?:zero|none|nil|nothing|0|one|two)$/u.test(scene.text));
+/** "there are 14", "we have 5 of them left": a figure and nothing that it is of. */
+const saysHowMany = (scene: Scene): boolean =>
+  scene.values.length === 1 &&
+  scene.values[0]?.code === 'bare' &&
+  scene.verbs.every((verb) => ['get', 'take', 'find', 'make', 'put-off', 'leave'].includes(verb.code)) &&
+  /^(?:so |and |that )?(?:(?:there|we|i) (?:are|is|'s|'re|have|'ve|'ve got|have got|got) |it 's |makes )(?:about |only |still |exactly |now )?\S+(?: of them| of those)?(?: left| now| still| in all| in total| there)?$/u.test(
+    scene.text,
+  );
 /** "checked the belts on elm, slack": a complaint alone is of what stands before it. */
 const complains = (scene: Scene): boolean =>
   scene.items.length <= 4 &&
@@ -143,6 +165,8 @@ const complains = (scene: Scene): boolean =>
     /^(?:gave up|packed in|packed up|quit|stopped)$/u.test(scene.items[0]?.text ?? '')
   ) &&
   (['comma', 'colon', 'dash', 'but', 'bracket'].includes(scene.clause.joint) ||
+    // "… a connector which is brown and hot"
+    (scene.clause.joint === 'because' && isFn(scene.items[0], 'be')) ||
     (scene.clause.joint === 'and' && scene.items.some((item) => isComplaint(item, OF_LAYERS)))) &&
   scene.items.some((item) => hasTag(item, 'complaint')) &&
   !scene.items.some((item) => hasTag(item, 'machine', 'value', 'symptom') && !hasTag(item, 'complaint'));
@@ -160,6 +184,27 @@ function lendVerbs(scenes: readonly Scene[]): Scene[] {
   return out;
 }
 
+/** "… got replaced, and I did the thermistor too". */
+const swapped = (scene: Scene): boolean => scene.verbs.some((verb) => verb.deed && verb.code === 'swap');
+
+/** "put 2 spools of filament and one spool holder in the cupboard": where the list ends is where all of it went. */
+function lendShelf(scenes: readonly Scene[]): Scene[] {
+  return scenes.map((scene, i) => {
+    const after = scenes[i + 1];
+    const shelf = after?.nouns.find((noun) => noun.code === 'shelf');
+    const put = scene.verbs.filter((verb) => verb.deed && verb.code === 'put');
+    const list =
+      shelf !== undefined &&
+      put.length > 0 &&
+      after?.clause.joint === 'and' &&
+      after.clause.sentence === scene.clause.sentence &&
+      [scene, after].every((one) => one.values.some((value) => value.code === 'bare') && !one.machine) &&
+      after.verbs.every((verb) => !verb.deed) &&
+      scene.nouns.every((noun) => noun.code !== 'shelf');
+    return list ? { ...scene, nouns: [...scene.nouns, { ...shelf, at: -1 }] } : scene;
+  });
+}
+
 const COUNTING = new Set(['arrive', 'count', 'use', 'take', 'buy', 'bin']);
 const LISTING = new Set(['and', 'comma', 'colon', 'dash']);
 
@@ -168,7 +213,9 @@ function withVerbs(scene: Scene, before: Scene | undefined): Scene {
   const too =
     scene.items.some((item) => isFn(item, 'too') && !hasTag(item, 'joint')) &&
     scene.items.some((item) => hasTag(item, 'machine', 'part', 'thing')) &&
-    scene.verbs.every((verb) => verb.form === 'base' || verb.form === 's');
+    scene.verbs.every(
+      (verb) => verb.form === 'base' || verb.form === 's' || (verb.code === 'did' && swapped(before)),
+    );
   if (too && before.verbs.some((verb) => verb.deed))
     return { ...scene, verbs: before.verbs.filter((verb) => verb.deed).map((verb) => ({ ...verb, at: -1 })) };
   if (scene.clause.sentence !== before.clause.sentence || scene.verbs.some((verb) => verb.form !== 'base'))
@@ -178,7 +225,10 @@ function withVerbs(scene: Scene, before: Scene | undefined): Scene {
     ...scene,
     verbs: verbs.map((verb) => ({ ...verb, at: -1 })),
   });
-  const counts = before.verbs.filter((verb) => verb.deed && COUNTING.has(verb.code));
+  const shelved = scene.nouns.some((noun) => noun.code === 'shelf');
+  const counts = before.verbs.filter(
+    (verb) => verb.deed && (COUNTING.has(verb.code) || (shelved && verb.code === 'put')),
+  );
   const list =
     items.some((item) => hasTag(item, 'value')) &&
     !items.some(
@@ -187,6 +237,9 @@ function withVerbs(scene: Scene, before: Scene | undefined): Scene {
   if (list && counts.length > 0 && LISTING.has(scene.clause.joint)) return lend(counts);
   if (scene.clause.joint !== 'and' && scene.clause.joint !== 'comma') return scene;
   const machine = items.some((item) => hasTag(item, 'machine'));
+  // "fitted a new nut and a new lead screw"
+  const fits = before.verbs.filter((verb) => verb.deed && ['swap', 'fit', 'install'].includes(verb.code));
+  if (fits.length > 0 && !machine && isNewPart(scene)) return lend(fits);
   const silent = items.every(
     (item) =>
       !hasTag(item, 'symptom', 'complaint', 'state', 'value', 'finding') &&
@@ -195,6 +248,13 @@ function withVerbs(scene: Scene, before: Scene | undefined): Scene {
   const deeds = before.verbs.filter((verb) => verb.deed);
   return machine && silent && deeds.length > 0 ? lend(deeds) : scene;
 }
+
+/** "a new lead screw", "fresh sock": a new part, and nothing said of it. */
+const isNewPart = ({ items, verbs }: Scene): boolean =>
+  items.length <= 5 &&
+  verbs.length === 0 &&
+  items.some((item) => isFn(item, 'new')) &&
+  items.every((item) => isFn(item, 'article', 'new', 'too', 'its') || hasTag(item, 'part', 'spec'));
 
 /** "belts on alder and wheels on birch checked": the deed at the end is of both. */
 function lendBack(scenes: readonly Scene[]): Scene[] {
@@ -226,4 +286,4 @@ function lendBack(scenes: readonly Scene[]): Scene[] {
 }
 
 export const inContext = (scenes: readonly Scene[]): Scene[] =>
-  lendVerbs(lendNouns(lendBack(wishBack(settleMoods(scenes)))));
+  lendVerbs(lendShelf(lendNouns(sameNut(lendBack(wishBack(settleMoods(scenes)))))));

@@ -47,7 +47,15 @@ export function isDeed(
   // "nothing replaced", "nothing was changed"
   if (isFn(before, 'nothing') || (isFn(before, 'be') && isFn(items[at - 2], 'nothing'))) return false;
   // "the cartridge had burned out": it did so by itself.
-  if (code === 'clear' && hasTag(items[at], 'complaint') && !hasTag(items[at + 1], 'part', 'thing') && !isFn(items[at + 1], 'article', 'my', 'its'))
+  if (
+    code === 'clear' &&
+    hasTag(items[at], 'complaint') &&
+    !hasTag(items[at + 1], 'part', 'thing') &&
+    !isFn(items[at + 1], 'article', 'my', 'its')
+  )
+    return false;
+  // "the pulley was broken" tells of a trouble, "broke a nozzle" of a spare.
+  if (code === 'bin' && hasTag(items[at], 'complaint') && isFn(before, 'be') && before?.text !== 'got')
     return false;
   const toBe = before?.text === 'be' || (isFn(before, 'be') && isFn(items[at - 2], 'should', 'will', 'to'));
   if (toBe || /^(?:can|may)$/u.test(before?.text ?? '')) return false;

@@ -202,7 +202,9 @@ export function readMood(clause: Clause): Mood {
 /** "one of the rods", "one of our plates": which of several like parts it was leaves nothing in doubt. */
 const picks = (items: readonly Item[], at: number): boolean =>
   /^one of (?:the|our|its|those)$/u.test(items[at]?.text ?? '') &&
-  (hasTag(items[at + 1], 'part') || (hasTag(items[at + 1], 'spec', 'machine') && items.slice(at + 2, at + 4).some((item) => hasTag(item, 'part'))));
+  (hasTag(items[at + 1], 'part') ||
+    (hasTag(items[at + 1], 'spec', 'machine') &&
+      items.slice(at + 2, at + 4).some((item) => hasTag(item, 'part'))));
 
 /** "should juniper lose its head again: …": an "if" without the word. */
 const isInvertedIf = ({ items, asked }: Clause): boolean =>

@@ -24,6 +24,8 @@ const FASTENED = [
   'snap on',
   'solder in',
 ];
+/** "switched it off": no swap, whatever the verb alone may be. */
+const POWER = ['switch off', 'turn off', 'power off', 'shut off', 'power down', 'shut down'];
 /** How far the particle may stand from its verb. */
 const REACH = 7;
 
@@ -43,6 +45,8 @@ function build(): Map<string, { code: VerbClass; form: VerbForm }[]> {
   for (const phrase of FASTENED)
     for (const { words, form } of verbForms(phrase))
       if (form === 'past') table.set(words, [{ code: 'fit', form }]);
+  for (const phrase of POWER)
+    for (const { words, form } of verbForms(phrase)) table.set(words, [{ code: 'plug', form }]);
   return table;
 }
 

@@ -16,7 +16,8 @@ const WISHES =
 const TELLING =
   'report, inform you, tell you, let you know, mention, announce, inform, post, add, say, note, inform everybody, inform everyone, let everyone know, notify you';
 const ASKING = 'can you, could you, would you, will you, can you please, could you please, please';
-const NOTING = 'note, log, record, write down, note down, put down, make a note, take note, jot down, note for me';
+const NOTING =
+  'note, log, record, write down, note down, put down, make a note, take note, jot down, note for me';
 const HUMBLE =
   "not sure if this goes here, not sure if this belongs here, not sure whether this goes here, not sure this is the right place, not sure if this is the right place, don't know if this goes here, dunno if this goes here, not sure if this is the right channel, sorry if this is the wrong channel, sorry if this is the wrong place, hope this is the right place, i hope this is the right channel, not sure how this works, i don't know how this works, not sure who to tell, i am new here, i'm new here, new here, not sure if i should say this, not sure if anyone cares, not sure if it matters";
 
@@ -36,14 +37,17 @@ const PLEASE: Sense = { tag: 'fn', code: 'please' };
 
 const OPENS = /^(?:[.!?;\n,:]|\.\.\.|-|\uFFF9|so|and|but|ok|okay|hi|hello|hey|um|also|oh|well|right|now)$/u;
 /** Verbs of keeping or telling that every preface holds: most messages have none, and cost nothing here. */
-const MARKED = /\b(?:that|note|log|record|report|write|fyi|know|info|information|post|say|mention|add|tell|here|place|channel|works|matters|cares|this|ask|beg|kind|good|grateful|appreciate|request|asked|kindness)\b/u;
+const MARKED =
+  /\b(?:that|note|log|record|report|write|fyi|know|info|information|post|say|mention|add|tell|here|place|channel|works|matters|cares|this|ask|beg|kind|good|grateful|appreciate|request|asked|kindness)\b/u;
 
 /** A figure, a name or a part must stand behind a preface without "that": "can you log in" announces nothing. */
 const reports = (items: readonly Item[], from: number): boolean =>
   items
     .slice(from, from + 12)
     .some((item) =>
-      item.senses.some((s) => s.tag === 'machine' || (s.tag === 'value' && s.code !== 'bare') || s.tag === 'stranger'),
+      item.senses.some(
+        (s) => s.tag === 'machine' || (s.tag === 'value' && s.code !== 'bare') || s.tag === 'stranger',
+      ),
     );
 
 export function withoutPrefaces(items: readonly Item[]): readonly Item[] {

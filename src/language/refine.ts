@@ -2,7 +2,7 @@
 import type { Task } from '../maintenance/codes.ts';
 import type { Act } from './act.ts';
 import { REASON_OF } from './english/frames/symptom-table.ts';
-import { sensesOf } from './item.ts';
+import { isFn, sensesOf } from './item.ts';
 import type { Placed } from './placed.ts';
 import { byClause, materialAfter, oneRun, weightAfter } from './runs.ts';
 import type { Scene } from './scene.ts';
@@ -17,6 +17,10 @@ interface Rule {
 const machineOf = (act: Act): string | undefined => ('machine' in act ? act.machine : undefined);
 const sameMachine = (a: Act, b: Act): boolean => machineOf(a) === machineOf(b);
 const near = (a: Placed, b: Placed): boolean => Math.abs(a.draft.clause - b.draft.clause) <= 1;
+
+/** "new nozzle, old one was toast (worn)": over the clause that speaks of the old one. */
+const isPastOld = (scenes: readonly Scene[], a: Placed, b: Placed): boolean =>
+  b.draft.clause === a.draft.clause + 2 && isFn(scenes[a.draft.clause + 1]?.items[0], 'old');
 
 /** Only neighbours are looked at: the list is in order of clauses, so a short window is enough. */
 const WINDOW = 12;
@@ -81,12 +85,16 @@ const RULES: readonly Rule[] = [
       const out = placed.map((one, at): Placed => {
         const { act } = one;
         if (act.kind !== 'swap') return one;
+        let reasoned: Placed | undefined;
         for (const other of around(placed, at)) {
-          const reason = near(one, other) && !taken.has(other) ? reasonFrom(other, act) : undefined;
-          if (reason === undefined || (act.reason !== undefined && act.reason !== reason)) continue;
+          const close = near(one, other) || isPastOld(scenes, one, other);
+          const reason = close && !taken.has(other) ? reasonFrom(other, act) : undefined;
+          const said = reasoned?.act.kind === 'swap' ? reasoned.act.reason : act.reason;
+          if (reason === undefined || (said !== undefined && said !== reason)) continue;
           taken.add(other);
-          return { ...one, act: { ...act, reason } };
+          reasoned = { ...one, act: { ...act, reason } };
         }
+        if (reasoned) return reasoned;
         if (act.reason !== undefined) return one;
         const reason = reasonBeside(scenes, one.draft.clause, drafted);
         return reason === undefined ? one : { ...one, act: { ...act, reason } };

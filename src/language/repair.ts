@@ -109,14 +109,17 @@ function repairOnce(items: readonly Item[]): Item[] | undefined {
 function renamed(items: readonly Item[]): readonly Item[] {
   const phrases = EDITS(items).filter(({ from, to }) => coversItems(items, from, to));
   if (phrases.length === 0) return items;
-  const edits = new Set(phrases.flatMap(({ from, to }) => Array.from({ length: to - from }, (_, i) => from + i)));
+  const edits = new Set(
+    phrases.flatMap(({ from, to }) => Array.from({ length: to - from }, (_, i) => from + i)),
+  );
   for (let at = 1; at < items.length; at += 1) {
     if (!edits.has(at)) continue;
     let [from, to] = [at, at];
     while (/^(?:,|-|\.\.\.)$/u.test(items[from - 1]?.text ?? '')) from -= 1;
     while (edits.has(to) || /^(?:,|-|\.\.\.)$/u.test(items[to]?.text ?? '')) to += 1;
     const firm = items.slice(from, to).some((item, i) => edits.has(from + i) && !FAINT.test(item.text));
-    const opens = from === 1 || isBreak(items[from - 2]) || isFn(items[from - 2], 'on', 'for', 'article', 'to', 'of');
+    const opens =
+      from === 1 || isBreak(items[from - 2]) || isFn(items[from - 2], 'on', 'for', 'article', 'to', 'of');
     if (firm && opens && hasTag(items[from - 1], 'machine') && hasTag(items[to], 'machine'))
       return [...items.slice(0, from - 1), ...items.slice(to)];
   }

@@ -70,7 +70,12 @@ export function createScanner(names: KnownNames): Scanner {
 function scan(text: string, today: LocalDate, book: NameBook, speller: Speller): Scan {
   const tokens = correct(tokenise(normalise(text)), speller);
   const items = settleAttributes(
-    readDates(readValues(settleNames(readNumbers(joinNumbers(withMentions(withoutSounds(lookUp(tokens, book)))), book), book)), today),
+    readDates(
+      readValues(
+        settleNames(readNumbers(joinNumbers(withMentions(withoutSounds(lookUp(tokens, book)))), book), book),
+      ),
+      today,
+    ),
   );
   const corrections = tokens.flatMap((token) =>
     token.said === undefined ? [] : [{ said: token.said, meant: token.text }],

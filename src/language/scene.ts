@@ -1,5 +1,5 @@
 /** One clause laid open for the frames: its verbs, nouns, figures and mood, found once. */
-import type { Material, StockItem } from '../maintenance/codes.ts';
+import { isPart, type Material, type StockItem } from '../maintenance/codes.ts';
 import type { Act } from './act.ts';
 import type { Clause } from './clauses.ts';
 import { byInstrument, isDeed } from './deeds.ts';
@@ -80,7 +80,7 @@ export function makeScene(clause: Clause, mood: Mood, index: number, named: bool
     fns: fnsOf(items),
     machine: items.some((item) => hasTag(item, 'machine', 'stranger')),
     verbs: items.flatMap((item, at) => verbsOf(item, at, items, mood, named)),
-    nouns: boreNoun(items, headsOnly(items, items.flatMap((item, at) => (isOfPaper(items[at + 1]) ? [] : nounOf(item, at))))),
+    nouns: boreNoun(items, ofWhole(items, headsOnly(items, items.flatMap((item, at) => (isOfPaper(items[at + 1]) ? [] : nounOf(item, at)))))),
     materials: sensesOf(items, 'material').map((s) => s.code),
     span: [items[0]?.from ?? 0, items.at(-1)?.to ?? 0],
     text: items.map((item) => item.text).join(' '),
@@ -89,10 +89,12 @@ export function makeScene(clause: Clause, mood: Mood, index: number, named: bool
 
 function verbsOf(item: Item, at: number, items: readonly Item[], mood: Mood, named: boolean): VerbAt[] {
   const own = item.senses.filter((s): s is SenseOf<'verb'> => s.tag === 'verb');
+  const split = withParticle(items, at);
+  const off = split.some((one) => one.code === 'plug');
   const meant = [
-    ...own,
+    ...(off ? own.filter((s) => s.code !== 'swap' && s.code !== 'adjust') : own),
     ...(own.some((s) => s.form !== 'base') ? [] : byInstrument(item)),
-    ...withParticle(items, at).filter((split) => own.every((s) => s.code !== split.code)),
+    ...split.filter((one) => own.every((s) => s.code !== one.code)),
   ];
   if (meant.length === 0) return [];
   if (gotStuck(item, items[at - 1]) || isAwaited(at, items) || isTheirs(at, items)) return [];
@@ -133,6 +135,42 @@ function headsOnly(items: readonly Item[], nouns: readonly NounAt[]): NounAt[] {
       items[next.at]?.text !== 'lube'
     );
   });
+}
+
+/** What a part is called together with the whole that it is of. */
+const OF_WHOLE: Readonly<Partial<Record<string, Readonly<Partial<Record<string, StockItem>>>>>> = {
+  nut: { 'lead-screw': 'screw-nut', 'z-axis': 'screw-nut', 'ball-screw': 'screw-nut' },
+  fan: { 'hot-end': 'hot-end-fan', nozzle: 'hot-end-fan', 'heat-break': 'hot-end-fan', 'control-board': 'board-fan', 'power-supply': 'board-fan', wiring: 'board-fan', print: 'part-fan', 'printed-part': 'part-fan' },
+  ventilator: { 'hot-end': 'hot-end-fan', nozzle: 'hot-end-fan', 'control-board': 'board-fan', 'power-supply': 'board-fan', print: 'part-fan' },
+  sensor: { 'hot-end': 'thermistor', nozzle: 'thermistor', temperature: 'thermistor', filament: 'filament-sensor' },
+  heater: { bed: 'bed-heater', 'build-plate': 'bed-heater' },
+  tube: { 'hot-end': 'liner' },
+}; // prettier-ignore
+/** "the nut of the Z screw", "the connector of the bed": the whole only says which part it is. */
+function ofWhole(items: readonly Item[], nouns: NounAt[]): NounAt[] {
+  if (nouns.length < 2) return nouns;
+  const owners = new Set<NounAt>();
+  const out = nouns.map((noun, i): NounAt => {
+    const whole = nouns[i + 1];
+    if (!whole || !joinedByOf(items, noun.at, whole.at)) return noun;
+    const word = (items[noun.at]?.text ?? '').replace(/s$/u, '');
+    const named = OF_WHOLE[word]?.[whole.code];
+    if (named === undefined && (noun.part === undefined || !isPart(noun.part))) return noun;
+    owners.add(whole);
+    return named === undefined ? noun : { ...noun, code: named, part: named, weak: false };
+  });
+  return out.filter((_, i) => nouns[i] !== undefined && !owners.has(nouns[i]));
+}
+function joinedByOf(items: readonly Item[], at: number, whole: number): boolean {
+  if (whole - at < 2 || whole - at > 4 || items[at + 1]?.text !== 'of') return false;
+  // Small gaps only: a joint that was cut away left a wider one.
+  return items
+    .slice(at + 2, whole + 1)
+    .every(
+      (item, i) =>
+        item.from - (items[at + 1 + i]?.to ?? 0) <= 1 &&
+        (at + 2 + i === whole || isFn(item, 'article', 'its', 'possessive') || hasTag(item, 'machine')),
+    );
 }
 
 /** "fitted a hardened 0.6", "put the 0.4 back in": a bore and no part named is a nozzle. */

@@ -17,12 +17,16 @@ function terse(scene: Scene): boolean {
   if (scene.values.some((v) => v.code !== 'days' && v.code !== 'months')) return false;
   if (scene.verbs.some((verb) => verb.deed && !MILD.has(verb.code) && !isFn(items[verb.at], 'left')))
     return false;
+  // "…, on the shelf": where what was told before is, no question of its own
+  if (scene.index > 0 && isFn(items[0], 'on', 'in', 'at') && scene.clause.joint === 'comma' && !mood.question)
+    return false;
   // "took the last sock from the shelf" tells of a deed
   if (items[0]?.senses.some((s) => s.tag === 'verb' && s.form === 'past')) return false;
   if (isFn(items[0], 'it', 'they', 'i', 'we') || items.some((item) => isFn(item, 'no', 'anymore')))
     return false;
   const asksHow = (item: Item): boolean =>
-    isCue(item, 'how-many', 'how-long', 'how-tight') || (isFn(item, 'how') && isCue(item, 'old', 'how-often'));
+    isCue(item, 'how-many', 'how-long', 'how-tight') ||
+    (isFn(item, 'how') && isCue(item, 'old', 'how-often'));
   if (isCue(items[0], 'strong') || items.some(asksHow)) return true;
   const last = items.findLast((item) => !hasTag(item, 'date', 'machine'));
   return isCue(last, 'strong') && !isTold(items);
@@ -52,7 +56,11 @@ function asksColleague({ items, verbs }: Scene): boolean {
   );
   const next = isFn(items[at + 1], 'please', 'just') ? at + 2 : at + 1;
   // "@priya can you do alder's belts": who is called by name is no bot.
-  if (at > 0 && hasTag(items[at - 1], 'person') && !verbs.some((verb) => verb.at === next && verb.code === 'say'))
+  if (
+    at > 0 &&
+    hasTag(items[at - 1], 'person') &&
+    !verbs.some((verb) => verb.at === next && verb.code === 'say')
+  )
     return true;
   const wanted = verbs.find((verb) => verb.at === next && HANDWORK.has(verb.code) && verb.form !== 'past');
   return (

@@ -154,7 +154,8 @@ function endures(items: readonly Item[], at: number): boolean {
   if (!item?.senses.some((s) => s.tag === 'verb' && s.code === 'last')) return false;
   if (item.text !== 'last') return true;
   const [before, next] = [items[at - 1], items[at + 1]];
-  if (before?.text !== 'they' && isFn(before, 'article', 'be', 'have', 'my', 'we', 'someone', 'who', 'when')) return false;
+  if (before?.text !== 'they' && isFn(before, 'article', 'be', 'have', 'my', 'we', 'someone', 'who', 'when'))
+    return false;
   return next === undefined || hasTag(next, 'machine') || isFn(next, 'on', 'in', 'for', 'with', 'at', 'here', 'now', 'we', 'until', 'i', 'my'); // prettier-ignore
 }
 

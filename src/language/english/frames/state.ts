@@ -44,7 +44,8 @@ export function readState(scene: Scene, before?: Scene): Draft[] {
   if (!told || (mood.requested && !forbids(scene))) return [];
   const states = sensesOf(items, 'state').map((s) => s.code);
   const spoken = textOf(scene);
-  if (pulledPlug(scene)) return [draft(scene, { kind: 'down' }, 'state: taken out of use')];
+  if (pulledPlug(scene) || hungNotice(scene))
+    return [draft(scene, { kind: 'down' }, 'state: taken out of use')];
   if (mood.negated && !forbids(scene) && !handsIn(scene) && !/no longer|any more/u.test(spoken))
     return states.includes('up') && ofMachine(scene) && hasMachine(scene)
       ? [draft(scene, { kind: 'down' }, 'state: not usable')]
@@ -60,11 +61,11 @@ export function readState(scene: Scene, before?: Scene): Draft[] {
   );
   if (
     handsIn(scene) ||
-    (states.includes('open') &&
+    ((states.includes('open') || partsOff(scene)) &&
       !mood.negated &&
       !forbids(scene) &&
       !states.includes('close') &&
-      (hot ? /in bits|in pieces|apart|open/u.test(spoken) : true) &&
+      (hot ? partsOff(scene) || /in bits|in pieces|apart|open/u.test(spoken) : true) &&
       !isShut(scene))
   )
     return opened(scene);
@@ -120,6 +121,29 @@ function handsIn(scene: Scene): boolean {
         /elbow|wrist|arm|deep/u.test(textOf(scene))),
   );
 }
+/** What a machine cannot run without. */
+const LIMBS: ReadonlySet<string> = new Set([
+  'carriage',
+  'gantry',
+  'hot-end',
+  'bed',
+  'feeder',
+  'enclosure',
+  'guard',
+  'frame',
+]);
+/** "got alder's carriage off", "elm's gantry is off": it lies beside the machine now. */
+const partsOff = (scene: Scene): boolean =>
+  !scene.mood.negated &&
+  scene.nouns.some(
+    (noun) =>
+      LIMBS.has(noun.code) &&
+      /^(?:off|out|apart|removed)$/u.test(scene.items[noun.at + 1]?.text ?? '') &&
+      !someFn(scene, 'back', 'again'),
+  ) &&
+  scene.items.some((item) => /^(?:got|have|'ve|has|with)$/u.test(item.text)) &&
+  scene.materials.length === 0 &&
+  scene.values.length === 0;
 /** "back together and good to go"; the "up again" of "closed up again" is no such thing. */
 const isUpBesides = (scene: Scene): boolean =>
   scene.items.some(
@@ -166,6 +190,14 @@ function pulledPlug(scene: Scene): boolean {
     );
   return sign || (strong && scene.nouns.every((noun) => noun.part === undefined || noun.code === 'wiring'));
 }
+/** "taped a don't use note on": what hangs on it forbids it. */
+const hungNotice = (scene: Scene): boolean =>
+  scene.items.some(
+    (item, at) =>
+      item.senses.some((s) => s.tag === 'state' && s.code === 'down') &&
+      /^(?:note|sign|label|sticker|tag|notice|post it|paper)$/u.test(scene.items[at + 1]?.text ?? '') &&
+      at > 0,
+  );
 /** "is back on monday": said now of a day that is not today. */
 const isToCome = (scene: Scene): boolean =>
   scene.items.some((item) => /^(?:is|'s|are|'re)$/u.test(item.text)) &&

@@ -22,7 +22,10 @@ const isArrival = (scene: Scene): boolean =>
   scene.items.length <= 5 &&
   spares(scene).length === 0 &&
   scene.verbs.some((verb) => verb.deed && verb.code === 'arrive') &&
-  scene.nouns.some((noun) => noun.code === 'shelf' || noun.code === 'pack') &&
+  (scene.nouns.some((noun) => noun.code === 'shelf' || noun.code === 'pack') ||
+    scene.items.some((item) =>
+      /^(?:parcel|delivery|order|box|package|shipment|stuff|goodies|post)$/u.test(item.text),
+    )) &&
   !scene.items.some((item) => hasTag(item, 'machine', 'foreign'));
 const isHeadWord = (item: Item): boolean => HEADS.some(([pattern]) => pattern.test(item.text));
 

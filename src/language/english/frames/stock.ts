@@ -97,7 +97,10 @@ export function direction(scene: Scene): Change | undefined {
   if (deedOf(scene, 'get') && items.at(-1)?.text === 'in' && !hasMachineIn(scene)) return 'in';
   if (deedOf(scene, 'buy') && scene.values.some((value) => value.code === 'bare') && !hasMachineIn(scene))
     return 'in';
-  if (deedOf(scene, 'get', 'buy') && (shelf || someFn(scene, 'new', 'more', 'another'))) return 'in';
+  if (arrivesIn(scene)) return 'in';
+  const holds = items.some((item, i) => item.text === 'got' && isFn(items[i - 1], 'have'));
+  if (deedOf(scene, 'get', 'buy') && !holds && (shelf || someFn(scene, 'new', 'more', 'another')))
+    return 'in';
   if (deedOf(scene, 'use', 'take', 'remove') && (shelf || !hasMachineIn(scene))) return 'out';
   if (
     someFn(scene, 'left') ||
@@ -128,6 +131,17 @@ const usedUp = (scene: Scene): boolean =>
   scene.items.length <= 6 &&
   (/\b(?:is|are) (?:all|all gone|finished|empty|used up|at an end|no more there)$/u.test(scene.text) ||
     /\b(?:don't|do not|haven't|have not)(?: have| got)? (?:any )?more\b/u.test(scene.text));
+/** "six wheels and two idlers in": a list and whither it went. */
+function arrivesIn(scene: Scene): boolean {
+  const last = scene.items.findLast((item) => !hasTag(item, 'date') && !isFn(item, 'now', 'just'));
+  return (
+    last?.text === 'in' &&
+    scene.values.some((value) => value.code === 'bare' && Number.isInteger(value.value)) &&
+    scene.nouns.every((noun) => noun.at >= 0) &&
+    scene.verbs.every((verb) => !verb.deed) &&
+    !hasMachineIn(scene)
+  );
+}
 const hasMachineIn = (scene: Scene): boolean =>
   scene.items.some((item) => hasTag(item, 'machine', 'stranger'));
 

@@ -63,10 +63,11 @@ function countFor(scene: Scene, noun: NounAt): number | undefined {
   return undefined;
 }
 
-function toDraft(scene: Scene, noun: NounAt, part: Part, rule: string): Draft {
+function toDraft(scene: Scene, noun: NounAt, part: Part, rule: string, taken?: Scene): Draft {
   const fitted = fittedIn(scene);
   const reason = reasonIn(scene);
-  const count = countFor(scene, noun);
+  const source = taken?.nouns.find((one) => one.code === noun.code);
+  const count = taken && source ? countFor(taken, source) : countFor(scene, noun);
   const act = {
     kind: 'swap' as const,
     part,
@@ -136,12 +137,14 @@ function isNew(scene: Scene): boolean {
   );
 }
 
-export function readSwap(scene: Scene): Draft[] {
+export function readSwap(scene: Scene, before?: Scene): Draft[] {
   if (!asserted(scene)) return [];
-  const verb = deedOf(scene, 'swap', 'install') ?? swapDone(scene) ?? fitsPart(scene);
+  const verb =
+    deedOf(scene, 'swap', 'install') ?? swapDone(scene) ?? fitsPart(scene) ?? putsTaken(scene, before);
   if (!verb && !isNew(scene)) return [];
   const nouns = objects(scene).filter(
-    (noun) => standsAlone(noun) && noun.code !== 'filament' && noun.code !== 'spool',
+    (noun) =>
+      standsAlone(noun) && noun.code !== 'filament' && noun.code !== 'spool' && !saysWhere(scene, noun),
   );
   const after = verb ? nouns.filter((noun) => noun.at > verb.at) : nouns;
   const pool = after.length > 0 ? after : nouns;
@@ -153,9 +156,10 @@ export function readSwap(scene: Scene): Draft[] {
   const once = (real.length > 0 ? real : parts).filter(
     (one, i, all) => all.findIndex((other) => other.part === one.part) === i,
   );
+  const taken = once.every(({ noun }) => noun.at < 0) && putsTaken(scene, before) ? before : undefined;
   if (once.length > 0)
     return once.map(({ noun, part }) =>
-      toDraft(scene, noun, part, verb ? `swap: ${verb.code} x part` : 'swap: new x part'),
+      toDraft(scene, noun, part, verb ? `swap: ${verb.code} x part` : 'swap: new x part', taken),
     );
   return fanUnsaid(scene, verb !== undefined);
 }
@@ -179,6 +183,36 @@ function fitsPart(scene: Scene): ReturnType<typeof deedOf> {
     (noun) => noun.code === 'shelf' || noun.code === 'spool' || noun.code === 'filament',
   );
   return stocked || (put.code === 'get' && !hasMachine(scene)) ? undefined : put;
+}
+
+/** "took the last probe off the shelf and put it in rowan": what was taken as a spare is fitted. */
+function putsTaken(scene: Scene, before: Scene | undefined): ReturnType<typeof deedOf> {
+  const put = deedOf(scene, 'put');
+  if (!put || !hasMachine(scene) || someFn(scene, 'back', 'again')) return undefined;
+  const taken =
+    before !== undefined &&
+    deedOf(before, 'take', 'get', 'use', 'remove') !== undefined &&
+    before.nouns.some((noun) => noun.code === 'shelf');
+  const lent = scene.nouns.every((noun) => noun.at < 0);
+  return taken && lent && someFn(scene, 'in', 'on', 'to') ? put : undefined;
+}
+
+/** "4 bearings on elm's z rods", "two wheels on the gantry": the later noun says where the first one sits. */
+function saysWhere(scene: Scene, noun: NounAt): boolean {
+  let i = noun.at - 1;
+  while (
+    i >= 0 &&
+    (isFn(scene.items[i], 'article', 'its', 'possessive') || hasTag(scene.items[i], 'machine', 'spec'))
+  )
+    i -= 1;
+  return (
+    i >= 0 &&
+    /^(?:on|in|at|under|behind|inside|below)$/u.test(scene.items[i]?.text ?? '') &&
+    scene.nouns.some(
+      (other) => other.part !== undefined && other.at >= 0 && other.at < i && i - other.at <= 2,
+    ) &&
+    (i + 1 === noun.at || !hasTag(scene.items[noun.at - 1], 'machine'))
+  );
 }
 
 function fanUnsaid(scene: Scene, deed: boolean): Draft[] {

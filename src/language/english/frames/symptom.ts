@@ -109,7 +109,8 @@ export function symptomsIn(scene: Scene): readonly Seen[] {
 const memo = new WeakMap<Scene, readonly Seen[]>();
 
 /** "cuts out as it should": what was meant to happen is no trouble. */
-const AS_MEANT = /\b(?:as|like|the way) (?:it|they) (?:should|ought to|must|is meant to)\b|\bas (?:expected|intended|designed)\b/u;
+const AS_MEANT =
+  /\b(?:as|like|the way) (?:it|they) (?:should|ought to|must|is meant to)\b|\bas (?:expected|intended|designed)\b/u;
 
 function seek(scene: Scene): Seen[] {
   if (scene.items.some((item) => hasTag(item, 'finding') && AS_MEANT.test(item.text))) return [];
@@ -191,9 +192,32 @@ function asTool(scene: Scene, at: number, item: Item): boolean {
   );
 }
 
+/** "nothing was loose", "none of them is frayed", "no wheel was flat": said of none at all. */
+function saidOfNone(items: readonly Item[], at: number): boolean {
+  let i = at - 1;
+  while (i >= 0 && (isFn(items[i], 'really', 'too', 'just') || items[i]?.text.endsWith('ly') === true))
+    i -= 1;
+  if (!isFn(items[i], 'be') || items[i]?.text === 'got') return false;
+  i -= 1;
+  while (i >= 0 && /^(?:of|them|these|those|the|of them|there|here|has|have)$/u.test(items[i]?.text ?? ''))
+    i -= 1;
+  if (isFn(items[i], 'nothing') || /^(?:none|neither|nothing|no one of)$/u.test(items[i]?.text ?? ''))
+    return true;
+  if (!hasTag(items[i], 'part', 'thing')) return false;
+  return (
+    isFn(items[i - 1], 'no') ||
+    /^(?:none|none of)$/u.test(items[i - 1]?.text ?? '') ||
+    (isFn(items[i - 1], 'article', 'its', 'of') &&
+      items
+        .slice(Math.max(0, i - 4), i)
+        .some((item) => /^(?:none|none of|neither of|neither)$/u.test(item.text)))
+  );
+}
+
 /** Denied right where it stands: "no stringing", "not jammed". */
 const denied = (scene: Scene, at: number): boolean =>
   isFn(scene.items[at - 1], 'no', 'not', 'nothing') ||
+  saidOfNone(scene.items, at) ||
   (isFn(scene.items[at - 1], 'any') && isFn(scene.items[at - 2], 'not'));
 
 /** Where the power went for all. */

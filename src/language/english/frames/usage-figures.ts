@@ -50,16 +50,25 @@ function inARow(scene: Scene, earlier: readonly Scene[], later: readonly Scene[]
 /** "hours today:", "print hours yesterday -", "grams run:": what the figures of the row below it are in. */
 function unitOfHead(scene: Scene): (typeof FIELDS)[number] | undefined {
   const small = scene.items.every(
-    (item) => hasTag(item, 'date', 'unit', 'material') || isFn(item, 'article', 'for', 'of', 'my', 'in', 'on') || HEAD_WORDS.test(item.text),
+    (item) =>
+      hasTag(item, 'date', 'unit', 'material') ||
+      isFn(item, 'article', 'for', 'of', 'my', 'in', 'on') ||
+      HEAD_WORDS.test(item.text),
   );
   if (!small || scene.items.length > LONGEST_HEAD || scene.clause.asked) return undefined;
   const units = sensesOf(scene.items, 'unit').map((s) => s.code);
-  if (units.includes('hours') || scene.items.some((item) => /^(?:run ?time|usage|running time|print time|printing time|runs|log)$/u.test(item.text)))
+  if (
+    units.includes('hours') ||
+    scene.items.some((item) =>
+      /^(?:run ?time|usage|running time|print time|printing time|runs|log)$/u.test(item.text),
+    )
+  )
     return 'hours';
   return units.includes('grams') ? 'grams' : units.includes('metres') ? 'metres' : undefined;
 }
 const LONGEST_HEAD = 5;
-const HEAD_WORDS = /^(?:run|printed|used|logged|usage|runtime|run time|running time|print time|printing time|runs|log|filament|filament used|report|so far|update)$/u;
+const HEAD_WORDS =
+  /^(?:run|printed|used|logged|usage|runtime|run time|running time|print time|printing time|runs|log|filament|filament used|report|so far|update)$/u;
 /** A head and the first of its figures: neither asks. */
 export const isLogHead = (scene: Scene, after: Scene | undefined): boolean =>
   after !== undefined &&

@@ -21,7 +21,8 @@ export const CUE_WORDS: Readonly<Record<AskCue, string>> = {
     'how often, how frequently, how regularly, how many times, how rarely, every how many hours, at what interval, what interval, how often is, how often are',
   'how-tight':
     'how tight, how hard, how firm, how taut, how strong, how loose, how stiff, how tightly, how strongly, how firmly, how far do i turn, how far should i turn, how far to turn, how far do you turn, how much tighten, how much should i tighten, how much do i tighten, how much slack, how much gap, how much play, how much tension, how much torque, how much per turn, how far should, how tense',
-  'since-when': 'since when, since how long, since what date, since which date, from when, how long already, for how long, since how many hours',
+  'since-when':
+    'since when, since how long, since what date, since which date, from when, how long already, for how long, since how many hours',
   ago: 'how long ago, how many days ago, how many weeks ago, how long since, how long is it since, how long has it been since, how many days since',
   old: 'how old, age, age of, ages of, oldest, newest, youngest, how worn, how aged, miles on, mileage on, how new, which is older, older',
   'in-place':

@@ -42,7 +42,7 @@ export const VERB_WORDS: Readonly<Record<VerbClass, string>> = {
   read: 'read, show, stand at, sit at, tick over, say, clock, display, tell, roll over, register, hit, reach, pass, creep past, turn over, tick past, go past, roll past, be at, climb to, stand on, cross',
   count: 'count, recount, make it, tot up, re count, tally, stock take, stocktake',
   arrive:
-    'arrive, get a delivery, have a delivery, get a parcel, have a parcel, come in, come, deliver, land, turn up, show up, get in, restock, top up, receive, re stock, take delivery of, replenish, add, stock up, drop off',
+    'sign for, unpack, unbox, arrive, get a delivery, have a delivery, get a parcel, have a parcel, come in, come, deliver, land, turn up, show up, get in, restock, top up, receive, re stock, take delivery of, replenish, add, stock up, drop off',
   use: 'use, use up, snag, grab, consume, draw, nick, pinch, help myself to, take from, borrow, swipe, raid, burn',
   load: 'load, load up, mount, hang, spool up, put on, put in, thread, feed in, switch to, change to, swap to, put up, stick on, pop on, reload, re load, slot on, change over to, set up with, fill up with, swap over to',
   order: 'order, reorder, re order, request, requisition, send off for',
