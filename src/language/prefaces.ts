@@ -51,8 +51,12 @@ const reports = (items: readonly Item[], from: number): boolean =>
     );
 
 export function withoutPrefaces(items: readonly Item[]): readonly Item[] {
-  return items.some((item) => MARKED.test(item.text)) ? unannounced(asPlease(items)) : items;
+  if (items.length > LONGEST || !items.some((item) => MARKED.test(item.text))) return items;
+  return unannounced(items.some((item) => ASKED.test(item.text)) ? asPlease(items) : items);
 }
+/** Nobody announces a message of more items than this. */
+const LONGEST = 600;
+const ASKED = /\b(?:ask|asked|beg|kind|kindly|good|grateful|appreciate|request|kindness)\b/u;
 
 /** "I ask you kindly to …" is a please. */
 function asPlease(items: readonly Item[]): readonly Item[] {

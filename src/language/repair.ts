@@ -105,8 +105,11 @@ function repairOnce(items: readonly Item[]): Item[] | undefined {
   }
   return undefined;
 }
+/** A name is put right in a message that somebody said, not in a long log. */
+const LONGEST_NAMED = 400;
 /** "Birch, no, excuse me, Cedar has printed …": the name said anew takes the place of the one right before. */
 function renamed(items: readonly Item[]): readonly Item[] {
+  if (items.length > LONGEST_NAMED || !items.some((item) => hasTag(item, 'machine'))) return items;
   const phrases = EDITS(items).filter(({ from, to }) => coversItems(items, from, to));
   if (phrases.length === 0) return items;
   const edits = new Set(
