@@ -24,17 +24,18 @@ export const enrol: Command = {
     const apply = async (bot: Bot): Promise<number> => {
       const by = args.text('as') ?? 'me';
       const result = await bot.enrol({ yaml, now: momentOf(args, world, calendar), by, dryRun });
-      const { added, changed, unchanged, missing, notes } = result;
+      const { added, changed, unchanged, missing, notes, changes } = result;
       const entries = result.entries.map((entry) => entryDocument(entry, calendar, by));
       const lines = [
         ...names('added', added),
         ...names('changed', changed),
+        ...changes.map(({ of, what }) => `  ${of}: ${what.join(' · ')}`),
         ...names('unchanged', unchanged),
         ...names('on record but not in the file (they stay)', missing),
         ...notes,
         `${entries.length} ${entries.length === 1 ? 'entry' : 'entries'}${dryRun ? ' would be written' : ' written'}`,
       ];
-      print(world.output, { added, changed, unchanged, missing, notes, entries }, lines.join('\n'));
+      print(world.output, { added, changed, changes, unchanged, missing, notes, entries }, lines.join('\n'));
       return 0;
     };
     // only looking must not leave an empty database behind

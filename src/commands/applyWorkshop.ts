@@ -9,6 +9,7 @@ import type { Transaction } from '../store/store.ts';
 import type { Post } from '../store/post.ts';
 import type { Person, Workshop } from '../workshop.ts';
 import { catchUp, nothingKnown } from './current.ts';
+import { changesOf, type Change } from './enrol/changes.ts';
 import { enrolment, type Enrolment } from './enrol.ts';
 import { RequestFault } from './fault.ts';
 import { FILE } from './lastBatch.ts';
@@ -21,7 +22,11 @@ export interface EnrolRequest {
   by: string;
   dryRun: boolean;
 }
-export type Enrolled = Omit<Enrolment, 'drafts'> & { entries: readonly Entry[] };
+export type Enrolled = Omit<Enrolment, 'drafts'> & {
+  /** What is different now, old beside new; machines that were added are all new and not among it. */
+  changes: readonly Change[];
+  entries: readonly Entry[];
+};
 
 /** `before`: the file that was applied last, if there was one. */
 export async function applyWorkshop(
@@ -47,11 +52,13 @@ export async function applyWorkshop(
     message: key,
     act: first + i,
   }));
-  if (dryRun) return { ...report, entries };
+  const told = { shop: record, now, calendar, ...(before ? { file: before } : {}) };
+  const result = { ...report, changes: changesOf(workshop, entries, told), entries };
+  if (dryRun) return result;
   await savePeople(transaction, workshop, by);
   await transaction.journal.append(entries);
   await transaction.post.saveWorkshop(JSON.stringify(workshop), now);
-  return { ...report, entries };
+  return result;
 }
 
 /**

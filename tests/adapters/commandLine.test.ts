@@ -183,7 +183,16 @@ describe('fettle enrol', () => {
     const first = await fettle(['enrol', '--db', db, '--json', WORKSHOP]);
     expect(first.json()['entries']).toHaveLength((dry.json()['entries'] as unknown[]).length);
     const second = await fettle(['enrol', '--db', db, '--json', WORKSHOP]);
-    expect(second.json()).toMatchObject({ added: [], changed: [], entries: [] });
+    expect(second.json()).toMatchObject({ added: [], changed: [], changes: [], entries: [] });
+  });
+
+  it('names what is different, old beside new', async () => {
+    const db = fresh();
+    await fettle(['enrol', '--db', db, WORKSHOP]);
+    const file = join(db, '..', 'changed.yaml');
+    writeFileSync(file, readFileSync(WORKSHOP, 'utf8').replace('digestAt: 07:30', 'digestAt: 08:15'));
+    const told = await fettle(['enrol', '--db', db, file]);
+    expect(told.out).toContain('  workshop: digestAt: 07:30 -> 08:15');
   });
 
   it('names the line of every fault and keeps nothing', async () => {

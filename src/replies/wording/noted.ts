@@ -57,7 +57,8 @@ const usage: Note<'usage'> = (entry, { after }) => {
 
 const FINDING = { fine: 'fine', watch: 'to be watched', bad: 'not good' } as const;
 
-const interval = (every: Interval): string =>
+/** "250 h or 60 days". */
+export const intervalWords = (every: Interval): string =>
   [
     every.hours === undefined ? [] : [hours(every.hours)],
     every.days === undefined ? [] : [count(every.days, 'day')],
@@ -116,7 +117,7 @@ const NOTES: Notes = {
   stockCounted: (e) =>
     `${figure(e.count)} ${partName(e.part, e.count)}${e.fitted ? ` (${e.fitted})` : ''} on the shelf`,
   intervalSet: (e) =>
-    `${todo(e.task)}: every ${interval(e.interval)}, ${e.source === 'manual' ? 'says its manual' : 'set here'}`,
+    `${todo(e.task)}: every ${intervalWords(e.interval)}, ${e.source === 'manual' ? 'says its manual' : 'set here'}`,
   stated: (e, { calendar, today }) => {
     const since =
       e.on === undefined ? '' : ` as of ${dateFromToday(e.on, calendar.dateOf(calendar.noon(today)))}`;
