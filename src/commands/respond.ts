@@ -4,6 +4,8 @@ import type { Reading } from '../language/act.ts';
 import { changeIn, playChange } from './change.ts';
 import type { Conversation } from './conversation.ts';
 import { falseAlarm } from './falseAlarm.ts';
+import { playIsItSafe } from './isItSafe.ts';
+import { playNever } from './never.ts';
 import { isOrderQuestion, orderAnswer } from './orders/answer.ts';
 import { playMessage } from './orders/index.ts';
 import { playDeeds } from './play.ts';
@@ -37,7 +39,7 @@ export async function respond(scene: Scene): Promise<Played> {
       ...(await playDeeds(scene, [{ kind: 'amend', machine: bare.machine }], {})),
       ...stillOpen(conversation),
     };
-  return (await playPlain(scene)) ?? playMessage(scene);
+  return playNever(scene) ?? (await playIsItSafe(scene)) ?? (await playPlain(scene)) ?? playMessage(scene);
 }
 
 function playTyped(scene: Scene, typed: Typed): Promise<Played> | Played {

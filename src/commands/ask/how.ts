@@ -3,7 +3,7 @@ import { minutesOf } from '../../maintenance/care/rule.ts';
 import { ruleOf } from '../../maintenance/care/index.ts';
 import { isPart, replaceTask, type Task } from '../../maintenance/codes.ts';
 import { howTo, type HowTo, type NoSteps, type Step } from '../../maintenance/how/howTo.ts';
-import { SUPPLIES, TOOLS } from '../../maintenance/how/tools.ts';
+import { SUPPLIES, toolList } from '../../maintenance/how/tools.ts';
 import type { Build } from '../../maintenance/machine.ts';
 import { capital, list } from '../../replies/format/list.ts';
 import { minutes } from '../../replies/format/number.ts';
@@ -24,7 +24,7 @@ const stepItem = ({ text, cautions }: Step, index: number): Item =>
 
 function stepsReply(how: HowTo, build: Build, head: Reply['title']): Reply {
   const fetch = [
-    ...how.tools.map((tool) => TOOLS[tool]),
+    ...toolList(how.tools),
     ...how.supplies.map((supply) => SUPPLIES[supply].text),
     ...(how.spare === undefined ? [] : [`the new ${partName(how.spare)}`]),
   ];

@@ -73,7 +73,8 @@ function shown(value: unknown): string {
   if (value === undefined) return 'not stated';
   if (Array.isArray(value)) return value.length === 0 ? 'none' : value.map(shown).join(', ');
   if (typeof value === 'object' && value !== null) return Object.values(value).map(shown).join(' ');
-  return typeof value === 'boolean' ? (value ? 'fitted' : 'not fitted') : String(value);
+  if (typeof value === 'boolean') return value ? 'fitted' : 'not fitted';
+  return typeof value === 'string' ? value : JSON.stringify(value);
 }
 
 /** What is no entry: who may what, and the workshop's own hours and minutes. */

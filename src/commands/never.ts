@@ -1,0 +1,132 @@
+/** What is asked for and never given as steps: why in six words and whom to ask, whatever else the words may mean. */
+import { hotWorkRefused } from '../maintenance/cautions/hotWork.ts';
+import { NEVER_TOPICS, type NeverTopic } from '../maintenance/cautions/never.ts';
+import { neverSteps, type NeverAnswer } from '../maintenance/cautions/neverSteps.ts';
+import { foldName } from '../maintenance/machine.ts';
+import type { MachineRecord } from '../maintenance/record/record.ts';
+import { item, type Reply } from '../replies/reply.ts';
+import { machineName } from '../replies/wording/names.ts';
+import type { Scene } from './scene.ts';
+import type { Played } from './step.ts';
+
+/** Somebody asks, or means to; what is told as done is read as a report and stays one. */
+const MEANT =
+  /\?|\b(?:how|can|could|may|might|should|shall|would it|is it|what if|let['’]?s|want(?:s|ed)? to|going to|gonna|plan(?:ning)? to|trying to|need to|just this once|i['’]ll|we['’]ll)\b/iu;
+
+const near = (...stretches: readonly string[]): RegExp =>
+  new RegExp(`\\b(?:${stretches.join(').{0,40}\\b(?:')})`, 'iu');
+
+const PROTECTION =
+  'door switch|lid switch|safety switch|interlocks?|thermal (?:fuse|cut-?out|runaway)|runaway protection|(?:thermal|heater) protection(?! test)|limit switch|emergency stop|e-?stop';
+const TOP_HEAT =
+  'max(?:imum)?\\.? (?:nozzle |hot ?end |bed |heater )?temp|max ?temp|temp(?:erature)? (?:limit|max)|heat limit';
+const WIRES = 'wir(?:e|es|ing)\\b|connectors?|terminals?|leads?\\b|cables?|voltages?|plugs?\\b';
+const LIVE =
+  '(?:while|with|when) (?:it|the power|the machine|it all|everything|power)?(?:.s| is| are)? ?(?:still )?(?:on\\b|live|powered|running|plugged in|energi[sz]ed)|under power|powered up';
+
+/** The words of each; a row is one way of saying it. */
+const SAID: Readonly<Record<NeverTopic, readonly RegExp[]>> = {
+  'open-power-supply': [
+    near(
+      'open|take apart|dismantle|get into|inside|repair|fix|solder',
+      'power suppl(?:y|ies)|psu\\b|power brick',
+    ),
+  ],
+  'board-wiring': [near('rewire|wire|wiring', 'control ?board|main ?board|motherboard|controller')],
+  'mains-bed-wiring': [
+    near('rewire|wire|wiring|splice|solder|connect|repair|fix', 'mains[- ](?:\\w+ )?(?:bed|heated)'),
+    near('mains[- ](?:\\w+ )?bed', 'wir(?:e|es|ing)\\b|cables?|leads?\\b|connectors?'),
+  ],
+  'bridge-protection': [
+    near(
+      'bridge|bypass|jumper|short|defeat|override|disable|trick|fool|tape|cheat|get a?round|disconnect|deactivate|(?:turn|switch) off',
+      PROTECTION,
+    ),
+  ],
+  'raise-maximum': [
+    near('raise|increase|lift|push|override|bump|up|remove|exceed|go (?:over|above|past)', TOP_HEAT),
+  ],
+  'flame-on-nozzle': [
+    near('clean|burn|heat|clear|unclog|unblock', 'nozzle', 'flame|lighter|blow ?torch|gas torch|burner'),
+    near('flame|lighter|blow ?torch|gas torch|burner', 'nozzle|hot ?end'),
+  ],
+  'food-oven': [near('dry|drying|bake|cook', 'oven'), near('oven', 'filament|spools?\\b|dry|drying')],
+  'lined-too-hot': [],
+  'powered-wiring': [
+    near('measure|probe|work|unplug|plug|swap|change|touch|check|fix|solder|pull', WIRES, LIVE),
+  ],
+  'run-bare-or-unguarded': [
+    near(
+      'run|print|use|start|carry on|keep going|finish',
+      'bare (?:wire|cable|lead)|without (?:the |a |its |any )?(?:guards?|covers?)\\b',
+    ),
+  ],
+  'bigger-fuse': [
+    near('bigger|larger|higher|stronger', 'fuse'),
+    near('fuse', 'bigger|larger|stronger|higher|more amps'),
+  ],
+};
+
+/** A temperature for hot work: "heat maple to 260", "a cold pull at 255 °C"; not hours, grams or millimetres. */
+const HOT_WORK = /\b(?:heat|print|pull|nozzle|hot ?end|temp\w*)\b/iu;
+const DEGREES =
+  /\b(?:to|at|above|over|past) ([2-4]\d\d)\b(?! ?(?:%|h\b|hours?|hz|g\b|grams?|mm|m\b|parts?|pieces|pcs|days?))|\b([2-4]\d\d) ?(?:°|deg|c\b)/iu;
+
+/** The machine that the message names; none where it names several. */
+export function machineNamed({ record, message }: Scene): MachineRecord | undefined {
+  const words = ` ${foldName(message.text).replace(/[^\p{L}\p{N}#]+/gu, ' ')} `;
+  const named = [...record.machines.values()].filter((machine) =>
+    [machine.name, ...machine.aliases].some((name) => words.includes(` ${foldName(name)} `)),
+  );
+  return named.length === 1 ? named[0] : undefined;
+}
+
+function refused(scene: Scene): NeverAnswer | undefined {
+  const { text } = scene.message;
+  const machine = machineNamed(scene);
+  const build = machine?.build ?? {};
+  const topic = NEVER_TOPICS.find((each) => SAID[each].some((said) => said.test(text)));
+  if (topic === 'open-power-supply') return neverSteps('replace-power-supply', build);
+  if (topic !== undefined) return neverSteps(topic, build);
+  const [, told, marked] = (HOT_WORK.test(text) && DEGREES.exec(text)) || [];
+  const degrees = Number(told ?? marked);
+  return machine && degrees > 0 ? hotWorkRefused(degrees, build) : undefined;
+}
+
+const reports = ({ reading }: Scene): boolean =>
+  reading.injury ||
+  reading.safety.some((mention) => mention.asserted) ||
+  reading.acts.some(({ act }) => !['ask', 'unclear', 'undo', 'claim', 'defer'].includes(act.kind));
+
+/** Undefined when the message asks for nothing of the kind, or reports work or a danger. */
+export function playNever(scene: Scene): Played | undefined {
+  if (reports(scene) || !MEANT.test(scene.message.text)) return undefined;
+  const answer = refused(scene);
+  // a danger that is asked about gets the stop answer; "disable the thermal runaway" names none
+  if (!answer || (scene.reading.safety.length > 0 && answer.topic !== 'bridge-protection')) return undefined;
+  const reply = neverReply(answer, machineNamed(scene));
+  return {
+    steps: [{ act: { kind: 'ask', topic: 'how' }, outcome: 'answered', entries: [], reply }],
+    caution: [],
+    grave: false,
+  };
+}
+
+function neverReply(
+  { about, because, ask, notStated, before, after }: NeverAnswer,
+  machine?: MachineRecord,
+): Reply {
+  const sheet =
+    notStated === undefined || !machine
+      ? []
+      : [`${machineName(machine.name)}’s sheet does not state ${notStated}.`];
+  const lines = [
+    `I won’t give steps for ${about}: ${because}.`,
+    `Ask ${ask}.`,
+    ...sheet,
+    ...(before ?? []).map((text) => `Before: ${text}`),
+    ...(after ?? []).map((text) => `After: ${text}`),
+    'The machine’s manual, local rules and licensed practice come first.',
+  ];
+  return { sections: [{ items: lines.map((line) => item(line)) }], buttons: [] };
+}
