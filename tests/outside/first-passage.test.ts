@@ -44,6 +44,34 @@ describe('the reference itself', () => {
   });
 });
 
+describe('every quantile of the reference', () => {
+  const QUANTILES: readonly (readonly [string, number, number, number, readonly (readonly [number, number])[]])[] = [
+    ['I-O1', 500, 12, 9, [[0.05, 34.20993286616417], [0.1, 35.67642468842719], [0.5, 41.38760960182701], [0.9, 48.01540898443616], [0.95, 50.07528223268026]]],
+    ['I-O2', 100, 4, 6, [[0.05, 14.781399325179041], [0.1, 16.414211118929845], [0.5, 23.930438831258726], [0.9, 34.957283652943836], [0.95, 38.866252960732915]]],
+    ['I-O3', 1, 1, 1, [[0.05, 0.1841132772142301], [0.1, 0.2376247087271448], [0.5, 0.6758413056952389], [0.9, 2.1430339129571485], [0.95, 2.922075977269224]]],
+    ['I-O5', 320, 12, 9, [[0.05, 20.80782091878019], [0.5, 26.388824276257207], [0.95, 33.473242615561176]]],
+  ]; // prettier-ignore
+  it.each(QUANTILES)('%s', (_, limit, drift, sd, quantiles) => {
+    const of = passage(limit, drift, sd);
+    for (const [p, days] of quantiles) near(passageQuantile(of, p), days);
+  });
+  it('I-O4, to 1e-7', () => {
+    const of = passage(2000, 20, 5);
+    const far = [[0.01, 94.32176446213417], [0.05, 95.9418814164306], [0.5, 99.96876138794285], [0.95, 104.16467620261302], [0.99, 105.95387848083922]] as const; // prettier-ignore
+    for (const [p, days] of far) near(passageQuantile(of, p), days, 1e-7);
+    near(passedBy(of, 0.98 * of.mu), 0.21310699463057328, 1e-7);
+  });
+  it('and the chances beside them', () => {
+    const second = passage(100, 4, 6);
+    near(passedBy(second, second.mu), 0.5585769186177539);
+    near(passedBy(second, second.mu / 2), 0.012652677510734376);
+    near(passedBy(second, second.mu * 1.5), 0.9359716710310502);
+    const standard = passage(1, 1, 1);
+    near(passedBy(standard, 0.5), 0.36497554817295974);
+    near(passedBy(standard, 1.5), 0.8107679929999789);
+  });
+});
+
 describe('the forecast beside it', () => {
   // seven days a week, 2 or 10 h by turns that no weekday follows: 6 ± 4 h a day
   const hours = (day: number): number => (Math.floor(day * 0.618_034) % 2 === 0 ? 2 : 10);

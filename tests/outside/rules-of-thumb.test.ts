@@ -4,6 +4,7 @@
  * ("heavy wear of a 0.4 mm brass nozzle after 250 g of carbon filled filament").
  */
 import { describe, expect, it } from 'vitest';
+import { hotLimit } from '../../src/maintenance/cautions/hotLimit.ts';
 import { doseOf } from '../../src/maintenance/care/dose.ts';
 import { ruleOf, rulesFor } from '../../src/maintenance/care/index.ts';
 import { termsOf } from '../../src/maintenance/care/rule.ts';
@@ -102,5 +103,15 @@ describe('lubricants (common practice; dry plastic bushings: their makers say so
     const polymer: Build = { x: 'rods', rodBearing: 'polymer' };
     expect(tasksOf(polymer)).toContain('wipe-rods');
     expect(tasksOf(polymer)).not.toContain('lubricate-rods');
+  });
+});
+
+describe('PTFE (general notes on it: 260 °C in continuous use, fume fever from 300 °C; the 240 °C are common practice)', () => {
+  it('a lined hot end stays below the limit that is printed for it, one of which nothing is stated too', () => {
+    for (const build of [{ hotEnd: 'lined' }, { hotEnd: 'lined', hotEndMaxC: 300 }, {}] as const) {
+      const { limitC = Infinity } = hotLimit(build);
+      expect(limitC).toBeLessThan(260);
+      expect(limitC).toBe(240);
+    }
   });
 });

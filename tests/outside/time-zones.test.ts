@@ -110,3 +110,26 @@ describe('a digest at 07:30', () => {
     expect((at(to) - at(from)) / 3_600_000).toBe(hours);
   });
 });
+
+describe('digest days through every change of the clock above', () => {
+  const ZONES = [...new Set(WALL_TIMES.map(([zone, local]) => `${zone} ${local.slice(0, 10)}`))];
+  it.each(ZONES.map((each) => each.split(' ') as [string, string]))(
+    '%s round %s: one a day, in order, on its own date, none doubled',
+    (zone, date) => {
+      const calendar = openCalendar(zone);
+      const middle = dayOfDate(date);
+      const days = Array.from({ length: 9 }, (_, i) => middle - 4 + i);
+      const posted = days.map((day) => ({ day, at: calendar.at(day, 7 * 60 + 30) }));
+      const own = posted.filter(({ day, at }) => calendar.dayOf(at) === day);
+      // only a day that was skipped whole has none of its own
+      expect(own.length).toBe(zone === 'Pacific/Apia' ? 8 : 9);
+      for (const { at } of own) expect(calendar.minuteOf(at)).toBe(7 * 60 + 30);
+      for (const [i, { at }] of own.entries()) {
+        const before = own[i - 1];
+        const hours = before ? (at - before.at) / 3_600_000 : 24;
+        expect(hours).toBeGreaterThanOrEqual(20);
+        expect(hours).toBeLessThanOrEqual(28);
+      }
+    },
+  );
+});
