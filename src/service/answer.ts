@@ -5,8 +5,7 @@ import { answerForm } from './forms.ts';
 import type { Of } from './kinds.ts';
 import type { Works } from './parts.ts';
 import type { Received, WhatKind } from './platform.ts';
-import { answerPress } from './pressed.ts';
-import { replyWith } from './respond.ts';
+import { answerPress, refuse } from './pressed.ts';
 import { answerSaid } from './said.ts';
 
 const finished = (works: Works, { key }: Received): Promise<void> =>
@@ -28,6 +27,9 @@ const ANSWERS: Readonly<Record<WhatKind, (works: Works, received: Received) => P
   form: of('form', answerForm),
 };
 
+/** Whoever tidies a message up is not talking to anybody. */
+const NOT_ADDRESSED: ReadonlySet<WhatKind> = new Set(['edited', 'deleted']);
+
 export async function answerReceived(works: Works, received: Received): Promise<void> {
   const platform = works.platform(received.platform);
   const workshop = await works.bot.workshop();
@@ -38,11 +40,9 @@ export async function answerReceived(works: Works, received: Received): Promise<
   const access = await accessTo(received, platform, workshop, works.store);
   if (access !== 'open') {
     works.log.info('inbox.noAccess', { platform: platform.name, why: access, kind: received.what.kind });
-    return works.store
-      .transact((transaction) =>
-        replyWith(works, transaction, received, { text: NO_ACCESS[access], audience: 'asker' }),
-      )
-      .then(() => works.postsChanged());
+    return NOT_ADDRESSED.has(received.what.kind)
+      ? finished(works, received)
+      : refuse(works, received, NO_ACCESS[access]);
   }
   await ANSWERS[received.what.kind](works, received);
 }

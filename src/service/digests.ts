@@ -11,7 +11,16 @@ import { channelsOf } from './access.ts';
 import { digestId } from './identity.ts';
 import type { Works } from './parts.ts';
 import type { Platform } from './platform.ts';
-import { buttonRows, changePost, contentOf, planPost, talkOf, tokensFor, type DigestNote } from './posts.ts';
+import {
+  buttonRows,
+  changePost,
+  contentOf,
+  planPost,
+  talkOf,
+  tokensFor,
+  type DigestNote,
+  type Mark,
+} from './posts.ts';
 
 /** More buttons than these are a wall; a platform may take fewer. */
 const MOST_WITH_BUTTONS = 7;
@@ -35,15 +44,25 @@ export const noteOf = (digest: Digest): DigestNote => ({
 });
 
 /** What the morning named and is not owed any more. */
-function doneSince(digest: Digest, morning: DigestNote): Item[] {
+function doneSince(digest: Digest, morning: DigestNote, marks: readonly Mark[]): Item[] {
   const still = new Set(owed(digest).map(key));
   const done = morning.rows.filter((row) => !still.has(key(row)));
-  return done.map(({ machine, task }) => item(`${machineName(machine)} ${todo(task as DueRow['task'])}`));
+  return done.map((row) => {
+    const mark = marks.find((one) => one.row === key(row));
+    const who = mark ? ` (${mark.label}: ${mark.by}, ${mark.time})` : '';
+    return item(`${machineName(row.machine)} ${todo(row.task as DueRow['task'])}${who}`);
+  });
 }
 
-export function digestPost(reply: Reply, digest: Digest, morning: DigestNote, most: number): Reply {
+export function digestPost(
+  reply: Reply,
+  digest: Digest,
+  morning: DigestNote,
+  most: number,
+  marks: readonly Mark[] = [],
+): Reply {
   const rows = single(owed(digest)).slice(0, Math.min(most, MOST_WITH_BUTTONS)).map(rowLine);
-  const done = doneSince(digest, morning);
+  const done = doneSince(digest, morning, marks);
   return {
     ...reply,
     sections: [
@@ -52,6 +71,12 @@ export function digestPost(reply: Reply, digest: Digest, morning: DigestNote, mo
       ...(done.length > 0 ? [{ heading: 'Done or put off since', items: done, run: true as const }] : []),
     ],
   };
+}
+
+/** A morning's list helps nobody any more once it is not owed any more. */
+export async function isTooLate({ bot, clock }: Works, { date }: DigestNote): Promise<boolean> {
+  const [workshop, calendar] = [await bot.workshop(), await bot.calendar()];
+  return !workshop || !calendar || owedDigest(workshop.workshop, calendar, clock()) !== date;
 }
 
 /** Plans what is owed now and was not claimed yet, on every platform. */
@@ -119,7 +144,7 @@ async function refreshOne(
     const row = claim?.post === undefined ? undefined : await traffic.post(claim.post);
     const content = row && contentOf(row);
     if (!row || !content?.digest) return;
-    const shown = digestPost(reply, digest, content.digest, platform.itemsWithButtons);
+    const shown = digestPost(reply, digest, content.digest, platform.itemsWithButtons, content.marks);
     const { outgoing } = content;
     const tokens = tokensFor(row.id, buttonsOf(shown));
     await traffic.saveButtons(buttonRows(shown, row.id, { talk: talkOf(outgoing.to) }, now, row.id));

@@ -6,6 +6,7 @@ import { messageKey } from './identity.ts';
 import type { Works } from './parts.ts';
 import { replyWith } from './respond.ts';
 import { incoming, say } from './said.ts';
+import { tellingsOf } from './tellings.ts';
 
 const offer = (message: string, text: string, saidAt: number): Reply => ({
   sections: [
@@ -25,20 +26,20 @@ const offer = (message: string, text: string, saidAt: number): Reply => ({
 
 export async function answerEdit(works: Works, received: Of<'edited'>): Promise<void> {
   const { what, platform, place } = received;
-  const message = messageKey(platform, place.channel, what.message);
-  const words = await works.store.read(({ post }) => post.words(message));
+  const { last, next } = await tellingsOf(works.store, messageKey(platform, place.channel, what.message));
   // nothing was noted of it yet, or it came to us by the edit: what it says now is said now
-  if (!words) return void (await say(works, received, { ...incoming(works, received), text: what.text }));
+  if (!last)
+    return void (await say(works, received, { ...incoming(works, received), key: next, text: what.text }));
   const now = works.clock();
-  const changed =
-    words !== undefined &&
-    (await works.bot.actsOf(words.text, words.at, now)) !==
-      (await works.bot.actsOf(what.text, words.at, now));
+  const { at = received.saidAt } = last;
+  const [before, after] = await Promise.all(
+    [last.text, what.text].map((text) => works.bot.actsOf(text, at, now)),
+  );
   await works.store.transact(async (transaction) => {
-    if (changed)
+    if (before !== after)
       return replyWith(works, transaction, received, {
-        reply: offer(message, what.text, words.at),
-        about: message,
+        reply: offer(last.key, what.text, at),
+        about: last.key,
       });
     await transaction.traffic.finish(received.key, now);
   });

@@ -3,9 +3,8 @@ import type { Press } from '../replies/reply.ts';
 import type { Of } from './kinds.ts';
 import type { Works } from './parts.ts';
 import type { Form, FormField, FormName } from './platform.ts';
-import { findPressable, notTheirs, pressMessage } from './pressed.ts';
+import { findPressable, marker, pressMessage, refusalOf, refuse } from './pressed.ts';
 import type { Pressable } from './posts.ts';
-import { replyWith } from './respond.ts';
 import { incoming, say } from './said.ts';
 
 const MOST_OPTIONS = 25;
@@ -80,21 +79,16 @@ export async function answerForm(works: Works, received: Of<'form'>): Promise<vo
     return;
   }
   const button = token === undefined ? undefined : await findPressable(works, token);
-  const refusal = button
-    ? notTheirs(button, received)
-    : 'I do not know any more what that form was about. Say it in words.';
-  if (!button || refusal !== undefined) {
-    await works.store.transact((transaction) =>
-      replyWith(works, transaction, received, { text: refusal ?? '', audience: 'asker' }),
-    );
-    return works.postsChanged();
-  }
+  if (!button || token === undefined)
+    return refuse(works, received, 'I do not know any more what that form was about. Say it in words.');
+  const refusal = await refusalOf(works, received, token, button);
+  if (refusal !== undefined) return refuse(works, received, refusal);
   await works.bot.say({
     ...pressMessage(works, received, withReason(button, fields)),
     key: `${received.key}:open`,
   });
-  const text = fields[form] ?? '';
-  await say(works, received, { ...incoming(works, received), place: button.talk, text });
+  const message = { ...incoming(works, received), place: button.talk, text: fields[form] ?? '' };
+  await say(works, received, message, { also: await marker(works, received, token, button) });
 }
 
 const withReason = (button: Pressable, { reason }: Readonly<Record<string, string>>): Pressable => {

@@ -2,9 +2,11 @@
 import { item, type Button, type Press, type Reply } from '../replies/reply.ts';
 import { buttonsOf } from '../replies/text.ts';
 import { clock } from '../replies/format/date.ts';
+import type { LocalCalendar } from '../maintenance/calendar.ts';
+import type { ReadView, Transaction } from '../store/store.ts';
 import type { Works } from './parts.ts';
 import type { Received } from './platform.ts';
-import { changePost, contentOf, type Pressable } from './posts.ts';
+import { changePost, contentOf, type Mark, type Pressable } from './posts.ts';
 
 /** Buttons that make no sense any more once one of them was pressed. */
 function isOver({ press }: Button, pressed: Press): boolean {
@@ -20,9 +22,10 @@ function isOver({ press }: Button, pressed: Press): boolean {
 
 /** Done, put off and how? of one row go together; a row of its own answers for itself. */
 const rowIsOver = (buttons: readonly Button[], pressed: Press): boolean =>
-  pressed.does === 'deeds' && buttons.some(({ press }) => JSON.stringify(press) === JSON.stringify(pressed));
+  (pressed.does === 'deeds' || pressed.does === 'ask') &&
+  buttons.some(({ press }) => JSON.stringify(press) === JSON.stringify(pressed));
 
-export function withMark(reply: Reply, { press, label }: Pressable, by: string, time: string): Reply {
+export function withMark(reply: Reply, press: Press, { label, by, time }: Mark): Reply {
   const left = (buttons: readonly Button[]): Button[] => buttons.filter((button) => !isOver(button, press));
   const sections = reply.sections.map((section) => ({
     ...section,
@@ -40,25 +43,48 @@ export function withMark(reply: Reply, { press, label }: Pressable, by: string, 
   return { ...reply, sections: [...sections, ...mark], buttons: left(reply.buttons) };
 }
 
+/** What a press was about, as the digest names its rows. */
+function rowOf(press: Press): Pick<Mark, 'row'> {
+  const deed = press.does === 'deeds' ? press.deeds[0] : press.does === 'ask' ? press.about : undefined;
+  if (!deed || !('machine' in deed) || !('task' in deed)) return {};
+  return { row: `${deed.machine} ${deed.task}` };
+}
+
+/** The mark that a button already bears. */
+export async function markOn(
+  { traffic }: Pick<ReadView, 'traffic'>,
+  token: string,
+): Promise<Mark | undefined> {
+  const row = await traffic.button(token);
+  const post = row?.post === undefined ? undefined : await traffic.post(row.post);
+  return post && contentOf(post)?.marks?.find((mark) => mark.token === token);
+}
+
+/** In the transaction that did what the button stands for. */
 export async function markPressed(
   works: Works,
+  { traffic }: Transaction,
   { accountName, saidAt }: Received,
   token: string,
-  button: Pressable,
-) {
-  const calendar = await works.bot.calendar();
-  if (!calendar) return;
-  await works.store.transact(async ({ traffic }) => {
-    const row = await traffic.button(token);
-    const post = row?.post === undefined ? undefined : await traffic.post(row.post);
-    const content = post && contentOf(post);
-    if (!post || !content) return;
-    const { outgoing } = content;
-    const reply = withMark(outgoing.reply, button, accountName, clock(calendar.minuteOf(saidAt)));
-    const tokens = tokensOfKept(outgoing.reply, outgoing.tokens, reply);
-    await changePost(traffic, post, { ...content, outgoing: { ...outgoing, reply, tokens } }, works.clock());
-  });
-  works.postsChanged();
+  { press, label }: Pressable,
+  calendar: LocalCalendar,
+): Promise<void> {
+  const row = await traffic.button(token);
+  const post = row?.post === undefined ? undefined : await traffic.post(row.post);
+  const content = post && contentOf(post);
+  if (!post || !content) return;
+  const { outgoing, marks = [] } = content;
+  const mark: Mark = {
+    token,
+    label,
+    by: accountName,
+    time: clock(calendar.minuteOf(saidAt)),
+    ...rowOf(press),
+  };
+  const reply = withMark(outgoing.reply, press, mark);
+  const tokens = tokensOfKept(outgoing.reply, outgoing.tokens, reply);
+  const changed = { ...content, outgoing: { ...outgoing, reply, tokens }, marks: [...marks, mark] };
+  await changePost(traffic, post, changed, works.clock());
 }
 
 /** The buttons that are left keep what they carry. */

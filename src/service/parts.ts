@@ -4,7 +4,7 @@ import type { LocalCalendar } from '../maintenance/calendar.ts';
 import type { Instant } from '../maintenance/entry/entry.ts';
 import type { Store } from '../store/store.ts';
 import type { Workshop } from '../workshop.ts';
-import type { Log, Platform } from './platform.ts';
+import type { Log, Platform, Received } from './platform.ts';
 
 export interface ServiceParts {
   store: Store;
@@ -26,7 +26,7 @@ export interface Works extends ServiceParts {
   /** Something is to be sent, or may be tried again. */
   postsChanged(): void;
   /** Facts changed: the digest that is shown may be out of date. */
-  factsChanged(): void;
+  factsChanged(by: Pick<Received, 'platform' | 'account'>): void;
 }
 
 export interface Setting {

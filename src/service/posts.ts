@@ -23,9 +23,21 @@ export interface DigestNote {
   rows: readonly { machine: string; task: string }[];
 }
 
+/** Who pressed a button that did what it stands for, and when. */
+export interface Mark {
+  token: string;
+  label: string;
+  by: string;
+  /** Local, `HH:MM`. */
+  time: string;
+  /** Machine and task that it was about. */
+  row?: string;
+}
+
 export interface PostContent {
   outgoing: Outgoing;
   digest?: DigestNote;
+  marks?: readonly Mark[];
 }
 
 const shape = z.looseObject({
@@ -101,8 +113,10 @@ export async function changePost(
   content: PostContent,
   now: Instant,
 ): Promise<void> {
-  if (JSON.stringify(row.content) === JSON.stringify(content)) return;
-  await traffic.savePost({ ...row, content, version: row.version + 1, open: true, notBefore: now });
+  // what will never be shown is not begun again
+  if (row.state === 'left' || JSON.stringify(row.content) === JSON.stringify(content)) return;
+  const notBefore = Math.max(now, row.notBefore);
+  await traffic.savePost({ ...row, content, version: row.version + 1, open: true, notBefore });
 }
 
 /** The conversation that a place belongs to: a speaker's talk goes on below its own message as in the channel. */

@@ -35,7 +35,9 @@ export function openPump(step: () => Promise<boolean>, failed: (fault: unknown) 
   };
   return {
     kick,
-    idle: async () => running,
+    async idle() {
+      while (running) await running;
+    },
     async stop() {
       at.stopped = true;
       await running;

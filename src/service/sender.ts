@@ -4,6 +4,7 @@
  */
 import type { Instant } from '../maintenance/entry/entry.ts';
 import type { PostRow } from '../store/traffic.ts';
+import { isTooLate } from './digests.ts';
 import { backOff, wordOf, type Works } from './parts.ts';
 import type { Platform, PostRef, SendResult } from './platform.ts';
 import { contentOf, type PostContent } from './posts.ts';
@@ -11,6 +12,8 @@ import { contentOf, type PostContent } from './posts.ts';
 const AT_A_TIME = 40;
 /** A platform may show a post a moment after the connection to it was lost. */
 const SETTLE_MS = 2_000;
+/** So long a claimed post is taken to be on its way; then its process has ended, and it is looked up. */
+const CLAIM_MS = 30_000;
 /** Clocks differ: a post is looked for from a little before it was tried. */
 const CLOCK_HAIR_MS = 60_000;
 
@@ -18,8 +21,10 @@ export interface Pace {
   /** A channel that was told to slow down takes one post in so much time. */
   slow: Map<string, { everyMs: number; until: Instant }>;
   last: Map<string, Instant>;
+  /** On their way: one post a channel, one change a post. A slow one holds up no other. */
+  busy: Map<string, Promise<void>>;
 }
-export const newPace = (): Pace => ({ slow: new Map(), last: new Map() });
+export const newPace = (): Pace => ({ slow: new Map(), last: new Map(), busy: new Map() });
 const SLOW_FOR_MS = 60_000;
 
 const channelKey = ({ platform, channel }: PostRow): string => `${platform}:${channel}`;
@@ -31,20 +36,19 @@ function mayGo({ slow, last }: Pace, row: PostRow, now: Instant): boolean {
   return now - (last.get(key) ?? -Infinity) >= limit.everyMs;
 }
 
-/** Gives whether anything was ready. */
-export async function sendWaiting(works: Works, pace: Pace): Promise<boolean> {
+/** Starts all that may go now; each that comes to an end kicks the next. */
+export async function sendWaiting(works: Works, pace: Pace, failed: (fault: unknown) => void): Promise<void> {
   const now = works.clock();
   const { unsent, unedited } = await works.store.read(async ({ traffic }) => ({
     unsent: await traffic.unsent(AT_A_TIME),
     unedited: await traffic.unedited(AT_A_TIME),
   }));
-  const ready = (row: PostRow): boolean => row.notBefore <= now && mayGo(pace, row, now);
-  const jobs = [
-    ...unsent.filter(ready).map((row) => sendOne(works, pace, row)),
-    ...unedited.filter(ready).map((row) => editOne(works, pace, row)),
-  ];
-  await Promise.all(jobs);
-  return jobs.length > 0;
+  const start = (row: PostRow, name: string, work: () => Promise<void>): void => {
+    if (row.notBefore > now || !mayGo(pace, row, now) || pace.busy.has(name)) return;
+    pace.busy.set(name, work().finally(() => void pace.busy.delete(name)).then(works.postsChanged, failed)); // prettier-ignore
+  };
+  for (const row of unsent) start(row, `post ${channelKey(row)}`, () => sendOne(works, pace, row));
+  for (const row of unedited) start(row, `edit ${row.id}`, () => editOne(works, pace, row));
 }
 
 const save = (works: Works, id: string, change: (row: PostRow) => PostRow): Promise<void> =>
@@ -70,11 +74,22 @@ async function post(
   row: PostRow,
   content: PostContent,
 ): Promise<void> {
+  if (content.digest && (await isTooLate(works, content.digest))) return save(works, row.id, left);
   const now = works.clock();
-  await save(works, row.id, (p) => ({ ...p, state: 'sending', triedAt: now, tries: p.tries + 1 }));
+  if (!(await claim(works, row, now))) return;
   pace.last.set(channelKey(row), now);
   await settle(works, pace, platform, row, await tried(() => platform.send(content.outgoing)));
 }
+
+/** One process sends it: what another has claimed, or brought further, since it was read is left to that one. */
+const claim = (works: Works, { id, state, tries }: PostRow, now: Instant): Promise<boolean> =>
+  works.store.transact(async ({ traffic }) => {
+    const row = await traffic.post(id);
+    if (!row || row.state !== state || row.tries !== tries || row.shown > 0) return false;
+    const notBefore = now + CLAIM_MS;
+    await traffic.savePost({ ...row, state: 'sending', triedAt: now, tries: tries + 1, notBefore });
+    return true;
+  });
 
 /** It may be there already. */
 async function lookUp(

@@ -50,11 +50,26 @@ export function openService(parts: ServiceParts): Service {
     platform: (name) => platforms.find((platform) => platform.name === name),
     inboxChanged: () => inbox.kick(),
     postsChanged: () => sender.kick(),
-    factsChanged: () => void (staleAt ??= clock()),
+    factsChanged({ platform: name, account }) {
+      staleAt ??= clock();
+      const home = works.platform(name)?.refreshHome?.(account);
+      void home?.catch(failed('home.fault'));
+    },
   };
   const failed = (what: string) => (fault: unknown) => log.error(what, { why: wordOf(fault) });
   const inbox = openPump(() => handleWaiting(works), failed('inbox.fault'));
-  const sender = openPump(() => sendWaiting(works, pace), failed('posts.fault'));
+  const sender = openPump(async () => {
+    await sendWaiting(works, pace, failed('posts.fault'));
+    return false;
+  }, failed('posts.fault'));
+  /** Nothing is on its way any more, and nothing waits that may go now. */
+  const allSent = async (): Promise<void> => {
+    await sender.idle();
+    while (pace.busy.size > 0) {
+      await Promise.all(pace.busy.values());
+      await sender.idle();
+    }
+  };
   const digests = openPump(async () => {
     await planDigests(works);
     if (staleAt !== undefined && clock() - staleAt >= COALESCE_MS) {
@@ -81,6 +96,8 @@ export function openService(parts: ServiceParts): Service {
 
   return {
     async start() {
+      // what was noted just before the last process ended is not shown yet
+      staleAt = clock();
       for (const platform of platforms) await platform.start(openDesk(works, platform, receive));
       every(TICK_MS, 'tick', () => {
         inbox.kick();
@@ -95,7 +112,7 @@ export function openService(parts: ServiceParts): Service {
       for (const stop of timers.splice(0)) stop();
       // while they still can send, what was taken in is handled and what was answered is sent
       await Promise.all([inbox.idle(), digests.idle()]);
-      await sender.idle();
+      await allSent();
       await Promise.all(platforms.map((platform) => platform.stop()));
       await Promise.all([inbox.stop(), sender.stop(), digests.stop()]);
       await dropLease(store, parts.holder);
@@ -118,8 +135,8 @@ export function openService(parts: ServiceParts): Service {
         pump.kick();
         await pump.idle();
       }
+      await allSent();
       await inbox.idle();
-      await sender.idle();
     },
     onLost(call) {
       lost = call;
