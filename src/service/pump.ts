@@ -9,8 +9,7 @@ export interface Pump {
 
 /** `step` gives whether it found something to do. `failed` gets what it threw; the pump goes on at the next kick. */
 export function openPump(step: () => Promise<boolean>, failed: (fault: unknown) => void): Pump {
-  const at = { stopped: false, asked: false };
-  let running: Promise<void> | undefined;
+  const at: { stopped: boolean; asked: boolean; running?: Promise<void> } = { stopped: false, asked: false };
 
   const round = async (): Promise<void> => {
     while (at.asked && !at.stopped) {
@@ -25,22 +24,22 @@ export function openPump(step: () => Promise<boolean>, failed: (fault: unknown) 
     } catch (fault) {
       failed(fault);
     }
-    running = undefined;
+    delete at.running;
     // somebody may have kicked just as the last step ended
     if (at.asked) kick();
   };
   const kick = (): void => {
     at.asked = true;
-    if (!at.stopped) running ??= Promise.resolve().then(run);
+    if (!at.stopped) at.running ??= Promise.resolve().then(run);
   };
   return {
     kick,
     async idle() {
-      while (running) await running;
+      while (at.running) await at.running;
     },
     async stop() {
       at.stopped = true;
-      await running;
+      await at.running;
     },
   };
 }

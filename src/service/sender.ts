@@ -45,7 +45,7 @@ export async function sendWaiting(works: Works, pace: Pace, failed: (fault: unkn
   }));
   const start = (row: PostRow, name: string, work: () => Promise<void>): void => {
     if (row.notBefore > now || !mayGo(pace, row, now) || pace.busy.has(name)) return;
-    pace.busy.set(name, work().finally(() => void pace.busy.delete(name)).then(works.postsChanged, failed)); // prettier-ignore
+    pace.busy.set(name, work().finally(() => void pace.busy.delete(name)).then(() => works.postsChanged(), failed)); // prettier-ignore
   };
   for (const row of unsent) start(row, `post ${channelKey(row)}`, () => sendOne(works, pace, row));
   for (const row of unedited) start(row, `edit ${row.id}`, () => editOne(works, pace, row));
@@ -154,6 +154,8 @@ const shownAs = (row: PostRow, version: number, ref: PostRef | undefined): PostR
   shown: version,
   open: ref !== undefined && row.version > version,
   tries: 0,
+  // changes need not wait for what the claim waited for
+  notBefore: row.plannedAt,
   ...(ref ? { message: ref.id, ...(ref.thread === undefined ? {} : { thread: ref.thread }) } : {}),
 });
 
