@@ -109,6 +109,8 @@ describe('a process that ends at any step', () => {
       now: AFTERNOON,
       async act(shop) {
         await said(shop);
+        // what the process before had claimed is looked up after a while
+        await shop.pass(60_000);
         const [noted] = shop.platform.posts();
         await shop.deliver(
           {
