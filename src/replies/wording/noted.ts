@@ -2,6 +2,7 @@
 import { partReplacedBy, type Task } from '../../maintenance/codes.ts';
 import { dayOfDate, type Day, type LocalCalendar } from '../../maintenance/calendar.ts';
 import type { Entry, EntryKind, EntryOf, Interval } from '../../maintenance/entry/entry.ts';
+import { tubeLeftAfterTrims, USUAL_TRIM_MM } from '../../maintenance/figures/tubeLeft.ts';
 import type { MachineRecord, PartLife } from '../../maintenance/record/record.ts';
 import { dateFromToday } from '../format/date.ts';
 import { capital } from '../format/list.ts';
@@ -68,6 +69,18 @@ export const intervalWords = (every: Interval): string =>
     .flat()
     .join(' or ');
 
+/** ": about 475 mm left, 9 more trims"; nothing where the sheet does not state the lengths. */
+function tubeLeftWords({ build, tubeTrims = 0 }: MachineRecord): string {
+  const { tubeLengthMm, tubeNeededMm } = build;
+  if (tubeLengthMm === undefined || tubeNeededMm === undefined) return '';
+  const cutsMm = Array.from({ length: tubeTrims }, () => USUAL_TRIM_MM);
+  const left = tubeLeftAfterTrims({ fittedMm: tubeLengthMm, neededMm: tubeNeededMm, cutsMm });
+  if (!left.ok) return '';
+  const { leftMm, trimsLeft } = left.value;
+  const more = trimsLeft === 0 ? 'the next bad end means a new tube' : count(trimsLeft, 'more trim');
+  return `: about ${figure(leftMm, 0)} mm left, ${more}`;
+}
+
 const what = (task: Task | undefined): string => (task === undefined ? 'everything' : todo(task));
 
 const NOTES: Notes = {
@@ -81,9 +94,10 @@ const NOTES: Notes = {
   },
   loaded: (e) =>
     `${e.material ? materialName(e.material) : 'a spool'} loaded${e.grams === undefined ? '' : `, ${figure(e.grams)} g`}`,
-  done: (e) => {
+  done: (e, { after }) => {
     const part = partReplacedBy(e.task);
-    const said = part === undefined ? didIt(e.task) : `${partName(part)} replaced`;
+    const left = e.task === 'trim-tube' && after ? tubeLeftWords(after) : '';
+    const said = part === undefined ? `${didIt(e.task)}${left}` : `${partName(part)} replaced`;
     return e.finding === undefined ? said : `${said}: ${FINDING[e.finding]}`;
   },
   swapped,
