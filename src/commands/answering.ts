@@ -53,6 +53,8 @@ function foundIn(text: string, { acts, safety, bare }: Reading, question: OpenQu
 const MENDED =
   /\b(?:replac|mend|fix|repair|renew|swapp|chang|tighten|crimp|solder|clean|remov|cut off|taken out|took out|new (?:one|plug|cable|connector|lead|terminal|fuse|supply))/iu;
 const STILL = /\b(?:still|again|not (?:fixed|mended|replaced|yet)|needs?|should|must|has to|to be)\b/iu;
+/** A mend is told, as over. */
+export const isMend = (text: string): boolean => MENDED.test(text) && !STILL.test(text);
 const ELSE: ReadonlySet<Act['kind']> = new Set<Act['kind']>(['ask', 'undo', 'amend']);
 
 const BETWEEN =
@@ -78,7 +80,14 @@ function figureIn({ bare, acts }: Reading): number | undefined {
 
 /** The waiting deed with the answer in the field that was asked about. */
 export function filled(deed: Deed, field: OpenQuestion['field'], value: string): Deed {
-  if (value === CONFIRM || field === 'other' || field === 'later' || field === 'far' || field === 'many')
+  if (
+    value === CONFIRM ||
+    field === 'other' ||
+    field === 'later' ||
+    field === 'far' ||
+    field === 'many' ||
+    field === 'sweep'
+  )
     return deed;
   if (field === 'hours' || field === 'value') return withFigure(deed, field, Number(value));
   return withField(deed, field === 'entry' ? 'target' : field, value);

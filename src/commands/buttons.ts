@@ -1,7 +1,8 @@
 /** The buttons below a reply: each does what a sentence would. */
 import { doseOf } from '../maintenance/care/dose.ts';
-import { isSafetySymptom } from '../maintenance/codes.ts';
+import { isSafetySymptom, needsFinding } from '../maintenance/codes.ts';
 import type { Entry } from '../maintenance/entry/entry.ts';
+import type { MachineRecord } from '../maintenance/record/record.ts';
 import { USUAL_SPOOL_G } from '../replies/wording/loading.ts';
 import { machineName, materialName, nozzleName } from '../replies/wording/names.ts';
 import type { Button } from '../replies/reply.ts';
@@ -68,6 +69,9 @@ const spoolButtons = ({ entries, record }: Scene): Button[] =>
     ];
   }); // prettier-ignore
 
+const asksFinding = (machine: MachineRecord | undefined): boolean =>
+  machine?.hold !== undefined && [machine.hold.symptom, ...machine.hold.also].some(needsFinding);
+
 /** For every machine that a safety symptom was just told of, also when it was held before. */
 function holdButtons({ entries, record, reading }: Scene): Button[] {
   const told = entries.filter((entry) => entry.kind === 'seen' && isSafetySymptom(entry.symptom));
@@ -75,12 +79,14 @@ function holdButtons({ entries, record, reading }: Scene): Button[] {
   const held = names.filter((name) => record.machines.get(name)?.hold);
   const joke = reading.orders.some(({ order }) => order.kind === 'maybeJoke') ? ['Joke'] : [];
   const labels = [...joke, 'False alarm'];
-  return held.flatMap((machine) =>
-    labels.map((label): Button => ({
-      label: held.length > 1 ? `${label} on ${machineName(machine)}` : label,
-      press: { does: 'deeds', deeds: [{ kind: 'release', machine, falseAlarm: true }] },
-    })),
-  );
+  return held
+    .filter((machine) => !asksFinding(record.machines.get(machine)))
+    .flatMap((machine) =>
+      labels.map((label): Button => ({
+        label: held.length > 1 ? `${label} on ${machineName(machine)}` : label,
+        press: { does: 'deeds', deeds: [{ kind: 'release', machine, falseAlarm: true }] },
+      })),
+    );
 }
 
 /** The other way that a refusal leaves open. */
@@ -95,12 +101,13 @@ const refusedButtons = (scene: Scene, { steps }: Played): Button[] =>
     return [{ label: 'Take it out of use', press: { does: 'deeds', deeds: [down] } }];
   });
 
-function releaseButtons({ person }: Scene, machine: string): Button[] {
+function releaseButtons({ person, record }: Scene, machine: string): Button[] {
   const deed = { kind: 'release', machine } as const;
   const found: Button = { label: 'Say what was found', press: { does: 'ask', about: deed, field: 'found' } };
   const alarm: Button = {
     label: 'False alarm',
     press: { does: 'deeds', deeds: [{ ...deed, falseAlarm: true }] },
   };
-  return person.role === 'keeper' ? [found, alarm] : [alarm];
+  const falseAlarm = asksFinding(record.machines.get(machine)) ? [] : [alarm];
+  return person.role === 'keeper' ? [found, ...falseAlarm] : falseAlarm;
 }

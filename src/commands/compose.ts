@@ -1,6 +1,6 @@
 /** What came of a message, as one reply: caution first, then what was noted, what not, what is asked. */
 import type { ActReading } from '../language/act.ts';
-import { isSafetySymptom } from '../maintenance/codes.ts';
+import { isSafetySymptom, needsFinding } from '../maintenance/codes.ts';
 import { machineDue, raisedRows } from '../maintenance/due/rows.ts';
 import type { DueRow } from '../maintenance/due/row.ts';
 import type { Entry } from '../maintenance/entry/entry.ts';
@@ -18,10 +18,12 @@ import {
 } from '../replies/wording/answer.ts';
 import { loadingHints } from '../replies/wording/loading.ts';
 import { findTheCause, jamSeries } from '../replies/wording/repeats.ts';
+import { list } from '../replies/format/list.ts';
 import { machineName, symptomName } from '../replies/wording/names.ts';
 import { since } from '../replies/wording/view.ts';
 import type { ActResult } from './message.ts';
 import { answering, puttingRight, ways } from './buttons.ts';
+import { notRead } from './notRead.ts';
 import { waitingWords } from './questions.ts';
 import { dueContext, type Scene } from './scene.ts';
 import type { Played, Step } from './step.ts';
@@ -106,7 +108,7 @@ function heldLines(scene: Scene, { steps, caution }: Played): string[] {
     if (!hold) return [];
     const by = scene.personName(hold.since.by);
     return [
-      `${machineName(name)} is held: ${symptomName(hold.symptom)}, told by ${by} ${since(hold.since.at, scene)}. Nobody starts it. To lift it: a keeper says what was found and mended, or “false alarm on ${name}”.`,
+      `${machineName(name)} is held: ${symptomName(hold.symptom)}, told by ${by} ${since(hold.since.at, scene)}. Nobody starts it. To lift it: a keeper says what was found and mended${needsFinding(hold.symptom) ? '' : `, or “false alarm on ${name}”`}.`,
     ];
   });
 }
@@ -155,11 +157,32 @@ function repeated(scene: Scene, written: readonly WrittenEntry[]): Item[] {
   return series ? findTheCause(series) : [];
 }
 
+/** Where something was written and a clause that tells work was not read, it is said. */
+function unread({ entries, message, reading, record }: Scene): Item[] {
+  if (entries.length === 0 || message.press) return [];
+  const trails = [...reading.acts, ...reading.orders].map(({ trail }) => trail);
+  if (trails.length === 0) return [];
+  return notRead(message.text, trails, record).map((clause) => item(`Not read: “${clause}”`));
+}
+
+/** One sentence for all machines that it is said of. */
+function refusalLines({ steps }: Played): Item[] {
+  const lines = new Map<string, string[]>();
+  for (const { act, outcome, text = '' } of steps) {
+    if (outcome !== 'refused') continue;
+    const name = 'machine' in act && act.machine !== undefined ? machineName(act.machine) : '';
+    const own = name !== '' && text.startsWith(`${name}: `);
+    const rest = own ? text.slice(name.length) : text;
+    lines.set(rest, [...(lines.get(rest) ?? []), ...(own ? [name] : [])]);
+  }
+  return [...lines].map(([rest, names]) => item(`${list(names)}${rest}`));
+}
+
 /** The whole reply. */
 export function compose(scene: Scene, played: Played, targets: Targets): Reply {
   const written = played.steps.flatMap((step) => writtenOf(scene, step, targets));
   const lines = [...played.caution, ...heldLines(scene, played)];
-  const refusals = played.steps.filter((s) => s.outcome === 'refused').map((s) => item(s.text ?? ''));
+  const refusals = refusalLines(played);
   const rows = rowsRaised(scene, written);
   const series = repeated(scene, written);
   const more = played.grave
@@ -180,6 +203,7 @@ export function compose(scene: Scene, played: Played, targets: Targets): Reply {
     { items: refusals },
     { items: aside },
     { items: unasked },
+    { items: unread(scene) },
   ].filter((s) => s.items.length > 0);
   const own: Reply = {
     ...(lines.length > 0 ? { caution: lines.map((line) => [line]) } : {}),

@@ -36,6 +36,8 @@ export interface Conversation {
   changing?: string;
   /** The last reply took the machine for granted: a bare name puts it right. */
   tookMachine?: true;
+  /** The last message told of work and wrote nothing: "undo" does not reach past it without a word. */
+  unwritten?: true;
   /** What the last reply's buttons stand for, in their order. */
   presses?: readonly { label: string; press: Press }[];
 }
@@ -49,6 +51,7 @@ const shape = z.object({
   at: z.number().optional(),
   lastMachine: z.string().optional(),
   tookMachine: z.literal(true).optional(),
+  unwritten: z.literal(true).optional(),
   question: questionShape.optional(),
   waiting: z.array(questionShape).optional(),
   changing: z.string().optional(),

@@ -1,6 +1,6 @@
 /** "False alarm on juniper": what the refusal and the stop answer ask for, said instead of pressed. */
 import type { Act } from '../language/act.ts';
-import { ROOM } from '../maintenance/codes.ts';
+import { needsFinding, ROOM } from '../maintenance/codes.ts';
 import type { Deed } from '../maintenance/decide/deed.ts';
 import type { Scene } from './scene.ts';
 import { deedsOf } from './step.ts';
@@ -32,16 +32,31 @@ export function falseAlarm({ message, reading, record, conversation }: Scene): D
   const meant = spoken.length > 0 ? spoken.filter(isMachine) : meantOf(held, conversation.lastMachine);
   if (meant.length === 0 && held.length < 2) return undefined;
   const others = reading.acts.map(({ act }) => act).filter((act) => !MEANS_THE_HOLD.has(act.kind));
-  return [...(meant.length > 0 ? [...new Set(meant)] : [undefined]).map(released), ...deedsOf(others)];
+  const found = saysMore(text) ? text.trim() : undefined;
+  const names = meant.length > 0 ? [...new Set(meant)] : [undefined];
+  return [...names.map((name) => released(name, record, found)), ...deedsOf(others)];
 }
 
 const isMachine = (name: string): boolean => name !== ROOM;
 /** Without a machine it is asked which. */
-const released = (machine: string | undefined): Deed => ({
-  kind: 'release',
-  falseAlarm: true,
-  ...(machine === undefined ? {} : { machine }),
-});
+function released(
+  machine: string | undefined,
+  { machines }: Scene['record'],
+  found: string | undefined,
+): Deed {
+  const hold = machine === undefined ? undefined : machines.get(machine)?.hold;
+  const asks = hold !== undefined && [hold.symptom, ...hold.also].some(needsFinding);
+  return {
+    kind: 'release',
+    falseAlarm: true,
+    ...(machine === undefined ? {} : { machine }),
+    ...(asks && found !== undefined ? { found } : {}),
+  };
+}
+
+/** What was found stands beside the two words: "…, the meter shows nothing, it was static". */
+const MORE_WORDS = 6;
+const saysMore = (text: string): boolean => text.trim().split(/\s+/u).length > MORE_WORDS;
 
 /** Nobody named a machine: the one that was spoken of, or the only one that is held. */
 function meantOf(held: readonly string[], lastMachine: string | undefined): readonly string[] {

@@ -52,7 +52,8 @@ export interface Question {
   options: readonly AskedOption[];
 }
 /** What a question is about; a bare answer fills this field of every act that waits for it. */
-export type QuestionField = AskedField | 'reason' | 'found' | 'later' | 'far' | 'many' | 'change' | 'name';
+export type QuestionField =
+  AskedField | 'reason' | 'sweep' | 'found' | 'later' | 'far' | 'many' | 'change' | 'name';
 
 export interface Answer {
   now: Instant;

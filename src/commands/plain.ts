@@ -1,6 +1,7 @@
 /** Short questions about what a reply has just shown, and words that go: a row a sentence. */
 import type { AskAct } from '../language/act.ts';
 import { machineDue } from '../maintenance/due/rows.ts';
+import { needsFinding } from '../maintenance/codes.ts';
 import { foldName } from '../maintenance/machine.ts';
 import type { MachineRecord } from '../maintenance/record/record.ts';
 import { list } from '../replies/format/list.ts';
@@ -80,7 +81,7 @@ function heldItems(scene: Scene): Item[] {
       ? [
           item(
             bold(machineName(name)),
-            ` is held: ${list([hold.symptom, ...hold.also].map(symptomName))}, told by ${scene.personName(hold.since.by)} ${since(hold.since.at, scene)}. To lift it: a keeper says what was found and mended, or “false alarm on ${name}”.`,
+            ` is held: ${list([hold.symptom, ...hold.also].map(symptomName))}, told by ${scene.personName(hold.since.by)} ${since(hold.since.at, scene)}. To lift it: a keeper says what was found and mended${needsFinding(hold.symptom) ? '' : `, or “false alarm on ${name}”`}.`,
           ),
         ]
       : [],

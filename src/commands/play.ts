@@ -9,9 +9,11 @@ import { list } from '../replies/format/list.ts';
 import { machineName } from '../replies/wording/names.ts';
 import { refusal } from '../replies/wording/refusals.ts';
 import { answerAsk } from './ask/ask.ts';
-import { inContext, lacksMachine } from './context.ts';
+import { inMessage, lacksMachine } from './context.ts';
+import { namedIn, strangerIn } from './namedIn.ts';
 import {
   askAbout,
+  figureQuestion,
   foundConfirm,
   laterQuestion,
   machineQuestion,
@@ -20,6 +22,7 @@ import {
   untilQuestion,
 } from './questions.ts';
 import { reachQuestion } from './reach.ts';
+import { sweepQuestion } from './sweep.ts';
 import type { Scene } from './scene.ts';
 import { deedsOf, type Asking, type Played, type Step } from './step.ts';
 import { inTurn } from './turns.ts';
@@ -30,8 +33,14 @@ type Question = Extract<Act, { kind: 'ask' }>;
 
 /** The acts of a fresh message. */
 export async function playActs(scene: Scene): Promise<Played> {
-  const { reading, conversation } = scene;
-  const acts = reading.acts.map((r) => inContext(r, conversation.lastMachine));
+  const { reading, conversation, message } = scene;
+  const { text } = message;
+  const surrounding = {
+    lastMachine: conversation.lastMachine,
+    named: namedIn(text, scene.record),
+    stranger: strangerIn(text, scene.record) !== undefined,
+  };
+  const acts = reading.acts.map((r) => inMessage(r, surrounding));
   const caution = cautionOf(scene, acts);
   if (reading.injury) return hurt(scene, acts, caution);
   const waiting = acts.filter(({ act }) => lacksMachine(act)).map(({ act }) => act);
@@ -80,7 +89,7 @@ export async function playDeed(
   options: WriteOptions,
   assumed?: ActReading['assumed'],
 ): Promise<OneStep> {
-  const reach = await reachQuestion(scene, deed, options);
+  const reach = (await reachQuestion(scene, deed, options)) ?? sweepQuestion(scene, deed, options);
   if (reach) return waits({ act: deed, ...(assumed ? { assumed } : {}) }, options.act, reach);
   const outcome = await write(scene, deed, options);
   const base = { act: deed, entries: outcome.entries, decision: outcome, ...(assumed ? { assumed } : {}) };
@@ -95,10 +104,14 @@ export async function playDeed(
     case 'refused':
       return {
         step: { ...base, outcome: 'refused', text: refusal(outcome.code, outcome.facts, scene) },
-        asks: heldButTold(scene, deed, outcome, options.act),
+        asks:
+          heldButTold(scene, deed, outcome, options.act) ?? whichFigure(scene, deed, outcome, options.act),
       };
     case 'asked': {
-      const question = askAbout(scene, deed, outcome);
+      const question =
+        deed.kind === 'release' && outcome.field === 'other'
+          ? untilQuestion(scene, deed, 'found')
+          : askAbout(scene, deed, outcome);
       return {
         step: { ...base, outcome: 'asked', text: question.text },
         asks: { about: options.act, question },
@@ -116,6 +129,12 @@ function heldButTold(scene: Scene, deed: Deed, refusal: Refused, about: number):
   const { machine } = refusal.facts;
   if (!saysMore || machine === undefined) return undefined;
   return { about, question: foundConfirm(scene, { kind: 'release', machine, found: told }, [deed]) };
+}
+
+/** More than a day has: the refusal asks for the figure, so the next figure is its answer. */
+function whichFigure(scene: Scene, deed: Deed, refusal: Refused, about: number): Asking | undefined {
+  if (refusal.code !== 'too-many-hours' || deed.kind !== 'usage') return undefined;
+  return { about, question: figureQuestion(scene, deed) };
 }
 
 /** Deeds of a button or of an answered question, decided in their order. */
@@ -152,8 +171,13 @@ export function playAsk(scene: Scene, deed: Deed, field: 'until' | 'found'): Pla
 function cautionOf({ reading, record, workshop, person }: Scene, acts: readonly Said[]): string[] {
   const keepers = workshop.people.filter((p) => p.role === 'keeper').map((p) => p.name);
   const tell = keepers.find((name) => name !== person.name);
+  const over = new Set(
+    acts.flatMap(({ act }) => (act.kind === 'gone' && act.symptom !== undefined ? [act.symptom] : [])),
+  );
   const stops = reading.safety.flatMap(({ symptom }) =>
-    isSafetySymptom(symptom) ? stopLines(symptom, tell === undefined ? {} : { tell }) : [],
+    !over.has(symptom) && isSafetySymptom(symptom)
+      ? stopLines(symptom, tell === undefined ? {} : { tell })
+      : [],
   );
   const held = acts.flatMap(({ act }) =>
     act.kind === 'symptom' && isSafetySymptom(act.symptom) && act.machine !== undefined ? [act.machine] : [],

@@ -24,7 +24,7 @@ type Options = OpenQuestion['options'];
 /** As many answers as fit on a phone; more than that is typed. */
 const MOST_OPTIONS = 8;
 
-function open({ message, because, saidAt }: Scene, asked: Open): OpenQuestion {
+export function open({ message, because, saidAt }: Scene, asked: Open): OpenQuestion {
   const id = createHash('sha256')
     .update(`${message.key}\n${asked.field}\n${asked.text}\n${JSON.stringify(asked.pending)}`)
     .digest('hex')
@@ -97,9 +97,10 @@ const doubtText = (doubt: Doubt | undefined, why: string): string => {
       : `${said}Which machine was that? Nothing is noted yet.`;
   }
   // the reader gives its doubt as a question where one word would settle it
+  const such = doubt?.field === 'value' ? 'ran 9 h on birch' : 'cleaned the feeder on birch';
   return why.endsWith('?')
-    ? `${why} Nothing is noted yet; say it in one go, such as “cleaned the feeder on birch”.`
-    : `Nothing noted: ${why}. How would you put it in a few words, such as “cleaned the feeder on birch”?`;
+    ? `${why} Nothing is noted yet; say it in one go, such as “${such}”.`
+    : `Nothing noted: ${why}. How would you put it in a few words, such as “${such}”?`;
 };
 
 /** A decision that needs one more word. */
@@ -118,6 +119,15 @@ export function askAbout(scene: Scene, deed: Deed, asked: Asked): OpenQuestion {
   const options = asked.options.map(({ value, label }) => ({ value, label: label ?? value }));
   return open(scene, { field, text, options, pending });
 }
+
+/** A figure that could not be is told anew. */
+export const figureQuestion = (scene: Scene, deed: Deed): OpenQuestion =>
+  open(scene, {
+    field: 'hours',
+    text: 'How many hours was it?',
+    options: [{ value: LEAVE, label: 'Leave it' }],
+    pending: [deed],
+  });
 
 /** After a swap that gave no reason: how long parts last hangs on it. */
 export function reasonQuestion(scene: Scene, entries: readonly Entry[]): OpenQuestion | undefined {
@@ -231,6 +241,18 @@ export const farQuestion = (scene: Scene, deed: Deed, what: string): OpenQuestio
   open(scene, {
     field: 'far',
     text: `Your last entry is not of today’s talk (${what}). ${deed.kind === 'undo' ? 'Take that back' : 'Change that one'}?`,
+    options: [
+      { value: CONFIRM, label: 'Yes' },
+      { value: LEAVE, label: 'Leave it' },
+    ],
+    pending: [deed],
+  });
+
+/** The speaker's last message wrote nothing: what stands before it goes only when it is meant. */
+export const emptyQuestion = (scene: Scene, deed: Deed, what: string): OpenQuestion =>
+  open(scene, {
+    field: 'far',
+    text: `Your last message wrote nothing. Take back what stood before it (${what})?`,
     options: [
       { value: CONFIRM, label: 'Yes' },
       { value: LEAVE, label: 'Leave it' },

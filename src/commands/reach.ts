@@ -8,12 +8,13 @@ import { note } from '../replies/wording/noted.ts';
 import { since } from '../replies/wording/view.ts';
 import type { OpenQuestion } from './conversation.ts';
 import { batchesOf, originOf } from './lastBatch.ts';
-import { farQuestion, manyQuestion } from './questions.ts';
+import { emptyQuestion, farQuestion, manyQuestion } from './questions.ts';
 import type { Scene } from './scene.ts';
 import type { WriteOptions } from './write.ts';
 
 /** A shift: what was said before that is another day's work. */
 const REACH_MS = 12 * 60 * 60_000;
+const MIDNIGHT_MS = 2 * 60 * 60_000;
 const MOST_AT_ONCE = 10;
 const SEVERAL = /\b(?:both|everything|all|the lot|two|three|last \d)\b/iu;
 
@@ -28,7 +29,9 @@ export async function reachQuestion(
   const several = deed.kind === 'undo' && SEVERAL.test(message.text);
   const batches: (readonly Entry[])[] = [];
   for await (const each of batchesOf(transaction.journal, person.id, message.now)) {
-    const old = saidAt(each) < message.now - REACH_MS;
+    const old = isFar(saidAt(each), scene);
+    if (batches.length === 0 && scene.conversation.unwritten && deed.kind === 'undo' && isBare(deed))
+      return emptyQuestion(scene, deed, await wordsOf(scene, each));
     if (batches.length === 0 && old) return farQuestion(scene, deed, await wordsOf(scene, each));
     if (old) break;
     batches.push(each);
@@ -37,9 +40,16 @@ export async function reachQuestion(
   return several ? manyOf(scene, deed, batches) : undefined;
 }
 
+/** A shift ago, or on another day and not just across midnight. */
+const isFar = (at: number, { message: { now }, calendar }: Scene): boolean =>
+  at < now - REACH_MS || (at < now - MIDNIGHT_MS && calendar.dayOf(at) !== calendar.dayOf(now));
+
 /** About "that", whatever it was. */
 const isLoose = (deed: Deed): boolean =>
   (deed.kind === 'amend' && deed.target === undefined) || deed.kind === 'undo';
+
+const isBare = ({ machine, part, task }: Deed & { kind: 'undo' }): boolean =>
+  machine === undefined && part === undefined && task === undefined;
 
 const saidAt = (batch: readonly Entry[]): number => Math.max(...batch.map((entry) => entry.saidAt));
 

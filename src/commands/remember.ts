@@ -5,6 +5,7 @@ import { foldName } from '../maintenance/machine.ts';
 import { item } from '../replies/reply.ts';
 import type { Answer, IncomingMessage } from './message.ts';
 import type { HandledReader } from '../store/post.ts';
+import { tellsWork } from './notRead.ts';
 import type { Scene } from './scene.ts';
 import type { Played, Step } from './step.ts';
 
@@ -20,19 +21,24 @@ export async function remember(scene: Scene, played: Played, answer: Answer): Pr
   await post.dropExpiredConversations(message.now);
   if (scene.entries.length > 0 && message.text !== '')
     await post.saveWords({ message: message.key, person: person.id, text: message.text, at: message.saidAt });
-  if (answer.outcome === 'silent') return;
+  const unwritten = wroteNothing(scene, played, answer);
+  if (answer.outcome === 'silent' && !unwritten) return;
   await post.saveConversation({
     place: scene.place,
     person: person.id,
-    state: nextConversation(scene, played, answer),
+    state: unwritten ? unwrittenTalk(scene, played, answer) : nextConversation(scene, played, answer),
     expiresAt: message.now + CONVERSATION_MS,
   });
 }
 
 function nextConversation(scene: Scene, played: Played, answer: Answer): Conversation {
   const { conversation, message } = scene;
+  const { unwritten: _before, ...still } = conversation;
   if (played.keeps ?? saysNothing(played))
-    return { ...conversation, ...pressesOf(played.offers ? answer : undefined) };
+    return {
+      ...(answer.entries.length > 0 ? still : conversation),
+      ...pressesOf(played.offers ? answer : undefined),
+    };
   const lastMachine = lastNamed(played.steps) ?? conversation.lastMachine;
   return {
     at: message.now,
@@ -44,6 +50,19 @@ function nextConversation(scene: Scene, played: Played, answer: Answer): Convers
     ...pressesOf(answer),
   };
 }
+
+/** A typed "undo" is no press of the button under the reply before. */
+function unwrittenTalk(scene: Scene, played: Played, answer: Answer): Conversation {
+  const { presses, ...rest } = nextConversation(scene, played, answer);
+  const kept = presses?.filter(({ press }) => press.does !== 'undo') ?? [];
+  return { ...rest, ...(kept.length > 0 ? { presses: kept } : {}), unwritten: true };
+}
+
+/** Work was told, as far as its words show, and none of it came to stand. */
+const wroteNothing = ({ entries, message, record }: Scene, { steps }: Played, { outcome }: Answer): boolean =>
+  entries.length === 0 &&
+  (outcome === 'refused' ||
+    (steps.length === 0 && !message.press && !message.text.includes('?') && tellsWork(message.text, record)));
 
 /** "Thanks": no answer to what is open, and no reason to forget it. */
 const saysNothing = ({ steps, asking, aside, caution }: Played): boolean =>

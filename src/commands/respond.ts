@@ -3,9 +3,11 @@ import { answerIn } from './answering.ts';
 import type { Reading } from '../language/act.ts';
 import { changeIn, playChange } from './change.ts';
 import type { Conversation } from './conversation.ts';
+import { isElse } from './elsewhere.ts';
 import { falseAlarm } from './falseAlarm.ts';
 import { playIsItSafe } from './isItSafe.ts';
 import { playNever } from './never.ts';
+import { mendTold } from './mended.ts';
 import { isOrderQuestion, orderAnswer } from './orders/answer.ts';
 import { playMessage } from './orders/index.ts';
 import { playDeeds } from './play.ts';
@@ -30,9 +32,12 @@ export async function respond(scene: Scene): Promise<Played> {
     return thenAsk(await playChange(scene, change, changing), conversation.waiting);
   const value =
     question &&
+    !isElse(scene, question) &&
     (answerIn(message.text, reading, question) ??
       (isOrderQuestion(question) ? orderAnswer(message.text, reading, question) : undefined));
-  if (question && value !== undefined) return playAnswer(scene, question, value);
+  if (question && value !== undefined && value !== false) return playAnswer(scene, question, value);
+  const mended = mendTold(scene);
+  if (mended) return mended;
   const { bare } = reading;
   if (conversation.tookMachine && bare?.machine !== undefined && !says(reading))
     return {

@@ -32,6 +32,7 @@ async function settled(scene: Scene, question: OpenQuestion, value: string): Pro
     // only a figure that was asked about is stood by; what waited for another word is judged as if told now
     confirmed: stands && question.field === 'hours',
     reaches: question.field === 'far',
+    sweeps: question.field === 'sweep',
     ...(question.batches
       ? { batch: await entriesOf(scene, value === LAST ? question.batches.slice(0, 1) : question.batches) }
       : {}),

@@ -27,6 +27,8 @@ export interface WriteOptions {
   batch?: readonly Entry[];
   /** The speaker knows that the correction reaches back to another day. */
   reaches?: boolean;
+  /** All tasks at once are meant. */
+  sweeps?: boolean;
   /** The speaker noted it for somebody else, and may take it back as its author may. */
   noted?: true;
 }

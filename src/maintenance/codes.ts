@@ -84,6 +84,9 @@ const safetySet: ReadonlySet<string> = new Set(SAFETY_SYMPTOMS);
 const roomTaskSet: ReadonlySet<string> = new Set(ROOM_TASKS);
 
 export const isPart = (code: string): code is Part => partSet.has(code);
+/** Electrical dangers: that it was a false alarm, somebody qualified has to have found. */
+const FOUND_FIRST: ReadonlySet<string> = new Set(['shock', 'bare-wire', 'hot-connector']);
+export const needsFinding = (code: string): boolean => FOUND_FIRST.has(code);
 export const isSafetySymptom = (code: string): code is SafetySymptom => safetySet.has(code);
 export const isRoomTask = (code: string): code is RoomTask => roomTaskSet.has(code);
 

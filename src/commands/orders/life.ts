@@ -10,7 +10,11 @@ import { machineName, partName } from '../../replies/wording/names.ts';
 import { dateWord } from '../../replies/wording/view.ts';
 import { CONFIRM, LEAVE } from '../answering.ts';
 import type { Scene } from '../scene.ts';
+import { baselineQuestion } from '../sweep.ts';
 import { always, askFor, askMachine, carryDeeds, machinesMeant, recordsOf, type Carrier } from './order.ts';
+
+/** From so many machines on it is the room that is spoken of. */
+const MANY = 3;
 
 export const BASELINE: Carrier<'baseline'> = {
   takes: (scene, { machines }) => machinesMeant(scene, machines).length > 0 || scene.message.direct,
@@ -19,7 +23,13 @@ export const BASELINE: Carrier<'baseline'> = {
     const on = order.on === undefined ? {} : { on: order.on };
     if (machines.length === 0)
       return askMachine(scene, order, { kind: 'state', ...on }, first, 'Which machine counts as all fine from now on?');
-    return carryDeeds(scene, machines.map((machine): Deed => ({ kind: 'state', machine, ...on })), first);
+    const deeds = machines.map((machine): Deed => ({ kind: 'state', machine, ...on }));
+    if (machines.length < MANY || scene.person.role !== 'keeper') return carryDeeds(scene, deeds, first);
+    const question = baselineQuestion(scene, recordsOf(scene, machines), on);
+    return {
+      steps: question.pending.map((act) => ({ act, outcome: 'asked' as const, entries: [], text: question.text })),
+      asking: { about: first, question },
+    };
   },
 }; // prettier-ignore
 

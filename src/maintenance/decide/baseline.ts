@@ -10,7 +10,7 @@ import { isScene, sceneOf } from './scene.ts';
 
 /** The date may lie before the machine's enrolment: that is what baselines are for. */
 export function decideStateOf(deed: StateOfDeed, shops: Shops, context: DecideContext): Decision {
-  const { on, task, part, fitted, hours } = deed;
+  const { on, task, part, fitted, hours, tasks } = deed;
   const { calendar, now } = context;
   const where = task && isRoomTask(task) ? { ...deed, machine: ROOM } : deed;
   const { on: _about, ...present } = where;
@@ -28,6 +28,7 @@ export function decideStateOf(deed: StateOfDeed, shops: Shops, context: DecideCo
     ...(fitted === undefined ? {} : { fitted }),
     ...(on === undefined ? {} : { on }),
     ...(hours === undefined ? {} : { hours }),
+    ...(tasks === undefined ? {} : { tasks }),
   };
   return written([{ kind: 'stated', machine, ...said, at, precision }]);
 }

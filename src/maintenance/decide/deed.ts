@@ -141,6 +141,8 @@ export interface StateOfDeed {
   fitted?: string;
   on?: LocalDate;
   hours?: number;
+  /** Of all its tasks these alone. */
+  tasks?: readonly Task[];
 }
 export interface SetIntervalDeed {
   kind: 'setInterval';

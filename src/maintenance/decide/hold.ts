@@ -1,4 +1,5 @@
 /** A held machine: what it is held for, and how the hold is lifted. */
+import { needsFinding } from '../codes.ts';
 import type { Hold } from '../record/record.ts';
 import type { DecideContext, Shops } from './context.ts';
 import type { ReleaseDeed } from './deed.ts';
@@ -8,16 +9,19 @@ import { isScene, sceneOf } from './scene.ts';
 export const heldBy = (machine: string, { symptom, since }: Hold): Refused =>
   refused('safety-hold', { machine, symptom, at: since.at, by: since.by });
 
-/** "False alarm" may be said by anyone, and stands under their name; what was found is a keeper's word. */
+/**
+ * "False alarm" may be said by anyone, and stands under their name, except of a shock, a bare wire or a scorched
+ * connector. What was found is a keeper's word.
+ */
 export function decideRelease(deed: ReleaseDeed, shops: Shops, context: DecideContext): Decision {
   const scene = sceneOf(deed, shops, context);
   if (!isScene(scene)) return scene;
   const { name: machine, at, precision, latest } = scene;
   if (!latest.hold) return refused('nothing-to-undo', { act: 'release', machine });
-  if (!deed.falseAlarm && context.role !== 'keeper') return heldBy(machine, latest.hold);
+  const bare = deed.falseAlarm === true && ![latest.hold.symptom, ...latest.hold.also].some(needsFinding);
+  if (!bare && context.role !== 'keeper') return heldBy(machine, latest.hold);
   const found = deed.found?.trim();
-  if (!deed.falseAlarm && !found)
-    return asked('other', { act: 'release', machine, symptom: latest.hold.symptom });
+  if (!bare && !found) return asked('other', { act: 'release', machine, symptom: latest.hold.symptom });
   const said = {
     ...(found ? { found } : {}),
     ...(deed.falseAlarm ? { falseAlarm: true as const } : {}),

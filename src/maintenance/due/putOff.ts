@@ -12,17 +12,18 @@ const stands = (putOff: PutOff, record: MachineRecord, today: Day): boolean => {
   return until === undefined ? untilHours : untilThen && (atHours === undefined || untilHours);
 };
 
-/** The put-off that holds now, of the task or of the machine as a whole. */
+/** The put-off that holds now, of the task or, where `general`, of the machine as a whole: a safety check stays then. */
 export function putOffOf(
   task: Task,
   record: MachineRecord,
   today: Day,
   ends: readonly (Mark | undefined)[],
+  general: boolean,
 ): PutOff | undefined {
   if (!record.putOffs[task] && !record.putOffAll) return undefined;
   const ended = (putOff: PutOff): boolean =>
     ends.some((mark) => mark !== undefined && mark.at > putOff.mark.at);
-  return [record.putOffs[task], record.putOffAll].find(
+  return [record.putOffs[task], general ? record.putOffAll : undefined].find(
     (putOff): putOff is PutOff => putOff !== undefined && !ended(putOff) && stands(putOff, record, today),
   );
 }

@@ -36,7 +36,7 @@ function stateOf(standing: Standing, dates: Dates, putOff: PutOff | undefined, s
 /** A safety task cannot be put off beyond its grace. */
 function putOffNow(task: Task, standing: Standing, { record, today }: MachineScene): PutOff | undefined {
   if (standing.class === 'safety' && isOverdue(standing)) return undefined;
-  return putOffOf(task, record, today, [standing.since, standing.raised?.last]);
+  return putOffOf(task, record, today, [standing.since, standing.raised?.last], standing.class !== 'safety');
 }
 
 const sourceOf = (task: Task, record: MachineRecord): DueRow['source'] =>

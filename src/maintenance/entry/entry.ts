@@ -75,6 +75,8 @@ export type EntryFields =
       fitted?: string;
       on?: LocalDate;
       hours?: number;
+      /** Of all its tasks these alone. */
+      tasks?: readonly Task[];
     }
   | { kind: 'noted'; machine?: string; text: string }
   | { kind: 'handedOver'; to?: string }

@@ -118,6 +118,7 @@ export const ENTRY_SCHEMAS = {
     fitted: z.string().exactOptional(),
     on: date.exactOptional(),
     hours: amount.exactOptional(),
+    tasks: z.array(task).exactOptional(),
   }),
   noted: entry('noted', { machine: name.exactOptional(), text: z.string() }),
   handedOver: entry('handedOver', { to: z.string().exactOptional() }),

@@ -120,7 +120,7 @@ const NOTES: Notes = {
       e.until !== undefined
         ? `until ${dateFromToday(e.until, calendar.dateOf(calendar.noon(today)))}`
         : `until ${hours(e.atHours ?? 0)} on the counter`;
-    return `${what(e.task)}: put off ${until}${e.reason ? ` (${e.reason})` : ''}`;
+    return `${e.task === undefined ? 'everything but its safety checks' : what(e.task)}: put off ${until}${e.reason ? ` (${e.reason})` : ''}`;
   },
   claimed: (e, { calendar, today }) =>
     `${what(e.task)}: taken on${e.on === undefined ? '' : `, ${dateFromToday(e.on, calendar.dateOf(calendar.noon(today)))}`}`,
@@ -136,6 +136,8 @@ const NOTES: Notes = {
     const since =
       e.on === undefined ? '' : ` as of ${dateFromToday(e.on, calendar.dateOf(calendar.noon(today)))}`;
     if (e.part !== undefined) return `${partName(e.part)} in${since}`;
+    if (e.tasks !== undefined)
+      return `all but its safety checks${since || ' fine'}, stated for ${e.tasks.length} tasks`;
     return e.task === undefined ? `all fine${since}, stated for all its tasks` : `${didIt(e.task)}${since}`;
   },
   noted: (e) => `note: ${e.text}`,

@@ -1,5 +1,6 @@
 /** Why something was not written: what was wrong, and what would do. One sentence a code. */
 import type { Facts, RefusalCode } from '../../maintenance/decide/decision.ts';
+import { needsFinding } from '../../maintenance/codes.ts';
 import { count, figure, hours } from '../format/number.ts';
 import { capital } from '../format/list.ts';
 import { machineName, symptomName, todo } from './names.ts';
@@ -42,7 +43,7 @@ const REFUSALS: Readonly<Record<RefusalCode, Sentence>> = {
   'safety-cannot-wait': (f, view) =>
     `${machine(f)}: ${f.task === undefined ? 'that' : todo(f.task)} is a safety check and cannot wait${f.date === undefined ? '' : ` past ${dateWord(f.date, view).replace(/^on /u, '')}`}. The other way is to take ${machine(f)} out of use until it is done: say “${f.machine ?? 'it'} is out of use”.`,
   'safety-hold': (f, view) =>
-    `${machine(f)} is held: ${f.symptom === undefined ? 'a safety matter' : symptomName(f.symptom)}${f.by === undefined ? '' : `, told by ${view.personName(f.by)}`}${f.at === undefined ? '' : ` ${since(f.at, view)}`}. To lift it a keeper says what was found and mended, or somebody says that it was a false alarm.`,
+    `${machine(f)} is held: ${f.symptom === undefined ? 'a safety matter' : symptomName(f.symptom)}${f.by === undefined ? '' : `, told by ${view.personName(f.by)}`}${f.at === undefined ? '' : ` ${since(f.at, view)}`}. To lift it a keeper says what was found and mended${f.symptom !== undefined && needsFinding(f.symptom) ? '' : ', or somebody says that it was a false alarm'}.`,
   'invalid-number': (f) => `${given(f)} cannot be right here. Not noted.`,
   'not-planned-here': (f) =>
     `${machine(f)} has nothing to ${f.task === undefined ? 'plan there' : todo(f.task)}, by its sheet. Nothing planned.`,

@@ -13,6 +13,7 @@ export const stated: Reducer<'stated'> = (machine, entry, calendar) => {
   const since = baselineOf(machine, entry, calendar);
   if (part) statePart(machine, part, entry, since);
   else if (entry.task) noteTask(machine, entry.task, since);
+  else if (entry.tasks) for (const task of entry.tasks) noteTask(machine, task, since);
   else if (!machine.baseline || machine.baseline.at <= since.at) machine.baseline = since;
 };
 
