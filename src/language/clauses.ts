@@ -48,7 +48,7 @@ function cut(items: readonly Item[]): { pieces: Piece[]; asked: Set<number> } {
     const joint =
       jointOf(items, at, current.items.length === 0) ??
       (current.items.length >= LONGEST_CLAUSE ? 'comma' : undefined);
-    if (joint !== undefined && inList(items, at)) return;
+    if (joint !== undefined && (inList(items, at) || joinsDanger(items, at))) return;
     if (
       current.items.length === 0 &&
       /^\d{1,2}$/u.test(item.text) &&
@@ -100,6 +100,16 @@ function opensEntry(current: readonly Item[], items: readonly Item[], at: number
     isAmount(item) && hasTag(last, 'machine') && hasTag(items[at + 1], 'machine') && isAmount(current[0])
   );
 }
+const DANGER: ReadonlySet<string> = new Set(['hot', 'brown', 'melted', 'bare']);
+/** "the psu is humming and hot": the second is said of the same thing, and is the one that matters. */
+const joinsDanger = (items: readonly Item[], at: number): boolean =>
+  isAnd(items[at]) &&
+  hasTag(items[at - 1], 'complaint') &&
+  items[at + 1] !== undefined &&
+  items[at + 1]?.senses.some((s) => s.tag === 'complaint' && DANGER.has(s.code)) === true &&
+  (items[at + 2] === undefined || jointOf(items, at + 2, false) !== undefined);
+const isAnd = (item: Item | undefined): boolean => /^(?:and|&|n)$/u.test(item?.text ?? '');
+
 /** "on 1, 2 and 4": names in one list are one place, whatever stands after them. */
 function inList(items: readonly Item[], at: number): boolean {
   if (!/^(?:and|&|,|\+|n|plus)$/u.test(items[at]?.text ?? '') || !hasTag(items[at - 1], 'machine'))

@@ -126,6 +126,17 @@ function pointed(scene: Scene, memory: Memory, book: NameBook): readonly string[
   return some('it', 'its') && memory.last.length > 0 ? memory.last : undefined;
 }
 
+/** "all v wheel machines", "all the rod printers": of a build, and which have it is not known here. */
+function ofBuild(scene: Scene): string | undefined {
+  const all = scene.items.findIndex((item) => isFn(item, 'all', 'every', 'each'));
+  const machine = scene.items.findIndex((item, i) => i > all && i <= all + 5 && /^(?:machines?|printers?|ones)$/u.test(item.text)); // prettier-ignore
+  const between = all < 0 || machine < 0 ? [] : scene.items.slice(all + 1, machine);
+  const built = between.some((item) => hasTag(item, 'part', 'thing') || /^(?:bowden|direct|v|corexy|bedslingers?|enclosed|open)$/u.test(item.text)); // prettier-ignore
+  return built && between.every((item) => !isFn(item, 'on', 'in', 'of', 'for'))
+    ? between.map((item) => item.text).join(' ')
+    : undefined;
+}
+
 export function placeOf(scene: Scene, memory: Memory, book: NameBook): Place {
   const { machines, excluded, choice, said } = named(scene, book);
   const ditto = scene.items.some((item) => isFn(item, 'too', 'same'));
@@ -134,6 +145,9 @@ export function placeOf(scene: Scene, memory: Memory, book: NameBook): Place {
     ...(choice === undefined ? {} : { choice }),
     ...(said === undefined ? {} : { said }),
   };
+  const build = machines.length > 0 ? undefined : ofBuild(scene);
+  if (build !== undefined)
+    return { machines: [], how: 'none', ...extra, choice: { said: build, options: [] } };
   if (allMeant(scene, machines.length > 0))
     return { machines: book.machines.filter((one) => !excluded.includes(one)), how: 'said', ...extra };
   if (machines.length > 0) return { machines, how: 'said', ...extra };
@@ -158,6 +172,11 @@ export function strangerIn(scene: Scene): string | undefined {
     item.senses.every((s) => s.tag === 'timber') &&
     /^\p{L}{2,}/u.test(item.text) &&
     item.text !== "'s";
+  const owner = scene.items.find(
+    (item, i) =>
+      unknown(item) && /\p{L}{3}s$/u.test(item.text) && isFn(scene.items[i - 1], 'from', 'on', 'in', 'of') && hasTag(scene.items[i + 1], 'part'), // prettier-ignore
+  );
+  if (owner && !sensesOf(scene.items, 'machine').length) return owner.text;
   const first = scene.items.findIndex((item) => !isFn(item, 'article'));
   const next = scene.items[first + 1];
   const runs =

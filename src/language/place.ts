@@ -135,6 +135,16 @@ function leading(scenes: readonly Scene[], at: number): SenseOf<'date'> | undefi
 const dateIn = (scene: Scene | undefined): SenseOf<'date'> | undefined =>
   scene ? sensesOf(scene.items, 'date').find((one) => !one.vague || one.to !== undefined) : undefined;
 
+const MONTH =
+  /^(?:jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?|last month|last year)$/u;
+const UNDATED: ReadonlySet<string> = new Set(['claim', 'usage', 'stock', 'meter']);
+/** "last checked in january": about then, never today; its first day, so that what is due again is due sooner. */
+function aboutDay(act: Act, scene: Scene): LocalDate | undefined {
+  if (!DATED.has(act.kind) || UNDATED.has(act.kind) || scene.mood.planned || 'on' in act) return undefined;
+  const said = scene.items.find((item) => hasTag(item, 'date') && MONTH.test(item.text));
+  return sense(said, 'date')?.stretch?.back[0];
+}
+
 function withDay(act: Act, scene: Scene, day: SenseOf<'date'> | undefined, today: LocalDate): Act {
   if (!day || day.vague || !DATED.has(act.kind) || 'on' in act) return act;
   // "900 g since monday": run up to today.
@@ -155,14 +165,19 @@ function expand(
   today: LocalDate,
 ): Placed[] {
   const at = scene.index;
-  const dated = withDay(one.act, scene, dayOf(scenes, drafted, at), today);
+  const about = aboutDay(one.act, scene);
+  const dated =
+    about === undefined
+      ? withDay(one.act, scene, dayOf(scenes, drafted, at), today)
+      : ({ ...one.act, on: about } as Act);
   const step = { rule: one.rule, span: one.span };
   if (PLACELESS.has(dated.kind) || one.placeless)
     return [{ draft: one, act: withMachine(dated, one, places[at]), trail: [step] }];
   const { machines, how } = one.on
     ? { machines: one.on, how: 'said' as const }
     : machinesFor(dated, scenes, places, at, memory);
-  const assumed = assumption(how, places[at]);
+  const told = assumption(how, places[at]);
+  const assumed = about === undefined ? told : { ...told, on: { from: 'unsure' as const } };
   if (machines.length === 0) return [{ draft: one, act: dated, trail: [step] }];
   return machines.map((machine) => ({
     draft: one,
@@ -187,13 +202,18 @@ function assumption(how: Place['how'], at: Place | undefined): Assumed | undefin
 const unclear = (scene: Scene, why: string, rule: string, doubt: NonNullable<Draft['doubt']>): Draft =>
   draft(scene, { kind: 'unclear', why }, rule, { doubt });
 
+const whichOf = ({ said, options }: NonNullable<Place['choice']>): string =>
+  options.length === 0
+    ? `Which machines are that (${said})? Name them.`
+    : `Which machine: ${options.join(' or ')}?`;
+
 /** A deed on a machine that cannot be told: one question instead of the acts. */
 function inDoubt(scene: Scene, at: Place, drafts: readonly Draft[], memory: Memory): Draft | undefined {
   const bound = drafts.some(
     (one) => !PLACELESS.has(one.act.kind) && !one.placeless && one.act.kind !== 'ask',
   );
   if (at.choice && (bound || scene.verbs.some((verb) => verb.deed)))
-    return unclear(scene, `Which machine: ${at.choice.options.join(' or ')}?`, 'unclear: names disagree', {
+    return unclear(scene, whichOf(at.choice), 'unclear: names disagree', {
       field: 'machine',
       said: at.choice.said,
       options: at.choice.options,

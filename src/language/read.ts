@@ -13,7 +13,8 @@ import { readMood } from './mood.ts';
 import { place } from './place.ts';
 import { withoutPrefaces } from './prefaces.ts';
 import { refine } from './refine.ts';
-import { injuryKind, isJoke, readInjury, readSafety, retracted } from './safety.ts';
+import { injuryKind, isHurt, readInjury } from './injury.ts';
+import { isJoke, readSafety, retracted } from './safety.ts';
 import { repaired } from './repair.ts';
 import { createScanner, type Scanner } from './scan.ts';
 import { type Draft, draft, makeScene, type Scene } from './scene.ts';
@@ -61,7 +62,7 @@ function read(text: string, said: SaidAt, scanner: Scanner): Reading {
           earlier: scenes.slice(Math.max(0, i - 4), i),
           after: scenes[i + 1],
           later: scenes.slice(i + 1, i + 6),
-        })),
+        }).filter(({ act }) => act.kind !== 'claim' || !isHurt(scene))),
   );
   const { rulings, machineOf } = place(scenes, drafted, said.date, scanner.book);
   const refined = refine(rulings, scenes);
@@ -88,7 +89,9 @@ function read(text: string, said: SaidAt, scanner: Scanner): Reading {
       items,
     ),
     orders,
-    safety: readSafety(scenes, machineOf),
+    safety: readSafety(scenes, machineOf).map((one) =>
+      isMended(orders) ? { ...one, asserted: false } : one,
+    ),
     injury: readInjury(scenes),
     ...(hurt === undefined ? {} : { injuryKind: hurt }),
     doubts: doubtsOf(readings, doubts, dropped),
@@ -97,6 +100,9 @@ function read(text: string, said: SaidAt, scanner: Scanner): Reading {
     trail: [...trail, ...drafted.flat().map(({ rule, span }): TrailStep => ({ rule, span }))],
   };
 }
+/** Told together with its repair, to lift a hold: cautioned, and no alarm. */
+const isMended = (orders: Reading['orders']): boolean =>
+  orders.some(({ order }) => order.kind === 'lift' && order.mended);
 /** A doubt goes with its act. */
 function doubtsOf(
   readings: readonly ActReading[],

@@ -3,6 +3,8 @@ import type { Task } from '../maintenance/codes.ts';
 import type { Act } from './act.ts';
 import { REASON_OF } from './english/frames/symptom-table.ts';
 import { isFn, sensesOf } from './item.ts';
+import { MENDED } from './english/frames/state.ts';
+import { sensesOf } from './item.ts';
 import type { Placed } from './placed.ts';
 import { byClause, materialAfter, oneRun, weightAfter } from './runs.ts';
 import type { Scene } from './scene.ts';
@@ -261,6 +263,22 @@ const RULES: readonly Rule[] = [
               sameMachine(other.act, act) &&
               near(one, other),
           )
+        );
+      }),
+  },
+  {
+    name: 'what was mended is no new trouble',
+    why: '"fixed the no heat, was a loose thermistor": the second says what the first had been',
+    apply: (placed, scenes) =>
+      placed.filter((one) => {
+        const { act } = one;
+        if (act.kind !== 'symptom' && act.kind !== 'ask') return true;
+        return !placed.some(
+          (other) =>
+            other.draft.rule === MENDED &&
+            other.draft.clause < one.draft.clause &&
+            scenes[other.draft.clause]?.clause.sentence === scenes[one.draft.clause]?.clause.sentence &&
+            !scenes[one.draft.clause]?.clause.asked,
         );
       }),
   },

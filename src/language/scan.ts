@@ -6,6 +6,7 @@ import { type Item, type Sense } from './item.ts';
 import { lexicon } from './lexicon.ts';
 import { nameBook, readNumbers, settleNames, type NameBook } from './names.ts';
 import { normalise } from './normalise.ts';
+import { withPossessives } from './possessives.ts';
 import {
   correct,
   createSpeller,
@@ -68,7 +69,7 @@ export function createScanner(names: KnownNames): Scanner {
 }
 
 function scan(text: string, today: LocalDate, book: NameBook, speller: Speller): Scan {
-  const tokens = correct(tokenise(normalise(text)), speller);
+  const tokens = withPossessives(correct(tokenise(normalise(text)), speller), book);
   const items = settleAttributes(
     readDates(
       readValues(

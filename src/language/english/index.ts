@@ -11,6 +11,7 @@ import { isLogHead } from './frames/usage-figures.ts';
 import { readStock } from './frames/stock.ts';
 import { readSwap } from './frames/swap.ts';
 import { type Seen, symptomDrafts, symptomsIn } from './frames/symptom.ts';
+import { readTripped } from './frames/tripped.ts';
 
 export interface Surroundings {
   readonly today: LocalDate;
@@ -32,6 +33,7 @@ export const WHOLE_FRAMES: readonly Frame[] = [
   { name: 'ask', why: 'a question writes nothing, whatever deeds it names', read: (scene, _, { earlier, today }) => readAsk(scene, earlier, today) },
   { name: 'defer', why: 'names deeds that are put off', read: (scene, _, { today }) => readDefer(scene, today) },
   { name: 'claim', why: 'names deeds to come', read: (scene) => readClaim(scene) },
+  { name: 'tripped', why: 'before a power cut, which comes from outside', read: (scene) => readTripped(scene) },
   { name: 'gone', why: 'names a trouble that is over', read: (scene, seen) => readGone(scene, seen) },
 ]; // prettier-ignore
 

@@ -1,4 +1,5 @@
 /** Down, up, open, closed; and trouble that has gone. */
+import type { Symptom } from '../../../maintenance/codes.ts';
 import { hasTag, isFn, isThing, sensesOf } from '../../item.ts';
 import { ownDenial } from '../../mood.ts';
 import { deedOf, type Draft, draft, hasMachine, type Scene, someFn, textOf } from '../../scene.ts';
@@ -279,11 +280,57 @@ const hasObject = (scene: Scene, at: number): boolean =>
 const DENIAL =
   /^(?:not|no longer|never|won't|don't|doesn't|isn't|aren't|can't|cannot|couldn't|does not|do not|did not|is not|are not|will not|can not|has not|could not|refuses|fails)\b/u;
 
+/** What it does again, and what it then has no longer; the row of the thing that does it goes first. */
+const DOES_AGAIN: readonly (readonly [RegExp, Readonly<Partial<Record<string, Symptom>>>])[] = [
+  [/^(?:heats|heating|warms|heats up|warms up|heating up|warming up)$/u, { bed: 'bed-no-heat', 'bed-heater': 'bed-no-heat', 'build-plate': 'bed-no-heat', '*': 'no-heat', 'hot-end': 'no-heat', nozzle: 'no-heat', heater: 'no-heat' }],
+  [/^(?:extrudes|extruding|feeds|feeding)$/u, { '*': 'no-extrusion', filament: 'no-extrusion', feeder: 'no-extrusion', nozzle: 'no-extrusion' }],
+  [/^(?:homes|homing)$/u, { '*': 'homing-failed', probe: 'homing-failed' }],
+  [/^(?:sticks|stick|sticking|holds)$/u, { print: 'poor-adhesion', 'first-layer': 'poor-adhesion', filament: 'poor-adhesion' }],
+  [/^(?:spins|spinning|turns)$/u, { fan: 'fan-stopped', 'hot-end-fan': 'fan-stopped', 'part-fan': 'fan-stopped', 'board-fan': 'fan-stopped' }],
+]; // prettier-ignore
+/** "cedar heats again", "prints stick again on juniper". */
+function doesAgain(scene: Scene): Symptom | undefined {
+  if (!someFn(scene, 'again') || scene.mood.negated || !hasMachine(scene)) return undefined;
+  const row = DOES_AGAIN.find(([words]) => scene.items.some((item) => words.test(item.text)))?.[1];
+  if (!row) return undefined;
+  const noun = scene.nouns.find((one) => row[one.code] !== undefined);
+  if (noun) return row[noun.code];
+  const sticks = scene.materials.length > 0 && scene.items.some((item) => /^stick/u.test(item.text));
+  return sticks ? 'poor-adhesion' : scene.nouns.length === 0 ? row['*'] : undefined;
+}
+/** "juniper sticks again": the prints to the plate, which is well, or the carriage, which is not. */
+const sticksUnsaid = (scene: Scene): boolean =>
+  scene.items.length === 3 && hasTag(scene.items[0], 'machine') && scene.items[1]?.text === 'sticks' && isFn(scene.items[2], 'again'); // prettier-ignore
+
+const askWhatSticks = (scene: Scene): Draft =>
+  draft(
+    scene,
+    { kind: 'unclear', why: 'Do the prints stick to the plate again, or does something bind?' },
+    'unclear: what sticks',
+    { doubt: { field: 'value', said: scene.text, options: [] } },
+  );
+/** The rule of a trouble that was mended: what it turned out to be is no new one. */
+export const MENDED = 'gone: mended';
+/** "fixed the no heat", "no heat fixed": the trouble is what was mended. */
+const mends = (scene: Scene, trouble: Seen): boolean =>
+  scene.items.some(
+    (item, at) =>
+      /^(?:fixed|cured|solved|sorted|sorted out|resolved|got rid of)$/u.test(item.text) &&
+      at !== trouble.at &&
+      !isFn(scene.items[at - 1], 'not', 'cant', 'to', 'no', 'until', 'nobody') &&
+      scene.items.slice(Math.min(at, trouble.at) + 1, Math.max(at, trouble.at)).every((between) => isFn(between, 'article', 'be', 'now', 'its', 'my', 'this', 'all', 'have') || hasTag(between, 'machine')), // prettier-ignore
+  );
+
 /** "no clicking any more", "the grinding has stopped", "fine now". */
 export function readGone(scene: Scene, seen: readonly Seen[]): Draft[] {
   const { mood, items } = scene;
   if (mood.question || mood.conditional || mood.planned || mood.requested || mood.reported || mood.wished)
     return [];
+  const again = doesAgain(scene);
+  if (again !== undefined) return [draft(scene, { kind: 'gone', symptom: again }, 'gone: does it again')];
+  if (sticksUnsaid(scene)) return [askWhatSticks(scene)];
+  const mended = mood.negated ? undefined : seen.find((one) => mends(scene, one));
+  if (mended) return [draft(scene, { kind: 'gone', symptom: mended.symptom }, MENDED)];
   const stopped = items.some(
     (item, i) =>
       isFn(item, 'anymore') || (item.text === 'stopped' && i > 0) || item.text.startsWith('no longer'),

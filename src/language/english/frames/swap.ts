@@ -141,6 +141,9 @@ export function readSwap(scene: Scene, before?: Scene): Draft[] {
   if (!asserted(scene)) return [];
   const verb =
     deedOf(scene, 'swap', 'install') ?? swapDone(scene) ?? fitsPart(scene) ?? putsTaken(scene, before);
+  const exchanged = exchange(scene);
+  if (exchanged) return [exchanged];
+  const verb = deedOf(scene, 'swap', 'install') ?? swapDone(scene) ?? fitsPart(scene);
   if (!verb && !isNew(scene)) return [];
   const nouns = objects(scene).filter(
     (noun) =>
@@ -162,6 +165,24 @@ export function readSwap(scene: Scene, before?: Scene): Draft[] {
       toDraft(scene, noun, part, verb ? `swap: ${verb.code} x part` : 'swap: new x part', taken),
     );
   return fanUnsaid(scene, verb !== undefined);
+}
+
+/** "alder and birch swapped nozzles": perhaps with each other, and then nothing new went in. */
+function exchange(scene: Scene): Draft | undefined {
+  const at = scene.items.findIndex((item) => /^(?:swapped|exchanged|traded|switched)$/u.test(item.text));
+  const [verb, before] = [scene.items[at], scene.items[at - 1]];
+  const names = new Set(sensesOf(scene.items.slice(0, Math.max(at, 0)), 'machine').map(({ code }) => code));
+  const noun = scene.nouns.find((one) => one.at > at && one.part !== undefined);
+  const mutual = /\b(?:with each other|between them|with one another)\b/u.test(scene.text);
+  const doers = hasTag(before, 'machine') && verb !== undefined && verb.from - (before?.to ?? 0) <= 1;
+  if (names.size < 2 || !noun || !(mutual || doers) || someFn(scene, 'new', 'i', 'we')) return undefined;
+  const said = scene.items[noun.at]?.text ?? noun.code;
+  return draft(
+    scene,
+    { kind: 'unclear', why: `Did they exchange ${said} with each other, or did new ones go in?` },
+    'unclear: exchanged or new',
+    { doubt: { field: 'value', said, options: [] } },
+  );
 }
 
 /** "did a nozzle swap", "nozzle change on elm done". */

@@ -77,6 +77,26 @@ const insulation: Maker = (scene) => {
   return { seen: { symptom: 'bare-wire', at }, uses: (i) => i === at };
 };
 
+const SHORT =
+  /\b(?:shorted|shorts out|shorting|shorts to|short circuit\w*|short circuited|dead short|short to (?:earth|ground|frame))\b/u;
+const LIVE = new Set(['heater', 'bed-heater', 'thermistor', 'wiring', 'power-supply', 'control-board', 'plug', 'mains-lead', 'hot-end', 'bed', 'motor', 'fan', 'hot-end-fan', 'part-fan', 'board-fan']); // prettier-ignore
+/** "the heater cartridge shorted": a current goes where it must not; no "no heat" alone. */
+const short: Maker = (scene) => {
+  const noun = scene.nouns.find((one) => LIVE.has(one.code));
+  const at = scene.items.findIndex((item) => /^short/u.test(item.text));
+  if (at < 0 || !noun || !SHORT.test(scene.text) || scene.mood.negated) return undefined;
+  return { seen: { symptom: 'bare-wire', at, noun }, uses: () => true };
+};
+
+const STRONG_WIRE = /\b(?:heater|mains|power|bed|psu|supply|hot end|live|earth|neutral)\b/u;
+/** "the heater wire is hanging loose": of a wire that carries the heating current or the mains. */
+const looseWire: Maker = (scene) => {
+  const wire = scene.nouns.find((noun) => noun.code === 'wiring' && /\b(?:wires?|cables?|leads?|wiring)$/u.test(scene.items[noun.at]?.text ?? '')); // prettier-ignore
+  const at = scene.items.findIndex((item) => item.senses.some((s) => s.tag === 'complaint' && (s.code === 'loose' || s.code === 'slack'))); // prettier-ignore
+  if (at < 0 || !wire || !STRONG_WIRE.test(scene.text) || scene.mood.negated) return undefined;
+  return { seen: { symptom: 'bare-wire', at, noun: wire }, uses: (i) => i === at };
+};
+
 const RISES = /^(?:go|goes|going|went|climb\w*|rise\w*|rose|rising|heat\w*|shoot\w*|shot|run|ran|runs|jump\w*|creep\w*|crept|reach\w*|hit|hits|at|up)\b/u; // prettier-ignore
 const UNBIDDEN = /\b(?:by itself|on its own|of its own accord|by its own|all by itself|unasked|unprompted|nobody|no one|commanded off|heater off|switched off|turned off|when off|is off|was off|while off|set to|instead of)\b/u; // prettier-ignore
 /** Degrees that nobody sets: past these a heater is out of hand, whatever is said of its target. */
@@ -149,6 +169,17 @@ const off: Maker = (scene) => {
     : undefined;
 };
 
-const MAKERS: readonly Maker[] = [smell, noise, figure, insulation, unbidden, homing, leak, off];
+const MAKERS: readonly Maker[] = [
+  smell,
+  noise,
+  figure,
+  insulation,
+  short,
+  looseWire,
+  unbidden,
+  homing,
+  leak,
+  off,
+];
 export const madeUp = (scene: Scene): Made[] =>
   MAKERS.map((make) => make(scene)).filter((one) => one !== undefined);

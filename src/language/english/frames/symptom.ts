@@ -119,6 +119,8 @@ function seek(scene: Scene): Seen[] {
   scene.items.forEach((item, at) => {
     if (
       hasTag(item, 'machine', 'date') ||
+      // "kill alder" asks for it, "kill() called on alder" tells of it
+      (item.text === 'kill' && hasTag(scene.items[at + 1], 'machine')) ||
       made.some((one) => one.uses(at)) ||
       ownDenial(scene.items, at) ||
       (isFn(scene.items[at - 1], 'for', 'any') && isFn(scene.items[at - 1], 'any')

@@ -51,11 +51,16 @@ export function readOrders(
   });
   const within = (passage: Passage, kinds: readonly string[] = []): number[] =>
     acts.flatMap(({ act, trail }, i) => (kinds.includes(act.kind) && isIn(passage, trail) ? [i] : []));
+  const swapsWithin = (passage: Passage, parts: readonly string[] = []): number[] =>
+    within(passage, ['swap']).filter((i) => {
+      const act = acts[i]?.act;
+      return act?.kind === 'swap' && parts.includes(act.part);
+    });
   const dropped = new Set(found.flatMap(({ topic, passage }) => within(passage, topic.drops)));
   const place = (i: number): number => i - [...dropped].filter((gone) => gone < i).length;
   const orders = found.map(({ topic, passage, reading }) => ({
     ...reading,
-    covers: within(passage, topic.covers).filter((i) => !dropped.has(i)).map(place),
+    covers: [...within(passage, topic.covers), ...swapsWithin(passage, topic.coversSwapOf)].filter((i) => !dropped.has(i)).map(place),
   })); // prettier-ignore
   const kept = acts.filter((_, i) => !dropped.has(i));
   return { orders: [...orders, ...whichAll(passages, kept, machines)], dropped };

@@ -12,7 +12,7 @@ export type OrderFact =
   | `opens:${OrderCue}`
   | 'machine' | 'machine-twin' | 'person' | 'part' | 'thing' | 'task' | 'span' | 'date' | 'material' | 'trouble' | 'state-up'
   | 'question' | 'negated' | 'planned' | 'wished' | 'conditional' | 'requested' | 'reported' | 'hedged'
-  | 'worked' | 'mended' | 'ran' | 'it' | 'nobody' | 'asked' | 'me' | 'all' | 'i' | 'who' | 'now' | 'have' | 'every' | 'goes' | 'curt' | 'colon'; // prettier-ignore
+  | 'worked' | 'mended' | 'ran' | 'it' | 'nobody' | 'asked' | 'me' | 'all' | 'i' | 'who' | 'now' | 'by-whom' | 'tested' | 'have' | 'every' | 'goes' | 'curt' | 'colon'; // prettier-ignore
 
 export interface Passage {
   readonly scene: Scene;
@@ -79,6 +79,9 @@ const hasCue = (item: Item | undefined, code: OrderCue): boolean =>
 
 /** Deeds that say that something was put right. */
 const MENDS: ReadonlySet<string> = new Set(['swap', 'fit', 'install', 'fix', 'tighten', 'remove', 'plug', 'clean', 'put']); // prettier-ignore
+/** Who did it: "by ElCo", "by me"; "by itself", "by 5", "by friday" name nobody. */
+const isName = (item: Item | undefined): boolean =>
+  item !== undefined && /^\p{L}{2,}$/u.test(item.text) && !isFn(item, 'it', 'its', 'article', 'now') && !hasTag(item, 'date', 'calendar', 'machine', 'part', 'thing', 'verb', 'value') && item.text !== 'itself'; // prettier-ignore
 /** Deeds of telling and having are no work. */
 const NO_WORK: ReadonlySet<string> = new Set(['say', 'get', 'give', 'log', 'need', 'have', 'keep', 'find', 'leave', 'read', 'run', 'print', 'start', 'stop', 'move', 'take', 'arrive', 'buy']); // prettier-ignore
 /** Words after which a message's first content word comes. */
@@ -120,6 +123,8 @@ function factsOf(
     ['nobody', fn('nobody')],
     ['asked', scene.clause.asked],
     ['me', items.some((item) => item.text === 'me')],
+    ['by-whom', items.some((item, at) => item.text === 'by' && isName(items[at + 1]))],
+    ['tested', verbs.some((v) => v.deed && v.code === 'test')],
     ['have', fn('have')],
     ['every', fn('every')],
     ['goes', items.some((item) => /^(?:goes|leaves|leaving|going|will)$/u.test(item.text))],

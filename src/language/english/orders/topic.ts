@@ -24,6 +24,8 @@ export interface OrderTopic {
   readonly drops?: readonly ActKind[];
   /** Acts of the same sentence that are not played when the order is carried out. */
   readonly covers?: readonly ActKind[];
+  /** Of a swap, only those of parts that have no interval and are told as what was mended. */
+  readonly coversSwapOf?: readonly string[];
   /** Undefined where it turns out to be none. `next`: the sentence after it. */
   make(passage: Passage, around: { today: LocalDate; next: Passage | undefined }): Order | undefined;
 }
