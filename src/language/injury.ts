@@ -65,8 +65,9 @@ const hurts = (text: string): boolean => TOLD.test(text) && !SPARED.test(text);
 function sentencesOf(scenes: readonly Scene[]): string[] {
   const said = new Map<number, string[]>();
   for (const scene of scenes) {
-    const { sentence } = scene.clause;
-    said.set(sentence, [...(said.get(sentence) ?? []), textOf(scene)]);
+    const known = said.get(scene.clause.sentence);
+    if (known) known.push(textOf(scene));
+    else said.set(scene.clause.sentence, [textOf(scene)]);
   }
   return [...said.values()].map((texts) => texts.join(' '));
 }

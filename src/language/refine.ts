@@ -269,18 +269,7 @@ const RULES: readonly Rule[] = [
   {
     name: 'what was mended is no new trouble',
     why: '"fixed the no heat, was a loose thermistor": the second says what the first had been',
-    apply: (placed, scenes) =>
-      placed.filter((one) => {
-        const { act } = one;
-        if (act.kind !== 'symptom' && act.kind !== 'ask') return true;
-        return !placed.some(
-          (other) =>
-            other.draft.rule === MENDED &&
-            other.draft.clause < one.draft.clause &&
-            scenes[other.draft.clause]?.clause.sentence === scenes[one.draft.clause]?.clause.sentence &&
-            !scenes[one.draft.clause]?.clause.asked,
-        );
-      }),
+    apply: (placed, scenes) => withoutCauses(placed, scenes),
   },
   {
     name: 'fine now says what is gone',
@@ -325,6 +314,20 @@ const RULES: readonly Rule[] = [
       }),
   },
 ];
+
+/** What stands behind a trouble that was mended, in the same sentence and not asked. */
+function withoutCauses(placed: readonly Placed[], scenes: readonly Scene[]): readonly Placed[] {
+  const mended = placed.find((one) => one.draft.rule === MENDED);
+  const sentenceOf = (one: Placed): number | undefined => scenes[one.draft.clause]?.clause.sentence;
+  if (!mended) return placed;
+  return placed.filter(
+    (one) =>
+      (one.act.kind !== 'symptom' && one.act.kind !== 'ask') ||
+      one.draft.clause <= mended.draft.clause ||
+      sentenceOf(one) !== sentenceOf(mended) ||
+      scenes[one.draft.clause]?.clause.asked === true,
+  );
+}
 
 const HEIGHTS: ReadonlySet<string> = new Set([
   'first-layer-close',

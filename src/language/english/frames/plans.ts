@@ -98,7 +98,7 @@ function unreadObject(scene: Scene): Draft | undefined {
   const to = scene.items.findIndex((item, i) => i > at && (hasTag(item, 'value', 'date') || isFn(item, 'until', 'to'))); // prettier-ignore
   const object = scene.items.slice(0, to < 0 ? scene.items.length : to).find(unreadWord);
   if (at < 0 || !object || !hasMachine(scene)) return undefined;
-  const greased = /^greas/u.test(object.text);
+  const greased = object.text.startsWith('greas');
   const why = greased
     ? 'Which grease is put off: the Z screw or the rails?'
     : `What is put off: what task is "${object.text}"?`;

@@ -295,7 +295,7 @@ function doesAgain(scene: Scene): Symptom | undefined {
   if (!row) return undefined;
   const noun = scene.nouns.find((one) => row[one.code] !== undefined);
   if (noun) return row[noun.code];
-  const sticks = scene.materials.length > 0 && scene.items.some((item) => /^stick/u.test(item.text));
+  const sticks = scene.materials.length > 0 && scene.items.some((item) => item.text.startsWith('stick'));
   return sticks ? 'poor-adhesion' : scene.nouns.length === 0 ? row['*'] : undefined;
 }
 /** "juniper sticks again": the prints to the plate, which is well, or the carriage, which is not. */

@@ -83,7 +83,7 @@ const LIVE = new Set(['heater', 'bed-heater', 'thermistor', 'wiring', 'power-sup
 /** "the heater cartridge shorted": a current goes where it must not; no "no heat" alone. */
 const short: Maker = (scene) => {
   const noun = scene.nouns.find((one) => LIVE.has(one.code));
-  const at = scene.items.findIndex((item) => /^short/u.test(item.text));
+  const at = scene.items.findIndex((item) => item.text.startsWith('short'));
   if (at < 0 || !noun || !SHORT.test(scene.text) || scene.mood.negated) return undefined;
   return { seen: { symptom: 'bare-wire', at, noun }, uses: () => true };
 };
