@@ -2,9 +2,8 @@
 import type { Task } from '../maintenance/codes.ts';
 import type { Act } from './act.ts';
 import { REASON_OF } from './english/frames/symptom-table.ts';
-import { isFn, sensesOf } from './item.ts';
 import { MENDED } from './english/frames/state.ts';
-import { sensesOf } from './item.ts';
+import { isFn, sensesOf } from './item.ts';
 import type { Placed } from './placed.ts';
 import { byClause, materialAfter, oneRun, weightAfter } from './runs.ts';
 import type { Scene } from './scene.ts';

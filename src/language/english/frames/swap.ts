@@ -139,11 +139,10 @@ function isNew(scene: Scene): boolean {
 
 export function readSwap(scene: Scene, before?: Scene): Draft[] {
   if (!asserted(scene)) return [];
-  const verb =
-    deedOf(scene, 'swap', 'install') ?? swapDone(scene) ?? fitsPart(scene) ?? putsTaken(scene, before);
   const exchanged = exchange(scene);
   if (exchanged) return [exchanged];
-  const verb = deedOf(scene, 'swap', 'install') ?? swapDone(scene) ?? fitsPart(scene);
+  const verb =
+    deedOf(scene, 'swap', 'install') ?? swapDone(scene) ?? fitsPart(scene) ?? putsTaken(scene, before);
   if (!verb && !isNew(scene)) return [];
   const nouns = objects(scene).filter(
     (noun) =>
