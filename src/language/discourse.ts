@@ -190,6 +190,8 @@ export function strangerIn(scene: Scene): string | undefined {
       sense(next, 'value')?.code === 'hours' ||
       (isFn(next, 'possessive') && hasTag(scene.items[first + 2], 'part')));
   if (unknown(scene.items[first]) && runs) return scene.items[first]?.text;
+  const ran = ranByName(scene, unknown);
+  if (ran !== undefined) return ran;
   const last = scene.items.findLastIndex(
     (item) => !hasTag(item, 'date') && !isFn(item, 'now', 'too', 'again'),
   );
@@ -199,4 +201,19 @@ export function strangerIn(scene: Scene): string | undefined {
     sensesOf(scene.items, 'part').length + scene.values.length > 0
     ? scene.items[last]?.text
     : undefined;
+}
+
+/** "i ran chestnut for 2 hours, pla", "the printer poplar has worked six hours": a name where the machine's stands. */
+function ranByName(scene: Scene, unknown: (item: Item | undefined) => boolean): string | undefined {
+  const { items } = scene;
+  const printing = scene.materials.length > 0 && scene.values.some((value) => value.code === 'hours');
+  if (!printing || scene.machine) return undefined;
+  const at = items.findIndex(
+    (item, i) =>
+      unknown(item) &&
+      ((/^(?:ran|printed on)$/u.test(items[i - 1]?.text ?? '') &&
+        (isFn(items[i + 1], 'for') || hasTag(items[i + 1], 'value'))) ||
+        (/^(?:printer|machine)$/u.test(items[i - 1]?.text ?? '') && isFn(items[i + 1], 'have', 'be'))),
+  );
+  return items[at]?.text;
 }

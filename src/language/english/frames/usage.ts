@@ -174,6 +174,7 @@ export function readUsage(
   const ran =
     (tookToPrint(scene) && scene.verbs.some((verb) => verb.code === 'take')) ||
     deedOf(scene, 'run', 'print') !== undefined ||
+    worked(scene) ||
     scene.items.some(
       (item) =>
         isVerb(item, 'run', 'print') &&
@@ -214,6 +215,16 @@ export function readUsage(
       ran ? 'usage: ran x amount' : 'usage: machine x amount',
     ),
   ];
+}
+/** "alder and birch have each worked two hours": the machine did; who says "I worked" was at it. */
+function worked(scene: Scene): boolean {
+  const at = scene.items.findIndex((item) => item.text === 'worked');
+  return (
+    at > 0 &&
+    valueOf(scene, 'hours') !== undefined &&
+    scene.items.slice(0, at).some((item) => hasTag(item, 'machine')) &&
+    !scene.items.slice(Math.max(0, at - 3), at).some((item) => isFn(item, 'i', 'we', 'they'))
+  );
 }
 /** "petg through rowan 310 g, through hazel 95": said before the first name it is of the whole row. */
 const headsRow = (scene: Scene, before: Scene | undefined): boolean =>
