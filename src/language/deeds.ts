@@ -75,6 +75,7 @@ export function isDeed(
 
 /** The deed as a noun: "gave it a wipe", "put some oil on", "drop of oil on", "two cold pulls", "quick wipe of". */
 function nominal(items: readonly Item[], at: number): boolean {
+  if (items.some((one) => HABIT.test(one.text))) return false;
   const earlier = items.slice(0, at);
   if (earlier.some((one) => isLightDeed(one, 'give'))) return true;
   const light = earlier.some((one) => isLightDeed(one, ...LIGHT_WITH_TOOL));
@@ -118,7 +119,7 @@ const HANDWORK: ReadonlySet<VerbClass> = new Set<VerbClass>([
   'clear', 'pull', 'dry', 'update', 'save', 'load', 'install', 'print', 'make', 'put', 'move', 'fix',
 ]); // prettier-ignore
 /** What makes a present a habit or no report at all. */
-const HABIT = /^(?:always|usually|normally|never|generally|typically|sometimes|often|every|each time|tend)$/u;
+const HABIT = /^(?:helps|always|usually|normally|never|generally|typically|sometimes|often|every|each time|tend)$/u;
 
 /**
  * "I clean the plate of birch": many speakers report a deed in the present. It counts where a machine is named

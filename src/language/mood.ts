@@ -126,10 +126,33 @@ const pastOnly = (item: Item): boolean =>
 
 /** "once the belts arrive", "as soon as they are here": a time to come, where nothing in it is told as past. */
 const awaits = (items: readonly Item[]): boolean =>
-  /^(?:once|as soon as|when|whenever|the moment)$/u.test(items[0]?.text ?? '') &&
+  opensAwaiting(items) &&
   !isFn(items[1], 'more', 'again') &&
-  items.length > 3 &&
-  !items.some((item) => /^(?:was|were|had|did)$/u.test(item.text) || pastOnly(item));
+  items.length > 2 &&
+  !items.some(
+    (item, at) =>
+      /^(?:was|were|had|did)$/u.test(item.text) ||
+      // "once it has done 500 h": still to come, unless something else in it is told as past.
+      (pastOnly(item) && !/^(?:has|have|'s|'ve)$/u.test(items[at - 1]?.text ?? '')),
+  );
+const opensAwaiting = (items: readonly Item[]): boolean =>
+  /^(?:once|as soon as|when|whenever)$/u.test(items[0]?.text ?? '') ||
+  /^the (?:moment|minute|second|instant)$/u.test(`${items[0]?.text ?? ''} ${items[1]?.text ?? ''}`);
+
+/** Hearing and smelling: "I can hear it grind" tells what is so. */
+const SENSING = /^(?:hear|see|feel|smell|notice|tell|find|spot|wait|go|hang|do|last|have|again)\b/u;
+/** "a loose belt can skip teeth", "a jam may burn you": what may happen to anybody, not what did. */
+function isGeneral(items: readonly Item[]): boolean {
+  const at = items.findIndex((item) => /^(?:can|may|might|will often|can often)$/u.test(item.text));
+  return (
+    at > 0 &&
+    !isFn(items[at - 1], 'i', 'we', 'you', 'someone', 'it', 'nobody') &&
+    !hasTag(items[at - 1], 'person') &&
+    !(hasTag(items[at - 1], 'machine') && /^(?:be|print|run|use)\b/u.test(items[at + 1]?.text ?? '')) &&
+    !SENSING.test(items[at + 1]?.text ?? '') &&
+    !items.some((item) => isFn(item, 'again'))
+  );
+}
 
 /** "you know how alder has been ghosting": tells, whatever mark it ends in. */
 const isRhetorical = (items: readonly Item[]): boolean =>
@@ -158,7 +181,10 @@ export function readMood(clause: Clause): Mood {
           !isVerb(items[i + 1], 'find')) ||
         (isFn(item, 'will') &&
           !/^(?:know|hear|ask|learn|find out|see|understand)$/u.test(items[i + 1]?.text ?? '') &&
-          (isFn(items[i - 1], 'i', 'we') || (i === 0 && hasTag(items[1], 'verb')))),
+          (isFn(items[i - 1], 'i', 'we') ||
+            (i === 0 &&
+              hasTag(items[1], 'verb') &&
+              !/^(?:planning|hoping|aiming|intending|hope)/u.test(item.text)))),
     );
   const verbBefore = (at: number): boolean =>
     items.slice(0, at).some(
@@ -191,7 +217,7 @@ export function readMood(clause: Clause): Mood {
           !items.some((item) =>
             item.senses.some((s) => s.tag === 'verb' && s.code === 'arrive' && s.form === 'past'),
           ))),
-    conditional: conditional || isInvertedIf(clause),
+    conditional: conditional || isInvertedIf(clause) || isGeneral(items),
     requested: some('please'),
     hedged: some('maybe') || items.some((item, i) => isFn(item, 'unsure') && !picks(items, i)),
     reported: some('reported', 'said-quote', 'joke'),

@@ -3,6 +3,7 @@ import type { Act, ActReading, Doubt, KnownNames, Reading, SaidAt, TrailStep } f
 import { readBare } from './bare.ts';
 import { type Control, readControl } from './english/control/index.ts';
 import { interpret } from './english/index.ts';
+import { isFigurative, soberly } from './figurative.ts';
 import { gate } from './gate.ts';
 import { withListings } from './english/frames/stock-list.ts';
 import { readOrders } from './english/orders/index.ts';
@@ -53,16 +54,20 @@ function read(text: string, said: SaidAt, scanner: Scanner): Reading {
   );
   const controls = controlDrafts(readControl(items, said.date), scenes);
   const drafted = scenes.map((scene, i) =>
-    isJoke(scene) || retracted(scenes, i)
+    isJoke(scene) || retracted(scenes, i) || isFigurative(scenes, i)
       ? []
       : (controls.get(i) ??
-        interpret(scene, {
-          today: said.date,
-          before: scenes[i - 1],
-          earlier: scenes.slice(Math.max(0, i - 4), i),
-          after: scenes[i + 1],
-          later: scenes.slice(i + 1, i + 6),
-        }).filter(({ act }) => act.kind !== 'claim' || !isHurt(scene))),
+        soberly(
+          interpret(scene, {
+            today: said.date,
+            before: scenes[i - 1],
+            earlier: scenes.slice(Math.max(0, i - 4), i),
+            after: scenes[i + 1],
+            later: scenes.slice(i + 1, i + 6),
+          }),
+          scenes,
+          i,
+        ).filter(({ act }) => act.kind !== 'claim' || !isHurt(scene))),
   );
   const { rulings, machineOf } = place(scenes, drafted, said.date, scanner.book);
   const refined = refine(rulings, scenes);

@@ -65,7 +65,7 @@ export const FNS = [
   'where', 'any', 'article', 'this', 'my', 'its', 'or', 'more', 'less', 'much', 'many', 'long', 'often', 'last', 'left', 'maybe', 'unsure', 'as',
   'no', 'yes', 'nothing', 'nobody', 'some', 'another', 'over', 'instead', 'ago', 'later', 'number-sign', 'did-it', 'sorry', 'wrong', 'only', 'up',
   'down', 'rest', 'these', 'after', 'before', 'while', 'here', 'thanks', 'possessive', 'back', 'through', 'like', 'able', 'really', 'first-one',
-  'printer', 'joke', 'reported', 'during', 'almost', 'let-me', 'range', 'mention', 'said-quote', 'there', 'ready', 'far', 'meant',
+  'printer', 'joke', 'laugh', 'reported', 'during', 'almost', 'let-me', 'range', 'mention', 'said-quote', 'there', 'ready', 'far', 'meant',
 ] as const; // prettier-ignore
 export type Fn = (typeof FNS)[number];
 

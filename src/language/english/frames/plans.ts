@@ -127,7 +127,7 @@ export function readClaim(scene: Scene): Draft[] {
     (mood.wished && !/\bhappy to\b|\bwant to\b/u.test(textOf(scene)))
   )
     return [];
-  if (mood.negated || (mood.question && !someFn(scene, 'will'))) return [];
+  if (mood.negated || (mood.question && (!someFn(scene, 'will') || isFn(scene.items[0], 'do')))) return [];
   const told = scene.verbs.filter(
     (verb) =>
       ![

@@ -42,7 +42,8 @@ export function readState(scene: Scene, before?: Scene): Draft[] {
     !mood.reported &&
     !mood.wished &&
     !(mood.planned && !someFn(scene, 'until') && !/\b(?:until|till)\b/u.test(textOf(scene)));
-  if (!told || (mood.requested && !forbids(scene))) return [];
+  if (!told || isManner(scene) || (mood.requested && !forbids(scene))) return [];
+  if (isTheirDoing(scene) && !hasMachine(scene)) return [];
   const states = sensesOf(items, 'state').map((s) => s.code);
   const spoken = textOf(scene);
   if (pulledPlug(scene) || hungNotice(scene))
@@ -89,12 +90,43 @@ export function readState(scene: Scene, before?: Scene): Draft[] {
   return deadMachine(scene, before) ? [draft(scene, { kind: 'down' }, 'state: dead')] : [];
 }
 const forbids = (scene: Scene): boolean =>
+  !isRule(scene) &&
   scene.items.some(
     (item, at) =>
       !(hasTag(scene.items[at + 1], 'machine') && isFn(scene.items[at + 2], 'possessive')) &&
       item.senses.some((s) => s.tag === 'state' && s.code === 'down') &&
       /^(?:do not|don't|nobody|no one|not|nobody)/u.test(item.text),
   );
+/** "don't print on birch with the door open", "… while I'm away", "… faster than 30": how it is used, not whether. */
+function isRule(scene: Scene): boolean {
+  const machine = scene.items.findIndex((item) => hasTag(item, 'machine'));
+  return scene.items
+    .slice(machine + 1)
+    .some(
+      (item) =>
+        isFn(item, 'with', 'while', 'when', 'than', 'before', 'if', 'every') ||
+        /^(?:without|unless|whenever|overnight|at night)$/u.test(item.text),
+    );
+}
+/** "may only be used with the door closed", "prints with its door open": how it runs, and no hands in it. */
+const isManner = (scene: Scene): boolean => {
+  const at = scene.items.findIndex((item) => isFn(item, 'with') || item.text === 'without');
+  return (
+    at > 0 &&
+    scene.nouns.some((noun) => noun.at > at && ['door', 'enclosure', 'guard', 'lid'].includes(noun.code)) &&
+    (scene.verbs.some((verb) => verb.at < at && ['print', 'run', 'use', 'start'].includes(verb.code)) ||
+      scene.items
+        .slice(0, at)
+        .some((item) => /\b(?:print|prints|printing|runs|running|used|use)\b/u.test(item.text)))
+  );
+};
+/** "before you open the feeder": said to anybody, of what they may do. */
+const isTheirDoing = (scene: Scene): boolean =>
+  scene.items.some(
+    (item, at) =>
+      item.senses.some((s) => s.tag === 'state') && isFn(scene.items[at - 1], 'you', 'to', 'please', 'not'),
+  );
+
 /** "don't you dare start it", said in the same breath: out of use besides. */
 const isForbidden = (scene: Scene): boolean => /\b(?:don't|do not) (?:you |u |anyone |anybody )?(?:dare|touch|start|hit|press|print|use)\b/u.test(scene.text); // prettier-ignore
 const isShut = (scene: Scene): boolean =>
@@ -210,7 +242,7 @@ const isDirection = (scene: Scene, at: number): boolean =>
 
 function isUp(scene: Scene): boolean {
   if (isToCome(scene)) return false;
-  if (/\bthe back\b|\bcame back\b|\bget back\b/u.test(textOf(scene))) return false;
+  if (/\b(?:the|my|your|his|her|our) back\b|\bcame back\b|\bget back\b/u.test(textOf(scene))) return false;
   if (/\b(?:fixed|sorted|repaired) (?:it|that|the|them|a)\b/u.test(textOf(scene))) return false;
   const said = scene.items.filter((item) => item.senses.some((s) => s.tag === 'state' && s.code === 'up'));
   if (said.every((item) => item.text === 'up' && isDirection(scene, scene.items.indexOf(item)))) return false;

@@ -125,7 +125,7 @@ function seek(scene: Scene): Seen[] {
       ownDenial(scene.items, at) ||
       (isFn(scene.items[at - 1], 'for', 'any') && isFn(scene.items[at - 1], 'any')
         ? isFn(scene.items[at - 2], 'for')
-        : isFn(scene.items[at - 1], 'for') && scene.verbs.some((verb) => verb.code === 'look'))
+        : isLookedFor(scene, at))
     )
       return;
     const jam = sense(item, 'thing')?.code === 'jam';
@@ -160,6 +160,13 @@ function seek(scene: Scene): Seen[] {
       !(lifted && one.symptom === 'detached-print' && scene.items[one.at]?.text.startsWith('off ')),
   );
   return kept.filter((one, i) => kept.findIndex((other) => other.symptom === one.symptom) === i);
+}
+
+/** "checked hazel for the burning smell": what a look is for, not what it found. */
+function isLookedFor(scene: Scene, at: number): boolean {
+  let i = at - 1;
+  while (i > 0 && isFn(scene.items[i], 'article', 'any', 'this', 'my', 'some')) i -= 1;
+  return isFn(scene.items[i], 'for') && scene.verbs.some((verb) => verb.code === 'look' && verb.at < i);
 }
 
 /** "shifted hazel along the bench": somebody moved the machine. */

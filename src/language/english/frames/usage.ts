@@ -33,11 +33,17 @@ const inCounterRow = (scene: Scene, earlier: readonly Scene[]): boolean =>
   ) &&
   (scene.values[0]?.value ?? 0) >= 50;
 
+/** "was changed in 2019". */
+const isYear = (scene: Scene, { code, value, at }: Scene['values'][number]): boolean =>
+  code === 'bare' && value >= 1990 && value <= 2100 && isFn(scene.items[at - 1], 'in', 'since', 'of', 'from');
+
 export function readMeter(scene: Scene, earlier: readonly Scene[] = []): Draft[] {
   const { mood } = scene;
   if (mood.question || mood.negated || mood.conditional || mood.requested || mood.reported) return [];
   const named = scene.items.some((item) => isThing(item, 'counter')) || inCounterRow(scene, earlier);
-  const figure = [...scene.values].reverse().find((v) => v.code === 'hours' || v.code === 'bare');
+  const figure = [...scene.values]
+    .reverse()
+    .find((v) => (v.code === 'hours' || v.code === 'bare') && !isYear(scene, v));
   if (!figure || someFn(scene, 'until') || hasVerb(scene, 'last', 'put-off')) return [];
   const hours = figure.value;
   const stands = scene.items.some(
