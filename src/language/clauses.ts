@@ -24,10 +24,20 @@ function jointOf(items: readonly Item[], at: number, opens: boolean): Joint | un
   if (!item) return undefined;
   const mark = Object.hasOwn(MARKS, item.text) ? MARKS[item.text] : undefined;
   if (mark === 'dash' && !item.gap) return undefined;
+  if (item.text === '.' && isAbbreviation(items, at)) return undefined;
   if (mark !== undefined) return mark;
   const word = sense(item, 'joint');
   if (word && (word.code === 'because' || word.code === 'so') && opens) return undefined;
   return word && !hasTag(item, 'machine', 'value', 'date', 'complaint') ? word.code : undefined;
+}
+
+/** The marks of "i.e.", "e.g.", "a.m.": single letters set close. */
+function isAbbreviation(items: readonly Item[], at: number): boolean {
+  const letter = (i: number): boolean => /^\p{L}$/u.test(items[i]?.text ?? '');
+  const close = (i: number): boolean => items[i]?.gap === false;
+  const opens = letter(at - 1) && close(at) && letter(at + 1) && close(at + 1);
+  const ends = letter(at - 1) && close(at) && items[at - 2]?.text === '.' && close(at - 1) && letter(at - 3);
+  return opens || ends;
 }
 
 /** A stretch of more items than this is no clause that anybody wrote; the cut keeps every later stage linear. */
@@ -198,6 +208,10 @@ function join(pieces: readonly Piece[]): Piece[] {
   pieces.forEach((piece, at) => {
     const own = shape(piece.items);
     const last = out.at(-1);
+    if (last && !waiting && isPutOffHead(last, piece)) {
+      last.items.push(...piece.items);
+      return;
+    }
     const near =
       last !== undefined &&
       last.items.length < LONGEST_CLAUSE &&
@@ -223,7 +237,9 @@ function join(pieces: readonly Piece[]): Piece[] {
         sentence: piece.sentence,
       };
       waiting = undefined;
-      if (!own.predicate && !own.value && !(own.part && own.machine) && nextNear) waiting = held;
+      const figureOnly = own.value && !own.part && !own.machine && lacksSubject(next, piece.sentence);
+      if (!own.predicate && (!own.value || figureOnly) && !(own.part && own.machine) && nextNear)
+        waiting = held;
       else out.push(held);
       return;
     }
@@ -295,6 +311,28 @@ function headsList(piece: Piece, next: Piece, last: Piece | undefined): boolean 
     last.items.some((item) => hasTag(item, 'symptom', 'complaint', 'state'))
   );
 }
+
+/** "Deferral: Hazel, bed levelling, to Friday": all that such a heading heads is one thing. */
+const isPutOffHead = (last: Piece, piece: Piece): boolean =>
+  last.sentence === piece.sentence &&
+  joinable(piece.joint) &&
+  last.items.length < LONGEST_CLAUSE &&
+  /^(?:deferral|deferred|postponement|postponed|put off|snoozed|delayed|rescheduled)$/u.test(
+    last.items[0]?.text ?? '',
+  ) &&
+  (last.items.length === 1 ? piece.joint === 'colon' || piece.joint === 'dash' : !isTold(piece.items));
+/** Told as done or as being so: a thing of its own. */
+const isTold = (items: readonly Item[]): boolean =>
+  items.some(
+    (item) =>
+      isFn(item, 'be', 'have', 'i', 'we') || item.senses.some((s) => s.tag === 'verb' && s.form === 'past'),
+  );
+/** "…, 500 g net, mounted on cedar": the deed comes last, and what it was done to stands before. */
+const lacksSubject = (next: Piece | undefined, sentence: number): boolean => {
+  if (next?.sentence !== sentence || next.joint !== 'comma') return false;
+  const shaped = shape(next.items);
+  return !shaped.part && (next.items[0]?.senses.some((s) => s.tag === 'verb' && s.form === 'past') ?? false);
+};
 
 /** "two cans of air and 5 cloths arrived": the list waits for its verb. */
 const STOCKED = (items: readonly Item[]): boolean =>
@@ -398,7 +436,25 @@ function joinsBracket(piece: Piece, own: Shape, near: boolean, onlyNo: boolean):
   );
 }
 
+/** Longer brackets say something of their own. */
+const LONGEST_ASIDE = 14;
+/** "the nozzle (bore 0.46 mm, 15 % over) was replaced": a bracket of measures lends nothing and parts nothing. */
+function withoutAsides(items: readonly Item[]): readonly Item[] {
+  const dropped = new Set<number>();
+  items.forEach((item, at) => {
+    if (item.text !== '(' || at === 0) return;
+    const end = items.findIndex((one, i) => i > at && i <= at + LONGEST_ASIDE && one.text === ')');
+    const inner = items.slice(at + 1, end);
+    if (end < 0 || end === items.length - 1 || !inner.some(isMeasure) || !inner.every(isIdle)) return;
+    for (let i = at; i <= end; i += 1) dropped.add(i);
+  });
+  return dropped.size === 0 ? items : items.filter((_, i) => !dropped.has(i));
+}
+const isMeasure = (item: Item): boolean => sense(item, 'value')?.code === 'other';
+const isIdle = (item: Item): boolean =>
+  isMeasure(item) || item.senses.every((s) => s.tag === 'fn' || s.tag === 'spec' || s.tag === 'finding');
+
 export function readClauses(items: readonly Item[]): Clause[] {
-  const { pieces, asked } = cut(items);
+  const { pieces, asked } = cut(withoutAsides(items));
   return join(pieces).map((piece) => ({ ...piece, asked: asked.has(piece.sentence) }));
 }

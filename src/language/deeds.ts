@@ -119,7 +119,8 @@ const HANDWORK: ReadonlySet<VerbClass> = new Set<VerbClass>([
   'clear', 'pull', 'dry', 'update', 'save', 'load', 'install', 'print', 'make', 'put', 'move', 'fix',
 ]); // prettier-ignore
 /** What makes a present a habit or no report at all. */
-const HABIT = /^(?:helps|always|usually|normally|never|generally|typically|sometimes|often|every|each time|tend)$/u;
+const HABIT =
+  /^(?:helps|always|usually|normally|never|generally|typically|sometimes|often|every|each time|tend)$/u;
 
 /**
  * "I clean the plate of birch": many speakers report a deed in the present. It counts where a machine is named

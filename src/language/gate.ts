@@ -71,6 +71,7 @@ function ofPrinters({ act, draft }: Placed, scene: Scene, message: readonly Scen
   const machine = 'machine' in act ? act.machine : undefined;
   if (machine === 'room') return !foreign(scene);
   if (foreign(scene) && !named(scene)) return false;
+  if (!named(scene) && machine === undefined && isHeadedElsewhere(scene, message)) return false;
   const printed = act.kind === 'symptom' && OF_PRINTS.has(act.symptom) && message.some(named);
   if (SAID_OF.has(act.kind) && !printed && strays(scene, message)) return false;
   if (machine !== undefined) return true;
@@ -107,6 +108,11 @@ function ofPrinters({ act, draft }: Placed, scene: Scene, message: readonly Scen
   if (act.kind === 'claim')
     return draft.weak !== true || firmNoun(scene) || (act.task !== undefined && !HOUSE_TASKS.has(act.task));
   return draft.weak !== true || firmNoun(scene);
+}
+/** "Lathe 3: spindle bearing replaced": the heading says what it was done to. */
+function isHeadedElsewhere(scene: Scene, message: readonly Scene[]): boolean {
+  const head = message[scene.index - 1];
+  return scene.clause.joint === 'colon' && head !== undefined && foreign(head) && !named(head);
 }
 /** Of what was printed, which may be anything: "the skull came out with a step in it". */
 const OF_PRINTS: ReadonlySet<string> = new Set(['stringing', 'layer-shift', 'layer-split', 'ringing', 'z-banding', 'rough-surface', 'blobs', 'warping', 'detached-print', 'under-extrusion', 'over-extrusion']); // prettier-ignore
@@ -191,6 +197,17 @@ const SAFE: ReadonlySet<string> = new Set([
 /** Floors, windows and rubbish that every house has: without a machine not even asked about. */
 const HOME: ReadonlySet<string> = new Set(['floor', 'enclosure', 'debris', 'door', 'screen', 'camera']);
 
+/** "one of the prefects cleaned it": who did it is left open, not what. */
+const isOneOfPeople = (scene: Scene, at: number): boolean => {
+  const next = scene.items[at + 1];
+  return (
+    /^one of (?:the|our|my|those)$/u.test(scene.items[at]?.text ?? '') &&
+    next !== undefined &&
+    (next.senses.length === 0 || isFn(next, 'person')) &&
+    scene.verbs.some((verb) => verb.at === at + 2)
+  );
+};
+
 export interface Gated {
   readonly kept: readonly Placed[];
   /** Deeds that were not let through, though they may report work. */
@@ -210,12 +227,13 @@ export function gate(placed: readonly Placed[], scenes: readonly Scene[]): Gated
     if (
       scene.mood.hedged &&
       !['symptom', 'usage', 'defer'].includes(one.act.kind) &&
-      scene.items.some((item) => isFn(item, 'unsure'))
+      scene.items.some((item, at) => isFn(item, 'unsure') && !isOneOfPeople(scene, at))
     )
       doubtful.push(one);
     else if (ofPrinters(one, scene, scenes)) kept.push(one);
     else if (
       !foreign(scene) &&
+      !isHeadedElsewhere(scene, scenes) &&
       !(one.act.kind === 'done' && HOME.has(one.draft.noun ?? '') && !scenes.some(named)) &&
       !['usage', 'claim', 'symptom', 'stock', 'gone', 'up', 'down', 'open', 'close'].includes(one.act.kind)
     )

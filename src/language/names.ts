@@ -238,7 +238,10 @@ function isOrdinary(items: readonly Item[], at: number, shared: boolean): boolea
   const next = items[at + 1];
   const before = items[at - 1];
   // "maple syrup", but "does maple jam": after an auxiliary the name is what does it.
-  if (hasTag(next, 'timber') && !isTradeName(next) && !isFn(before, 'do')) return !isFn(next, 'possessive');
+  const handles =
+    isFn(before, 'do', 'will', 'would') ||
+    (/^(?:can|could)$/u.test(before?.text ?? '') && hasTag(next, 'verb'));
+  if (hasTag(next, 'timber') && !isTradeName(next) && !handles) return !isFn(next, 'possessive');
   // "rowan's car", "hazel's laptop": what is owned is of another trade, so the owner is a person.
   if (isFn(next, 'possessive') && isOutside(items[at + 2])) return true;
   const counts = /^[\d#]/u.test(items[at + 2]?.text ?? '');

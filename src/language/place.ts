@@ -99,6 +99,7 @@ function dayOf(
     if (date)
       return scene &&
         (sense(scene.items[0], 'date') ||
+          isDatedHead(scene, scenes[i + 1]) ||
           scenes[at]?.clause.joint === 'and' ||
           sense(scene.items[1], 'date')) &&
         scene.mood.planned === scenes[at]?.mood.planned
@@ -132,6 +133,9 @@ function leading(scenes: readonly Scene[], at: number): SenseOf<'date'> | undefi
   const alone = first.items.length <= 2 && dateIn(first) !== undefined;
   return alone ? dateIn(first) : undefined;
 }
+/** "Operating time 2026-03-10: alder 7.5 h, elm 3 h": a heading's day is of all that it heads. */
+const isDatedHead = (scene: Scene, next: Scene | undefined): boolean =>
+  next?.clause.joint === 'colon' && hasTag(scene.items.at(-1), 'date');
 const dateIn = (scene: Scene | undefined): SenseOf<'date'> | undefined =>
   scene ? sensesOf(scene.items, 'date').find((one) => !one.vague || one.to !== undefined) : undefined;
 

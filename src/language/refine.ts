@@ -22,6 +22,12 @@ const near = (a: Placed, b: Placed): boolean => Math.abs(a.draft.clause - b.draf
 /** "new nozzle, old one was toast (worn)": over the clause that speaks of the old one. */
 const isPastOld = (scenes: readonly Scene[], a: Placed, b: Placed): boolean =>
   b.draft.clause === a.draft.clause + 2 && isFn(scenes[a.draft.clause + 1]?.items[0], 'old');
+/** "the x belt, which had frayed since Christmas, was replaced": a clause may stand between, where the part is the same. */
+const ofSamePart = (swap: Placed, other: Placed): boolean =>
+  swap.act.kind === 'swap' &&
+  other.draft.noun === swap.act.part &&
+  sameMachine(swap.act, other.act) &&
+  Math.abs(swap.draft.clause - other.draft.clause) <= 2;
 
 /** Only neighbours are looked at: the list is in order of clauses, so a short window is enough. */
 const WINDOW = 12;
@@ -88,7 +94,7 @@ const RULES: readonly Rule[] = [
         if (act.kind !== 'swap') return one;
         let reasoned: Placed | undefined;
         for (const other of around(placed, at)) {
-          const close = near(one, other) || isPastOld(scenes, one, other);
+          const close = near(one, other) || isPastOld(scenes, one, other) || ofSamePart(one, other);
           const reason = close && !taken.has(other) ? reasonFrom(other, act) : undefined;
           const said = reasoned?.act.kind === 'swap' ? reasoned.act.reason : act.reason;
           if (reason === undefined || (said !== undefined && said !== reason)) continue;

@@ -7,10 +7,10 @@ import { hasTag, isFn, type Item, sense, type Sense } from './item.ts';
 import { phraseReader } from './phrases.ts';
 
 const EDITS = phraseReader({
-  edit: 'no, no wait, excuse me, no excuse me, pardon, no pardon, beg your pardon, i beg your pardon, excuse, no sorry, nope, sorry, i mean, i meant, make that, make it, scratch that, strike that, correction, rather, or rather, i tell a lie, tell a lie, i lie, wait, oops, whoops, uh, er, err, erm, um, hang on, hold on, actually, that should be, should be, my mistake, my bad, typo, it was, that was, well',
+  edit: 'nah, nah wait, lol, haha, scrap that, forget that, nvm, never mind, lol no, no, no wait, excuse me, no excuse me, pardon, no pardon, beg your pardon, i beg your pardon, excuse, no sorry, nope, sorry, i mean, i meant, make that, make it, scratch that, strike that, correction, rather, or rather, i tell a lie, tell a lie, i lie, wait, oops, whoops, uh, er, err, erm, um, hang on, hold on, actually, that should be, should be, my mistake, my bad, typo, it was, that was, well',
 });
 /** Said of much else: these alone repair nothing. */
-const FAINT = /^(?:well|it|it was|that was|was|actually|that|should|should be)$/u;
+const FAINT = /^(?:lol|haha|well|it|it was|that was|was|actually|that|should|should be)$/u;
 
 interface Cut {
   /** Marks and words of correcting oneself. */
@@ -37,7 +37,7 @@ function cutAt(items: readonly Item[], at: number, edits: Uint8Array): Cut | und
   return end === i || (end < items.length && !isBreak(items[end])) ? undefined : { from: at, anew: i, end };
 }
 const isValueWord = (items: readonly Item[], at: number): boolean =>
-  isField(items, at) || hasTag(items[at], 'unit') || isFn(items[at], 'article', 'on', 'for', 'to', 'of', 'at', 'until', 'with', 'its') || items[at]?.text === 'in'; // prettier-ignore
+  isField(items, at) || hasTag(items[at], 'unit') || isFn(items[at], 'article', 'on', 'for', 'to', 'of', 'at', 'until', 'with', 'its', 'possessive') || items[at]?.text === 'in'; // prettier-ignore
 
 const kindOf = (item: Item): string => {
   const value = sense(item, 'value');
@@ -62,7 +62,7 @@ const tells = (items: readonly Item[]): boolean =>
   items.some((item) => hasTag(item, 'verb', 'machine', 'complaint', 'symptom')) &&
   items.some((item) => !isMark(item) && hasTag(item, 'machine', 'verb', 'part', 'thing'));
 
-function apply(items: readonly Item[], cut: Cut): Item[] | undefined {
+function apply(items: readonly Item[], cut: Cut, edits: Uint8Array): Item[] | undefined {
   const out = [...items];
   const moved = new Set<number>();
   for (let i = cut.anew; i < cut.end; i += 1) {
@@ -78,7 +78,9 @@ function apply(items: readonly Item[], cut: Cut): Item[] | undefined {
     moved.add(i);
   }
   if (moved.size === 0) return undefined;
-  return out.filter((_, i) => i < cut.from || i >= cut.end || (i >= cut.anew && !moved.has(i)));
+  return out.filter(
+    (_, i) => i < cut.from || i >= cut.end || (i >= cut.anew && !moved.has(i) && edits[i] !== 1),
+  );
 }
 
 /** More repairs than this in one message are no repairs. */
@@ -100,7 +102,7 @@ function repairOnce(items: readonly Item[]): Item[] | undefined {
   for (let at = 1; at < items.length; at += 1) {
     const opens = (isBreak(items[at]) || edits[at] === 1) && !isMark(items[at - 1]) && edits[at - 1] !== 1;
     const cut = opens ? (cutAt(items, at, edits) ?? cutBehind(items, at, edits)) : undefined;
-    const done = cut && tells(items.slice(0, at)) ? apply(items, cut) : undefined;
+    const done = cut && tells(items.slice(0, at)) ? apply(items, cut, edits) : undefined;
     if (done) return done;
   }
   return undefined;

@@ -81,7 +81,9 @@ function candidates(word: string, indexes: readonly SpellingIndex[]): Map<string
 export function createSpeller(indexes: readonly SpellingIndex[], plain: (word: string) => boolean): Speller {
   const weightOf = (target: string): number =>
     Math.min(...indexes.map(({ targets }) => targets.get(target) ?? 1));
-  return (word) => {
+  return (spoken) => {
+    const word = unstretched(spoken);
+    if (word !== spoken && plain(word)) return { meant: word, rivals: [] };
     if (word.length < 4 || word.length > LONGEST || plain(word) || !/^\p{L}+$/u.test(word)) return undefined;
     const found = candidates(word, indexes);
     if (found.size === 0) return undefined;
@@ -99,6 +101,9 @@ export function createSpeller(indexes: readonly SpellingIndex[], plain: (word: s
     return { meant, rivals: rest.filter((other) => rank(other) === rank(meant)) };
   };
 }
+
+/** "whyyy", "sooo": a letter held for its sound. */
+const unstretched = (word: string): string => word.replace(/(\p{L})\1{2,}/gu, '$1');
 
 /** The same letters in another order: fingers that were too fast. */
 const letters = (word: string): string => Array.from(word).sort().join('');

@@ -30,6 +30,9 @@ const GLUED = new Set([
 function parseNumber(text: string): number | undefined {
   if (/^\d{1,3}(?:[.,]\d{3})+$/u.test(text) && !text.startsWith('0'))
     return Number(text.replace(/[.,]/gu, ''));
+  // "4,133.2", "4.133,2": one mark sets off thousands, the other the decimals.
+  if (/^\d{1,3}(?:,\d{3})+\.\d+$/u.test(text)) return Number(text.replace(/,/gu, ''));
+  if (/^\d{1,3}(?:\.\d{3})+,\d+$/u.test(text)) return Number(text.replace(/\./gu, '').replace(',', '.'));
   if (/^\d*[.,]?\d+$/u.test(text)) return Number(text.replace(',', '.'));
   return undefined;
 }
@@ -315,11 +318,26 @@ const READERS: readonly ((items: readonly Item[], at: number) => Read | undefine
   ordinal, halves, fromTo, range, times, spaced, clock, duration, withUnit, article,
 ]; // prettier-ignore
 
+/** "idlers +2", "bearings -4": a change of what is on the shelf. */
+function signed(items: readonly Item[], at: number): number | undefined {
+  const [item, next] = [items[at], items[at + 1]];
+  if (!item?.gap || !/^[+-]$/u.test(item.text) || next?.gap !== false || !hasTag(items[at - 1], 'part'))
+    return undefined;
+  const value = /^\d{1,3}$/u.test(next.text) ? Number(next.text) : undefined;
+  return unitAt(items, at + 2) === undefined ? value : undefined;
+}
+
 export function readValues(items: readonly Item[]): Item[] {
   const out: Item[] = [];
   for (let at = 0; at < items.length;) {
     const item = items[at];
     if (!item) break;
+    const change = signed(items, at);
+    if (change !== undefined) {
+      out.push(merged(items, at, at + 2, [{ tag: 'value', code: 'bare', value: change }]));
+      at += 2;
+      continue;
+    }
     const read = hasTag(item, 'machine') ? undefined : firstRead(items, at);
     if (read) {
       out.push(merged(items, at, read.end, [{ tag: 'value', code: read.unit, value: read.value }]));

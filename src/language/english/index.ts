@@ -1,5 +1,6 @@
 /** The ordered lists: frames as they are tried on each clause, each with why it stands where it stands. */
 import type { LocalDate } from '../act.ts';
+import { isFn } from '../item.ts';
 import { asserted, type Draft, draft, type Scene } from '../scene.ts';
 import { readAsk } from './ask/index.ts';
 import { readClaim, readDefer } from './frames/plans.ts';
@@ -30,12 +31,20 @@ export interface Frame {
 
 /** The first that makes anything of the clause takes it whole. */
 export const WHOLE_FRAMES: readonly Frame[] = [
-  { name: 'ask', why: 'a question writes nothing, whatever deeds it names', read: (scene, _, { earlier, today }) => readAsk(scene, earlier, today) },
-  { name: 'defer', why: 'names deeds that are put off', read: (scene, _, { today }) => readDefer(scene, today) },
+  { name: 'ask', why: 'a question writes nothing, whatever deeds it names', read: (scene, _, { earlier, after, today }) => (headsFigures(scene, after) ? [] : readAsk(scene, earlier, today)) },
+  { name: 'defer', why: 'names deeds that are put off', read: (scene, _, { before, today }) => readDefer(scene, today, before) },
   { name: 'claim', why: 'names deeds to come', read: (scene) => readClaim(scene) },
   { name: 'tripped', why: 'before a power cut, which comes from outside', read: (scene) => readTripped(scene) },
   { name: 'gone', why: 'names a trouble that is over', read: (scene, seen) => readGone(scene, seen) },
 ]; // prettier-ignore
+
+/** "Consumption on rowan: 41.7 m of tpu": names what follows, and asks nothing. */
+const headsFigures = (scene: Scene, after: Scene | undefined): boolean =>
+  !scene.clause.asked &&
+  after?.clause.joint === 'colon' &&
+  after.clause.sentence === scene.clause.sentence &&
+  after.values.length > 0 &&
+  !scene.items.some((item) => isFn(item, 'what', 'how', 'who', 'when', 'why', 'which'));
 
 /** Each may add to what the clause says, unless one before it barred it. */
 export const PART_FRAMES: readonly (Frame & { readonly bars: readonly string[] })[] = [

@@ -70,10 +70,14 @@ function asksColleague({ items, verbs }: Scene): boolean {
   );
 }
 
+/** "…, in hours?": says what the answer is to be given in. */
+const isUnitAlone = ({ items }: Scene): boolean =>
+  items.length === 2 && isFn(items[0], 'in') && hasTag(items[1], 'unit');
+
 export function opens(scene: Scene): boolean {
   const { mood } = scene;
   if (mood.reported) return false;
-  if (asksColleague(scene)) return false;
+  if (asksColleague(scene) || isUnitAlone(scene)) return false;
   const brief = terse(scene);
   if (!mood.question && !tells(scene) && !indirect(scene) && !brief && !hasIdea(scene)) return false;
   if (mood.conditional && !mood.question) return false;

@@ -1,7 +1,7 @@
 /** What a correction sets, from the values on its right side. */
 import { type Part, type Reason } from '../../../maintenance/codes.ts';
 import type { AmendAct, LocalDate } from '../../act.ts';
-import { hasTag, isThing, type Item, sense, sensesOf } from '../../item.ts';
+import { hasTag, isFn, isThing, type Item, sense, sensesOf } from '../../item.ts';
 import { makeScene, type Scene } from '../../scene.ts';
 import { readMood } from '../../mood.ts';
 import { partOf } from '../frames/parts-said.ts';
@@ -25,7 +25,7 @@ export function changeOf(sided: readonly Sided[], all: readonly Item[], today: L
   const reason = reasonIn(right);
   const figure = figureIn(sided);
   const part = partIn(sided, figure);
-  const day = dayIn(right, today);
+  const day = dayIn(right, all, today);
   const symptom =
     part === undefined && reason === undefined ? symptomsIn(sceneOf(all))[0]?.symptom : undefined;
   const set: Change = {
@@ -46,9 +46,10 @@ export function changeOf(sided: readonly Sided[], all: readonly Item[], today: L
 }
 
 /** "until Monday": an end, not the day of a deed. */
-function dayIn(right: readonly Item[], today: LocalDate): Pick<Change, 'on'> {
+function dayIn(right: readonly Item[], all: readonly Item[], today: LocalDate): Pick<Change, 'on' | 'until'> {
   const day = sensesOf(right, 'date').findLast((one) => !one.vague);
   if (!day) return {};
+  if (all.some((item) => isFn(item, 'until'))) return day.future > today ? { until: day.future } : {};
   return { on: day.past <= today ? day.past : day.future };
 }
 

@@ -69,9 +69,22 @@ function changes(span: Span): boolean {
     pointed &&
     to &&
     (instead ||
+      movesEntry(span, verb.from) ||
       !/^(?:put|move|book|set|swap|switch|shift|turn|adjust|make|fix)/u.test(
         span.items[verb.from]?.text ?? '',
       ))
+  );
+}
+
+/** "move that to hazel", "book it under birch": an entry, where nothing else is named. */
+function movesEntry({ items }: Span, at: number): boolean {
+  const words = items.slice(at).filter((item) => !isMark(item) && !isFn(item, 'please', 'thanks'));
+  return (
+    words.length === 4 &&
+    /^(?:move|shift|book|switch|transfer|reassign)$/u.test(words[0]?.text ?? '') &&
+    /^(?:that|it|this|that one|that last)$/u.test(words[1]?.text ?? '') &&
+    /^(?:to|onto|under|on)$/u.test(words[2]?.text ?? '') &&
+    hasTag(words[3], 'machine')
   );
 }
 
@@ -103,8 +116,13 @@ const again = (span: Span, sided: readonly Sided[]): boolean =>
   sided.every(({ item }) => hasTag(item, 'date')) &&
   phrasesOf(span, 'that', 'deed').some((one) => one.from <= 2);
 
+/** "*450 g", "maple*": what chat writes for "I meant". */
+const STARRED = 6;
+const isStarred = ({ items }: Span): boolean =>
+  items.length <= STARRED && (items[0]?.text === '*' || items.at(-1)?.text === '*');
+
 function signalsOf(span: Span, sided: readonly Sided[]): ReadonlySet<Signal> {
-  const strong = phrasesOf(span, 'marker').length > 0;
+  const strong = phrasesOf(span, 'marker').length > 0 || isStarred(span);
   const found: [Signal, boolean][] = [
     ['marker', strong],
     ['ought', oughts(span)],
@@ -123,7 +141,12 @@ function strangers(span: Span): Item[] {
   return span.items.filter((item, at) => {
     if (isMark(item) || isField(span.items, at) || isPointingOne(span.items, at)) return false;
     if (hasTag(item, 'unit') || (sense(item, 'value') !== undefined && isFigure(item))) return false;
-    if (wasAt(span.items, at) || isFn(item, 'not', 'instead', 'wrong', 'sorry', 'only') || item.text === "'s")
+    if (
+      item.text === "read" ||
+      wasAt(span.items, at) ||
+      isFn(item, 'not', 'instead', 'wrong', 'sorry', 'only', 'until') ||
+      item.text === "'s"
+    )
       return false;
     return !covered(span, at) && !tellsOfMe(span, at);
   });

@@ -1,7 +1,18 @@
 /** What is to come: put off to a time, or taken on by the speaker. */
 import type { LocalDate } from '../../act.ts';
 import { hasTag, isFn, isThing, isVerb, type Item, sense, type SenseOf } from '../../item.ts';
-import { type Draft, draft, hasMachine, type Scene, someFn, textOf } from '../../scene.ts';
+import { verbForms } from '../../inflect.ts';
+import { phraseReader } from '../../phrases.ts';
+import { type Draft, draft, hasMachine, type Scene, someFn } from '../../scene.ts';
+import {
+  APART,
+  ENOUGH,
+  FIRM_PHRASES,
+  FIRM_VERBS,
+  WAITING_PHRASES,
+  WAITING_VERBS,
+  WHOLE_CARE,
+} from '../words/put-off.ts';
 import { type Named, taskPlanned } from './tasks.ts';
 
 const dayIn = (scene: Scene): SenseOf<'date'> | undefined =>
@@ -26,19 +37,43 @@ function when(scene: Scene, today: LocalDate): { until?: LocalDate; days?: numbe
   return span.code === 'days' ? { days: Math.round(span.value) } : { hours: span.value };
 }
 
-/** Verbs that put off whatever stands with them; the rest need a time to come. */
-const FIRM =
-  /^(?:postpone|defer|delay|snooze|put off|put back|push(?:ed)? back|putting off|put(?:ting)? back|hold off|reschedule|postponed|deferred|delayed|snoozed|pushed|push|pushing|bump|bumped|shelve|shelving|shelved|park|skip|skipped|hold off on|put on hold|put on ice|stall|remind me|remind me again|postponing|deferring|snoozing|delaying|pushed back|put aside|suspend|adjourn|hang fire on|hold over|table)/u;
-const WAITS =
-  /\bcan wait\b|\bwait(?:s)? (?:till|until|for)\b|\bleave\b|\bleaving\b|\bnot until\b|\bgive\b.*\banother\b|\banother\b.*\bbefore\b|\bmov(?:e[sd]?|ing)\b|\bgo(?:es)? another\b|\bon the list for\b|\bdown for\b|\bwill do another\b|\bpark\b|\bnot before\b|\bhas another\b|\bcan go\b|\bcan do another\b|\bgot another\b|\bgets another\b|\bgave\b.*\banother\b|\bscheduled for\b|\bhold\b|\bkeep\b|\bextend(?:ed)?\b|\bstretch\b|\bgood for another\b|\bcan hang on\b|\bshift(?:ed)?\b|\bkick(?:ed)?\b|\bslide\b|\bput\b.*\b(?:back|off|on the)\b|\bpencil(?:led)? in\b|\bstop (?:telling|nagging|reminding)\b|\bignore\b|\bput\b.*\bto\b|\blater\b|\bpush\b/u;
+const bent = (verbs: string): string =>
+  verbs
+    .split(', ')
+    .flatMap((verb) => verbForms(verb).map(({ words }) => words))
+    .join(', ');
+const puttingOff = phraseReader({
+  firm: `${bent(FIRM_VERBS)}, ${FIRM_PHRASES}`,
+  waits: `${bent(WAITING_VERBS)}, ${WAITING_PHRASES}`,
+  enough: ENOUGH,
+  whole: WHOLE_CARE,
+});
+/** Of a row of pairs the first word, then the other somewhere behind it. */
+const pairs = APART.map(([first, then]) => phraseReader({ first, then }));
+const standsApart = (scene: Scene): boolean =>
+  pairs.some((read) => {
+    const found = read(scene.items);
+    const opens = found.find(({ code }) => code === 'first');
+    return opens !== undefined && found.some(({ code, from }) => code === 'then' && from >= opens.to);
+  });
+interface PutOff {
+  readonly firm: boolean;
+  readonly waits: boolean;
+  readonly enough: boolean;
+  readonly whole: boolean;
+}
+function putOff(scene: Scene): PutOff {
+  const found = puttingOff(scene.items);
+  const some = (code: keyof PutOff): boolean => found.some((one) => one.code === code);
+  // "push" as a noun or of a button is no putting off: the item must be known as such a verb.
+  const firm = found.some((one) => one.code === 'firm' && isVerb(scene.items[one.from], 'put-off'));
+  return { firm, waits: some('waits') || standsApart(scene), enough: some('enough'), whole: some('whole') };
+}
 
-export function readDefer(scene: Scene, today: LocalDate): Draft[] {
+export function readDefer(scene: Scene, today: LocalDate, before?: Scene): Draft[] {
   const { mood } = scene;
   if (mood.conditional || mood.reported || (mood.question && !mood.requested)) return [];
-  const text = textOf(scene);
-  const firm =
-    scene.items.some((item) => isVerb(item, 'put-off') && FIRM.test(item.text)) ||
-    scene.verbs.some((verb) => verb.code === 'put-off' && FIRM.test(scene.items[verb.at]?.text ?? ''));
+  const { firm, waits, enough, whole } = putOff(scene);
   const trouble = scene.items.some(
     (item) =>
       isVerb(item, 'put-off') &&
@@ -48,19 +83,15 @@ export function readDefer(scene: Scene, today: LocalDate): Draft[] {
   if (trouble) return [];
   const span = when(scene, today);
   const timed = Object.keys(span).length > 0;
-  if (!firm && !(timed && WAITS.test(text)) && !/\bcan wait\b/u.test(text)) return [];
+  if (!firm && !(timed && waits) && !enough) return [];
   if (mood.promised && !firm) return [];
   const said = taskPlanned(withoutPutOff(scene));
-  const named = said.length > 0 ? said : oiling(scene);
+  const own = said.length > 0 ? said : oiling(scene);
+  const named = own.length === 0 ? spokenOf(scene, before) : own.map((one) => theScrew(scene, one));
   const unread = named.length > 0 || !(firm || timed) ? undefined : unreadObject(scene);
   if (unread) return [unread];
   if (named.length === 0 && !hasMachine(scene) && !someFn(scene, 'it')) return [];
-  if (
-    named.length === 0 &&
-    !(firm && hasMachine(scene) && timed) &&
-    !(timed && /\bcan wait\b|\bput\b|\bpush/u.test(text))
-  )
-    return [];
+  if (named.length === 0 && !(firm && hasMachine(scene) && timed) && !(timed && whole)) return [];
   if (
     named.length === 0 &&
     (scene.verbs.some((verb) => verb.code === 'load' && verb.deed) || scene.materials.length > 0)
@@ -106,6 +137,22 @@ function unreadObject(scene: Scene): Draft | undefined {
   return draft(scene, { kind: 'unclear', why }, 'unclear: what is put off', {
     doubt: { field: 'task', said: object.text, options },
   });
+/** "elm's screw can wait": the one that a machine has; its fasteners are many. */
+const theScrew = (scene: Scene, one: Named): Named =>
+  one.task === 'check-fasteners' && one.noun !== undefined && scene.items[one.noun.at]?.text === 'screw'
+    ? { ...one, task: 'grease-screw' }
+    : one;
+/** "can't be bothered with hazel's screw, kick it to Saturday": what the clause before it spoke of, and nobody did. */
+function spokenOf(scene: Scene, before: Scene | undefined): Named[] {
+  const goesOn =
+    before !== undefined &&
+    !hasMachine(scene) &&
+    someFn(scene, 'it', 'they') &&
+    scene.clause.sentence === before.clause.sentence &&
+    !before.mood.question &&
+    before.verbs.every((verb) => !verb.deed || before.mood.negated) &&
+    (before.mood.negated || putOff(before).waits);
+  return goesOn ? taskPlanned(withoutPutOff(before)).map((one) => theScrew(before, one)) : [];
 }
 /** The verb of putting off is no deed of care: "skip", "leave", "move". */
 const withoutPutOff = (scene: Scene): Scene => ({
@@ -116,16 +163,12 @@ const withoutPutOff = (scene: Scene): Scene => ({
   ),
 });
 
+const gladly = (scene: Scene): boolean => scene.items.some((item) => /\b(?:happy|want) to$/u.test(item.text));
+
 /** "I'll do birch's belts", "let me look at elm", "dibs on the rods". */
 export function readClaim(scene: Scene): Draft[] {
   const { mood } = scene;
-  if (
-    !mood.promised ||
-    mood.conditional ||
-    mood.reported ||
-    mood.hedged ||
-    (mood.wished && !/\bhappy to\b|\bwant to\b/u.test(textOf(scene)))
-  )
+  if (!mood.promised || mood.conditional || mood.reported || mood.hedged || (mood.wished && !gladly(scene)))
     return [];
   if (mood.negated || (mood.question && (!someFn(scene, 'will') || isFn(scene.items[0], 'do')))) return [];
   const told = scene.verbs.filter(

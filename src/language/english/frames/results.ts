@@ -17,7 +17,7 @@ const LEAVES: readonly (readonly [VerbClass, RegExp])[] = [
 export function byResult(scene: Scene): Named[] {
   const made = deedOf(scene, 'get', 'make') !== undefined;
   if (!made && !isAgain(scene) && !shines(scene)) return [];
-  if (/\b(?:up to date|current|on the (?:new|newest|latest))\b/u.test(scene.text)) {
+  if (/\bis now \d+(?:\.\d+)+\b|\b(?:up to date|current|on the (?:new|newest|latest))\b/u.test(scene.text)) {
     const firmware = scene.nouns.find((noun) => noun.code === 'firmware');
     if (firmware) return [{ task: 'update-firmware', noun: firmware, verb: 'update' }];
   }

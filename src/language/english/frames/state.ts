@@ -67,7 +67,7 @@ export function readState(scene: Scene, before?: Scene): Draft[] {
       !mood.negated &&
       !forbids(scene) &&
       !states.includes('close') &&
-      (hot ? partsOff(scene) || /in bits|in pieces|apart|open/u.test(spoken) : true) &&
+      (hot ? partsOff(scene) || /in bits|in pieces|apart|open|lying/u.test(spoken) : true) &&
       !isShut(scene))
   )
     return opened(scene);

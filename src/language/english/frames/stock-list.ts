@@ -1,10 +1,10 @@
 /** Lists of the shelf: a head ("Stocktake", "parcel today:") or a first line says for all what each line means. */
 import { hasTag, isFn, type Item, sense } from '../../item.ts';
 import type { Scene } from '../../scene.ts';
-import { type Change, direction, spares } from './stock.ts';
+import { type Change, direction, signOf, spares } from './stock.ts';
 
 const HEADS: readonly (readonly [RegExp, Change])[] = [
-  [/^(?:stock ?take|stock ?check|stock|inventory|shelf|shelf count|spares|spare parts|supplies|count|counted|on the shelf|in the drawer|drawer|cupboard)$/u, 'count'],
+  [/^(?:stock ?take|stock ?check|stock|inventory|movements?|inventory movements?|stock movements?|shelf|shelf count|spares|spare parts|supplies|count|counted|on the shelf|in the drawer|drawer|cupboard)$/u, 'count'],
   [/^(?:parcel|delivery|deliveries|arrivals|arrived|came in|post|package)$/u, 'in'],
 ]; // prettier-ignore
 /** A line of a list is short. */
@@ -13,7 +13,7 @@ const LONGEST_LINE = 7;
 function headOf(scene: Scene): Change | undefined {
   if (scene.items.length > 4 || scene.mood.question || scene.mood.negated) return undefined;
   if (isArrival(scene)) return 'in';
-  const words = scene.items.filter((item) => !hasTag(item, 'date') && !isFn(item, 'article', 'of', 'just', 'in', 'my', 'on')); // prettier-ignore
+  const words = scene.items.filter((item) => !hasTag(item, 'date') && sense(item, 'value')?.code !== 'clock' && !isFn(item, 'article', 'of', 'just', 'in', 'my', 'on')); // prettier-ignore
   if (words.length === 0 || !words.every(isHeadWord)) return undefined;
   return HEADS.find(([pattern]) => words.some((item) => pattern.test(item.text)))?.[1];
 }
@@ -54,6 +54,8 @@ export function withListings(scenes: readonly Scene[]): Scene[] {
     }
     const opens = HEADS.find(([pattern]) => pattern.test(scene.items[0]?.text ?? ''))?.[1];
     const own = direction(scene) ?? opens;
+    const sign = signOf(scene);
+    if (sign !== undefined) return { ...scene, listing: sign };
     if (mode !== undefined && (own === undefined || own === mode || scene.verbs.every((verb) => !verb.deed)))
       return { ...scene, listing: mode };
     mode = own;

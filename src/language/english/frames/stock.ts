@@ -8,7 +8,9 @@ export type Change = 'in' | 'out' | 'count';
 
 /** What is counted: parts and consumables, and filament by its rolls ("two rolls of asa and one of petg"). */
 export function spares(scene: Scene): (NounAt & { part: StockItem })[] {
-  const named = scene.nouns.filter((noun): noun is NounAt & { part: StockItem } => noun.part !== undefined);
+  const named = scene.nouns.filter(
+    (noun): noun is NounAt & { part: StockItem } => noun.part !== undefined && !isPackage(scene, noun),
+  );
   const rolls =
     scene.nouns.some((noun) => noun.code === 'spool') ||
     scene.items.some(
@@ -24,6 +26,11 @@ export function spares(scene: Scene): (NounAt & { part: StockItem })[] {
       : [],
   );
 }
+/** "grease 2 tubes": what it comes in. */
+const isPackage = (scene: Scene, { at }: NounAt): boolean =>
+  hasTag(scene.items[at], 'unit') &&
+  sense(scene.items[at - 1], 'value')?.code === 'bare' &&
+  hasTag(scene.items[at - 2], 'part');
 /** "two rolls of", "one of" before a material. */
 function rollsBefore(scene: Scene, at: number): number | undefined {
   for (let i = at - 1; i >= Math.max(0, at - 4); i -= 1) {
@@ -79,8 +86,16 @@ function quantity(scene: Scene, noun: NounAt): number | undefined {
     : undefined;
 }
 
+/** "idlers +2", "bearings -4". */
+export const signOf = (scene: Scene): Change | undefined => {
+  const sign = scene.items.find((item) => /^[+-] \d+$/u.test(item.text))?.text[0];
+  return sign === undefined ? undefined : sign === '+' ? 'in' : 'out';
+};
+
 export function direction(scene: Scene): Change | undefined {
   const { items } = scene;
+  const sign = signOf(scene);
+  if (sign !== undefined) return sign;
   const shelf = scene.nouns.some((noun) => noun.code === 'shelf');
   const out = items.some(
     (item, i) =>
@@ -147,13 +162,19 @@ const hasMachineIn = (scene: Scene): boolean =>
 
 const onShelf = (scene: Scene): boolean => scene.nouns.some((noun) => noun.code === 'shelf');
 
+/** "14 ml of grease drawn": used at the bench, and no unit of the shelf. */
+const isMeasured = (scene: Scene): boolean =>
+  scene.values.some((value) => /\d (?:ml|cl|l|drops?)$/u.test(scene.items[value.at]?.text ?? '')) &&
+  !scene.values.some((value) => value.code === 'bare');
+
 export function readStock(scene: Scene): Draft[] {
   const { mood } = scene;
   if (mood.question || mood.planned || mood.conditional || mood.requested || mood.reported || mood.wished)
     return [];
   if (scene.listing === 'head') return [];
   const nouns = spares(scene);
-  const change = nouns.length > 0 ? (scene.listing ?? direction(scene)) : undefined;
+  const change = nouns.length > 0 ? (signOf(scene) ?? scene.listing ?? direction(scene)) : undefined;
+  if (isMeasured(scene)) return [];
   if (
     change === 'count' &&
     !scene.values.some((v) => v.code === 'bare' || v.code === 'other') &&

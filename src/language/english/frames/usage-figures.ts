@@ -10,7 +10,7 @@ export interface Amounts {
 const FIELDS = ['hours', 'grams', 'metres'] as const;
 
 export function amounts(scene: Scene, earlier: readonly Scene[] = [], later: readonly Scene[] = []): Amounts {
-  const hours = valueOf(scene, 'hours') ?? clockSpan(scene);
+  const hours = valueOf(scene, 'hours') ?? clockSpan(scene, later[0]);
   const grams = valueOf(scene, 'grams');
   const metres = valueOf(scene, 'metres');
   const own = {
@@ -22,12 +22,15 @@ export function amounts(scene: Scene, earlier: readonly Scene[] = [], later: rea
 }
 
 /** "ran 6:30" and the bare "hazel 1:45" are spans; "at 6:30" is a time of day. */
-function clockSpan(scene: Scene): number | undefined {
+function clockSpan(scene: Scene, next: Scene | undefined): number | undefined {
   const value = scene.values.find((v) => v.code === 'clock');
   if (!value || isFn(scene.items[value.at - 1], 'at', 'until', 'since', 'from', 'by')) return undefined;
   // "02:40 cedar: …" opens a line of a night's log; "hazel 1:45" is a span.
   if (value.at === 0 || /^0\d/u.test(scene.items[value.at]?.text ?? '')) return undefined;
   const alone = scene.items.length === 2 && hasMachine(scene);
+  // "Birch, 15:10, returned to service": when it was, with what it was behind it.
+  if (alone && next !== undefined && next.clause.sentence === scene.clause.sentence && !hasMachine(next))
+    return undefined;
   return alone || deedOf(scene, 'run', 'print') ? value.value : undefined;
 }
 

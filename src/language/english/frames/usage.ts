@@ -1,5 +1,7 @@
 /** Operating time, filament run, the counter read, a spool mounted. */
 import { hasTag, isFn, isThing, isVerb } from '../../item.ts';
+import { type Phrase, phraseReader } from '../../phrases.ts';
+import { RUNNING_WORDS } from '../words/running.ts';
 import { amounts } from './usage-figures.ts';
 import {
   asserted,
@@ -13,6 +15,12 @@ import {
   someFn,
   valueOf,
 } from '../../scene.ts';
+
+const running = phraseReader(RUNNING_WORDS);
+const said = (
+  scene: Scene,
+  code: keyof typeof RUNNING_WORDS,
+): readonly Phrase<keyof typeof RUNNING_WORDS>[] => running(scene.items).filter((one) => one.code === code);
 
 /** Above this many hours in one go a bare figure is more likely a counter's. */
 const ONE_RUN_HOURS = 200;
@@ -46,6 +54,7 @@ export function readMeter(scene: Scene, earlier: readonly Scene[] = []): Draft[]
     .find((v) => (v.code === 'hours' || v.code === 'bare') && !isYear(scene, v));
   if (!figure || someFn(scene, 'until') || hasVerb(scene, 'last', 'put-off')) return [];
   const hours = figure.value;
+  const standing = said(scene, 'stands');
   const stands = scene.items.some(
     (item, i) => i < figure.at && (isVerb(item, 'read') || isFn(item, 'be') || item.text === 'at'),
   );
@@ -58,14 +67,8 @@ export function readMeter(scene: Scene, earlier: readonly Scene[] = []): Draft[]
     scene.items.some(
       (item, i) =>
         i < figure.at &&
-        item.senses.some(
-          (s) =>
-            s.tag === 'verb' &&
-            s.code === 'read' &&
-            /^(?:read|reads|shows|ticked over|stands at|sits at|says|passed|reached|rolled over|crossed|hit|clocks|clocked|showing|reading)/u.test(
-              item.text,
-            ),
-        ) &&
+        isVerb(item, 'read') &&
+        standing.some((one) => one.from === i) &&
         !hasTag(item, 'fn'),
     );
   const enough =
@@ -75,9 +78,7 @@ export function readMeter(scene: Scene, earlier: readonly Scene[] = []): Draft[]
     (figure.code === 'hours' || hours >= ONE_RUN_HOURS);
   if (!(named || enough) || (mood.planned && !named)) return [];
   if (named && deedOf(scene, 'run') && scene.nouns.some((noun) => noun.code === 'print')) return [];
-  const changed =
-    hasVerb(scene, 'reset') &&
-    scene.items.some((item) => /^(?:new|reset|zeroed|replaced|set back)$/u.test(item.text));
+  const changed = hasVerb(scene, 'reset') && said(scene, 'anew').length > 0;
   return [
     draft(
       scene,
@@ -100,7 +101,7 @@ function elsewhere(scene: Scene, before: Scene | undefined): boolean {
           !isVerb(item, 'run', 'put', 'give', 'load', 'fit', 'move') &&
           !hasTag(item, 'fn', 'state'),
       ) ||
-      scene.items.some((item) => /^(?:took|takes|take|taken)$/u.test(item.text))
+      said(scene, 'takes').length > 0
     )
       return true;
   }
@@ -110,6 +111,8 @@ function elsewhere(scene: Scene, before: Scene | undefined): boolean {
     scene.items.some(
       (item, i) =>
         isFn(item, 'after', 'in', 'before', 'than') &&
+        // "320 g of petg in 1 h 45": two figures of one run.
+        !(item.text === 'in' && valueOf(scene, 'grams', 'metres') !== undefined) &&
         !(item.text === 'after' && i === 0 && hasMachine(scene) && goesOn(scene, before)) &&
         scene.values.some((v) => v.at === i + 1 && v.code === 'hours') &&
         item.text !== 'on',
@@ -175,8 +178,8 @@ export function readUsage(
   const before = earlier.at(-1);
   if (underWay(scene)) return [];
   if (!asserted(scene) || elsewhere(scene, before)) return [];
-  const said = amounts(scene, earlier, later);
-  if (Object.keys(said).length === 0 || said.hours === 0) return [];
+  const amount = amounts(scene, earlier, later);
+  if (Object.keys(amount).length === 0 || amount.hours === 0) return [];
   const ran =
     (tookToPrint(scene) && scene.verbs.some((verb) => verb.code === 'take')) ||
     deedOf(scene, 'run', 'print') !== undefined ||
@@ -188,7 +191,7 @@ export function readUsage(
     );
   const putOn =
     RUNNING.some((code) => deedOf(scene, code) !== undefined) &&
-    (said.hours !== undefined ||
+    (amount.hours !== undefined ||
       scene.materials.length > 0 ||
       scene.nouns.some((noun) => noun.code === 'print' || noun.code === 'filament'));
   const terse =
@@ -205,10 +208,10 @@ export function readUsage(
     )
   )
     return [];
-  if (said.hours !== undefined && said.hours > ONE_RUN_HOURS && !ran)
+  if (amount.hours !== undefined && amount.hours > ONE_RUN_HOURS && !ran)
     return [
       draft(scene, { kind: 'unclear', why: 'Hours run, or the counter?' }, 'unclear: too many hours', {
-        doubt: { field: 'value', said: String(said.hours), options: [] },
+        doubt: { field: 'value', said: String(amount.hours), options: [] },
       }),
     ];
   const material =
@@ -217,7 +220,7 @@ export function readUsage(
   return [
     draft(
       scene,
-      { kind: 'usage', ...said, ...(material === undefined ? {} : { material }) },
+      { kind: 'usage', ...amount, ...(material === undefined ? {} : { material }) },
       ran ? 'usage: ran x amount' : 'usage: machine x amount',
     ),
   ];
@@ -245,15 +248,14 @@ const isProduct = (scene: Scene, noun: NounAt): boolean =>
     .slice(Math.max(0, noun.at - 3), noun.at)
     .some((item) => isFn(item, 'for', 'to') || /\b(?:into|for)$/u.test(item.text));
 /** "kept cedar busy for seven hours". */
-const busy = (scene: Scene): boolean =>
-  hasMachine(scene) && scene.items.some((item) => /^(?:busy|occupied|on the go)$/u.test(item.text));
+const busy = (scene: Scene): boolean => hasMachine(scene) && said(scene, 'busy').length > 0;
 /** "the helmet took 9 h on rowan", "juniper took from nine till two over it": the job is what took the time. */
 const tookToPrint = (scene: Scene): boolean =>
   hasMachine(scene) &&
   scene.nouns.every((noun) => ['print', 'job', 'filament', 'spool'].includes(noun.code)) &&
   scene.verbs.every((verb) => !verb.deed || ['take', 'print', 'run', 'did'].includes(verb.code)) &&
   !scene.verbs.some((verb) => verb.form === 'ing' && verb.code !== 'print' && verb.code !== 'run') &&
-  (scene.nouns.some((noun) => noun.code === 'print') || /\bover (?:it|them|that|this)\b/u.test(scene.text));
+  (scene.nouns.some((noun) => noun.code === 'print') || said(scene, 'over').length > 0);
 const hasBlocking = (scene: Scene): boolean =>
   scene.items.some(
     (item) =>
@@ -263,6 +265,14 @@ const hasBlocking = (scene: Scene): boolean =>
   // "start the 6 h job", "queue the mask": an order to a colleague.
   scene.verbs.some((verb) => verb.at === 0 && verb.code === 'start' && verb.form === 'base');
 const words = (text: string): number => text.split(' ').length;
+
+/** "petg is on rowan now": the clause ends in where it is. */
+function isOnMachine({ items }: Scene): boolean {
+  const at = items.findIndex((item, i) => isFn(item, 'be') && isFn(items[i + 1], 'on', 'in'));
+  return (
+    at >= 0 && items.slice(at + 2).every((item) => hasTag(item, 'machine') || isFn(item, 'now', 'article'))
+  );
+}
 
 /** "fresh roll of petg on rowan, 750 g", "loaded maple with nylon-cf", "elm has tpu in it now". */
 export function readLoad(scene: Scene): Draft[] {
@@ -280,8 +290,7 @@ export function readLoad(scene: Scene): Draft[] {
     !deed &&
     material !== undefined &&
     hasMachine(scene) &&
-    (scene.items.some((item) => /^(?:has|now has|is loaded with|got)$/u.test(item.text)) ||
-      /(?:'s|\bis|\bare) (?:on|in) \S+(?: \S+)?(?: now)?$/u.test(scene.text)) &&
+    (said(scene, 'holds').length > 0 || isOnMachine(scene)) &&
     scene.values.length === 0;
   const loads =
     deed !== undefined &&

@@ -6,7 +6,7 @@ import type { VerbClass } from '../../senses.ts';
 
 export const VERB_WORDS: Readonly<Record<VerbClass, string>> = {
   clean:
-    'clean, clean out, clean up, clean off, wash, wash down, scrub, rinse, degrease, de grease, brush, brush out, brush off, brush down, scrape, scrape off, scour, polish, vacuum, vacuum out, hoover, hoover out, hoover up, blow out, blow through, pick, pick out, pick off, swab, decontaminate, purge, sweep, sweep up, sweep out, freshen up, dig out, dig, chip off, chip, ipa, alcohol, unclog, peel off, rub down, flush, descale, wet wipe, sponge, burn off, deglue, de glue, cleanse, get the dust out of, scrape clean, wipe clean, wire brush, brass brush, toothbrush, buff, tidy, tidy up, iso, swish',
+    'bath, bathe, shampoo, clean, clean out, clean up, clean off, wash, wash down, scrub, rinse, degrease, de grease, brush, brush out, brush off, brush down, scrape, scrape off, scour, polish, vacuum, vacuum out, hoover, hoover out, hoover up, blow out, blow through, pick, pick out, pick off, swab, decontaminate, purge, sweep, sweep up, sweep out, freshen up, dig out, dig, chip off, chip, ipa, alcohol, unclog, peel off, rub down, flush, descale, wet wipe, sponge, burn off, deglue, de glue, cleanse, get the dust out of, scrape clean, wipe clean, wire brush, brass brush, toothbrush, buff, tidy, tidy up, iso, swish',
   wipe: 'wipe, wipe down, wipe off, wipe over, mop, dab, rub, give a wipe',
   dust: 'dust, blast of air, puff of air, shot of air, dust off, dust out, dust down, de dust, air can, dedust, blow the dust off, blow the dust out, blow off, blow down, blow dust, air dust, blow over, feather dust',
   oil: 'oil, grease, oily cloth, oily rag, lube, lube up, lubricate, re lube, relube, relubricate, re oil, regrease, re grease, grease up, oil up, reoil, lubed',
@@ -28,26 +28,27 @@ export const VERB_WORDS: Readonly<Record<VerbClass, string>> = {
   test: 'test, provoke, try out, test fire, trip, prove, exercise, press, retest, re test, pressed',
   adjust:
     'adjust, readjust, re adjust, set, reset, re set, tweak, dial in, trim in, fine tune, tune, tune up, retune, re tune, correct, set up, rejig, take out the play, turn, shim, nudge, redo, re do, take the play out, take play out, dial',
-  calibrate: 'calibrate, recalibrate, re calibrate, cal, autotune, pid tune, pid, recal, auto tune',
+  calibrate:
+    'determine, re determine, redetermine, calibrate, recalibrate, re calibrate, cal, autotune, pid tune, pid, recal, auto tune',
   trim: 'trim, cut, cut off, snip, snip off, shorten, recut, re cut, square off, lop, lop off, cut back, trim back, trim off, slice off, crop, slice, nip off, clip off, chop, chop off, shave, shave off, cut square, re trim, retrim, cut down, take off the end, re square the end',
   clear:
     'clear, clear out, empty, empty out, unjam, un jam, unblock, unclog, un clog, free, free up, clear up, declog, de clog, dislodge, unplug the nozzle, poke out, poke, push through, get it flowing, get it flowing again, get flowing again, get it going, drill out, dejam, de jam, sort the jam, burn out, de clogged, fish out, unstick, ream, ream out, shift the jam, got it feeding again, winkle out, tease out, evict, extract, get the flow back, purge through',
   pull: 'cold pull, atomic pull, hot pull, coldpull, nylon pull, cold pulls',
-  dry: 'dry, dry out, bake, dehydrate, redry, re dry, bake out, oven dry, pre dry, predry',
+  dry: 'condition, dry, dry out, bake, dehydrate, redry, re dry, bake out, oven dry, pre dry, predry',
   update: 'update, upgrade, flash, reflash, re flash, patch, bring up to date, bump to, flash up',
-  save: 'save, back up, backup, store to eeprom, write to eeprom, export, saved off, archive, note down, stash, copy off, write down',
-  run: 'run, go into, clock, clock, run for, go for, print for, clock up, rack up, log up, notch up, crank out, churn for, churn out, grind out, put through, chew through, eat through, get through, go through, burn through, print off, run off, run through, do another, put in a shift, print away, pump out, knock out, munch through, use up, swallow, turn out, gobble, plough through, rattle off, pile on',
+  save: 'save, back up, backup, store to eeprom, store to memory, save to memory, write to memory, commit to memory, write to eeprom, export, saved off, archive, note down, stash, copy off, write down',
+  run: 'run, manage, go into, clock, clock, run for, go for, print for, clock up, rack up, log up, notch up, crank out, churn for, churn out, grind out, put through, chew through, eat through, get through, go through, burn through, print off, run off, run through, do another, put in a shift, print away, pump out, knock out, munch through, use up, swallow, turn out, gobble, plough through, rattle off, pile on',
   print: 'print, reprint, 3d print, extrude',
   did: 'do, finish, complete, sort, sort out, see to, tackle, carry out, perform, take care of, service, handle, attend to, wrap up, maintain, deal with, get done, tick off, polish off',
   read: 'read, show, stand at, sit at, tick over, say, clock, display, tell, roll over, register, hit, reach, pass, creep past, turn over, tick past, go past, roll past, be at, climb to, stand on, cross',
   count: 'count, recount, make it, tot up, re count, tally, stock take, stocktake',
   arrive:
-    'sign for, unpack, unbox, arrive, get a delivery, have a delivery, get a parcel, have a parcel, come in, come, deliver, land, turn up, show up, get in, restock, top up, receive, re stock, take delivery of, replenish, add, stock up, drop off',
+    'sign for, unpack, unbox, donate, arrive, get a delivery, have a delivery, get a parcel, have a parcel, come in, come, deliver, land, turn up, show up, get in, restock, top up, receive, re stock, take delivery of, replenish, add, stock up, drop off',
   use: 'use, use up, snag, grab, consume, draw, nick, pinch, help myself to, take from, borrow, swipe, raid, burn',
   load: 'load, load up, mount, hang, spool up, put on, put in, thread, feed in, switch to, change to, swap to, put up, stick on, pop on, reload, re load, slot on, change over to, set up with, fill up with, swap over to',
   order: 'order, reorder, re order, request, requisition, send off for',
   'put-off':
-    'postpone, defer, delay, snooze, put off, put back, push, push back, push out, hold off, hold off on, skip, leave, wait, move, shift, reschedule, re schedule, bump, kick, shelve, park, slide, move back, shove, hang fire on, extend, stretch, push on, hold over, suspend, bring back, leave off, carry over, put on hold, let slide, kick down the road, rain check, remind me, remind me again, adjourn, put aside, put on ice, nudge, hold, table, stall, reprieve, ignore, drop, pause, skip over',
+    'deferral, postponement, cba w, cba with, postpone, defer, delay, snooze, put off, put back, push, push back, push out, hold off, hold off on, skip, leave, wait, move, shift, reschedule, re schedule, bump, kick, shelve, park, slide, move back, shove, hang fire on, extend, stretch, push on, hold over, suspend, bring back, leave off, carry over, put on hold, let slide, kick down the road, rain check, remind me, remind me again, adjourn, put aside, put on ice, nudge, hold, table, stall, reprieve, ignore, drop, pause, skip over',
   bump: 'bump, knock, whack, clout, hit, bash, jog, drop',
   move: 'move, relocate, shift, carry, wheel, transport, re locate, lug, haul, rehome, cart, re home, shunt, swap places',
   start: 'start, begin, kick off, launch, set off, queue, set going, send, fire up',
