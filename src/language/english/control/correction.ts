@@ -142,7 +142,7 @@ function strangers(span: Span): Item[] {
     if (isMark(item) || isField(span.items, at) || isPointingOne(span.items, at)) return false;
     if (hasTag(item, 'unit') || (sense(item, 'value') !== undefined && isFigure(item))) return false;
     if (
-      item.text === "read" ||
+      item.text === 'read' ||
       wasAt(span.items, at) ||
       isFn(item, 'not', 'instead', 'wrong', 'sorry', 'only', 'until') ||
       item.text === "'s"

@@ -49,12 +49,12 @@ const puttingOff = phraseReader({
   whole: WHOLE_CARE,
 });
 /** Of a row of pairs the first word, then the other somewhere behind it. */
-const pairs = APART.map(([first, then]) => phraseReader({ first, then }));
+const pairs = APART.map(([first, second]) => phraseReader({ first, second }));
 const standsApart = (scene: Scene): boolean =>
   pairs.some((read) => {
     const found = read(scene.items);
     const opens = found.find(({ code }) => code === 'first');
-    return opens !== undefined && found.some(({ code, from }) => code === 'then' && from >= opens.to);
+    return opens !== undefined && found.some(({ code, from }) => code === 'second' && from >= opens.to);
   });
 interface PutOff {
   readonly firm: boolean;
@@ -87,7 +87,7 @@ export function readDefer(scene: Scene, today: LocalDate, before?: Scene): Draft
   if (mood.promised && !firm) return [];
   const said = taskPlanned(withoutPutOff(scene));
   const own = said.length > 0 ? said : oiling(scene);
-  const named = own.length === 0 ? spokenOf(scene, before) : own.map((one) => theScrew(scene, one));
+  const named = own.length === 0 ? spokenOf(scene, before) : own.map((one) => theScrew(one, scene, before));
   const unread = named.length > 0 || !(firm || timed) ? undefined : unreadObject(scene);
   if (unread) return [unread];
   if (named.length === 0 && !hasMachine(scene) && !someFn(scene, 'it')) return [];
@@ -137,9 +137,11 @@ function unreadObject(scene: Scene): Draft | undefined {
   return draft(scene, { kind: 'unclear', why }, 'unclear: what is put off', {
     doubt: { field: 'task', said: object.text, options },
   });
+}
 /** "elm's screw can wait": the one that a machine has; its fasteners are many. */
-const theScrew = (scene: Scene, one: Named): Named =>
-  one.task === 'check-fasteners' && one.noun !== undefined && scene.items[one.noun.at]?.text === 'screw'
+const theScrew = (one: Named, ...scenes: readonly (Scene | undefined)[]): Named =>
+  one.task === 'check-fasteners' &&
+  scenes.some((scene) => scene?.items.some((item) => item.text === 'screw' && hasTag(item, 'part')))
     ? { ...one, task: 'grease-screw' }
     : one;
 /** "can't be bothered with hazel's screw, kick it to Saturday": what the clause before it spoke of, and nobody did. */
@@ -152,7 +154,7 @@ function spokenOf(scene: Scene, before: Scene | undefined): Named[] {
     !before.mood.question &&
     before.verbs.every((verb) => !verb.deed || before.mood.negated) &&
     (before.mood.negated || putOff(before).waits);
-  return goesOn ? taskPlanned(withoutPutOff(before)).map((one) => theScrew(before, one)) : [];
+  return goesOn ? taskPlanned(withoutPutOff(before)).map((one) => theScrew(one, before)) : [];
 }
 /** The verb of putting off is no deed of care: "skip", "leave", "move". */
 const withoutPutOff = (scene: Scene): Scene => ({
