@@ -7,9 +7,9 @@ import { machineName, todo } from '../replies/wording/names.ts';
 import { bold, item, type Item, type Reply } from '../replies/reply.ts';
 import { buttonsOf } from '../replies/text.ts';
 import { owedDigest } from '../schedule/digest.ts';
-import { channelsOf } from './access.ts';
+import { channelIdOf, channelsOf } from './access.ts';
 import { digestId } from './identity.ts';
-import type { Works } from './parts.ts';
+import { wordOf, type Works } from './parts.ts';
 import type { Platform } from './platform.ts';
 import {
   buttonRows,
@@ -88,11 +88,19 @@ export async function planDigests(works: Works): Promise<void> {
   if (date === undefined) return;
   for (const platform of works.platforms) {
     const named = channelsOf(workshop, platform.name)?.digest;
-    if (named === undefined) continue;
-    if (await works.store.read(({ traffic }) => traffic.digestClaim(platform.name, date))) continue;
-    const channel = await platform.channelId(named);
+    if (named !== undefined) await planOn(works, platform, date, named);
+  }
+}
+
+/** One platform that does not answer keeps no other one waiting. */
+async function planOn(works: Works, platform: Platform, date: string, named: string): Promise<void> {
+  try {
+    if (await works.store.read(({ traffic }) => traffic.digestClaim(platform.name, date))) return;
+    const channel = await channelIdOf(platform, named);
     if (channel === undefined) works.log.error('digest.noChannel', { platform: platform.name });
     else await planDigest(works, platform, date, channel);
+  } catch (fault) {
+    works.log.error('digest.fault', { platform: platform.name, why: wordOf(fault) });
   }
 }
 

@@ -59,17 +59,12 @@ export function formOfButton(token: string, { press }: Pressable): Form | undefi
 export function logSentence(fields: Readonly<Record<string, string>>): string {
   const { machine = '', what = '', hours = '', when = '' } = fields;
   const day = when.trim() === '' ? '' : ` ${when.trim()}`;
-  const ran =
-    hours.trim() === ''
-      ? []
-      : [
-          `ran ${hours
-            .trim()
-            .replace(/h(ours?)?$/iu, '')
-            .trim()}h${day}`,
-        ];
-  const did = what.trim() === '' ? [] : [`${what.trim()}${day}`];
-  return `${machine.trim()}: ${[...did, ...ran].join('. ')}`;
+  const figure = hours.trim().replace(/\s*h(?:ou)?r?s?\.?$/iu, '');
+  const ran = figure === '' ? [] : [`ran ${figure}h${day}`];
+  // each sentence has the day: one that stood on the last only would leave the others on today
+  const did = what.split(/[.;\n]+(?=\s|$)/u).map((part) => part.trim());
+  const told = did.filter((part) => part !== '').map((part) => `${part}${day}`);
+  return `${machine.trim()}: ${[...told, ...ran].join('. ')}`;
 }
 
 export async function answerForm(works: Works, received: Of<'form'>): Promise<void> {

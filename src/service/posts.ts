@@ -119,5 +119,9 @@ export async function changePost(
   await traffic.savePost({ ...row, content, version: row.version + 1, open: true, notBefore });
 }
 
-/** The conversation that a place belongs to: a speaker's talk goes on below its own message as in the channel. */
-export const talkOf = ({ platform, channel }: Place): string => `${platform}:${channel}`;
+/**
+ * The conversation that a place belongs to: a speaker's talk goes on below its own message as in the channel. A direct
+ * one is a person's own by itself; a platform may name its channel by the account at one time and by an id at another.
+ */
+export const talkOf = ({ platform, channel, direct }: Place): string =>
+  `${platform}:${direct ? 'direct' : channel}`;

@@ -12,6 +12,8 @@ import { contentOf, type PostContent } from './posts.ts';
 const AT_A_TIME = 40;
 /** A platform may show a post a moment after the connection to it was lost. */
 const SETTLE_MS = 2_000;
+/** With the pauses between them about a quarter of an hour. */
+const MOST_LOOK_UPS = 10;
 /** So long a claimed post is taken to be on its way; then its process has ended, and it is looked up. */
 const CLAIM_MS = 30_000;
 /** Clocks differ: a post is looked for from a little before it was tried. */
@@ -106,6 +108,8 @@ async function lookUp(
     ref = await platform.find(id, to, since, replyTo);
   } catch (fault) {
     works.log.warn('post.lookUp', { platform: platform.name, why: wordOf(fault), tries: row.tries });
+    // an answer that nobody can look up must not keep the channel's other answers back for ever
+    if (row.tries >= MOST_LOOK_UPS) return save(works, row.id, left);
     return save(works, row.id, (p) => ({ ...p, state: 'unknown', tries: p.tries + 1, notBefore: works.clock() + backOff(p.tries) })); // prettier-ignore
   }
   if (ref) return settle(works, pace, platform, row, { outcome: 'sent', ref });

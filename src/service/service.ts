@@ -73,8 +73,13 @@ export function openService(parts: ServiceParts): Service {
   const digests = openPump(async () => {
     await planDigests(works);
     if (staleAt !== undefined && clock() - staleAt >= COALESCE_MS) {
+      const since = staleAt;
       staleAt = undefined;
-      await refreshDigests(works);
+      // one that did not come about is still owed
+      await refreshDigests(works).catch((fault: unknown) => {
+        staleAt ??= since;
+        throw fault;
+      });
     }
     return false;
   }, failed('digest.fault'));
