@@ -21,7 +21,10 @@ export function mendTold(scene: Scene): Played | undefined {
   const lift = LIFTS.exec(text);
   const found = (lift ? text.slice(lift[0].length) : withoutHead(text, machine.name)).trim();
   if (lift && found === '') return playAsk(scene, { kind: 'release', machine: machine.name }, 'found');
-  const danger = reading.safety.some(({ asserted }) => asserted);
+  const danger =
+    reading.safety.some(({ asserted }) => asserted) ||
+    // the reader sees a danger that is told as mended
+    (reading.safety.length > 0 && reading.orders.some(({ order }) => order.kind === 'lift'));
   if (!lift && (!danger || !isMend(text))) return undefined;
   const acts = reading.acts.map((each) => inContext(each, machine.name).act);
   if (acts.some(({ kind }) => kind === 'ask' || kind === 'undo' || kind === 'amend')) return undefined;

@@ -443,9 +443,11 @@ function withoutAsides(items: readonly Item[]): readonly Item[] {
   const dropped = new Set<number>();
   items.forEach((item, at) => {
     if (item.text !== '(' || at === 0) return;
-    const end = items.findIndex((one, i) => i > at && i <= at + LONGEST_ASIDE && one.text === ')');
+    // looked for nearby only: a message of nothing but brackets is read in proportion to its length
+    const near = items.slice(at + 1, at + 1 + LONGEST_ASIDE).findIndex((one) => one.text === ')');
+    const end = at + 1 + near;
     const inner = items.slice(at + 1, end);
-    if (end < 0 || end === items.length - 1 || !inner.some(isMeasure) || !inner.every(isIdle)) return;
+    if (near < 0 || end === items.length - 1 || !inner.some(isMeasure) || !inner.every(isIdle)) return;
     for (let i = at; i <= end; i += 1) dropped.add(i);
   });
   return dropped.size === 0 ? items : items.filter((_, i) => !dropped.has(i));

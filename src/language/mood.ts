@@ -143,9 +143,12 @@ const opensAwaiting = (items: readonly Item[]): boolean =>
 const SENSING = /^(?:hear|see|feel|smell|notice|tell|find|spot|wait|go|hang|do|last|have|again)\b/u;
 /** "a loose belt can skip teeth", "a jam may burn you": what may happen to anybody, not what did. */
 function isGeneral(items: readonly Item[]): boolean {
-  const at = items.findIndex((item) => /^(?:can|may|might|will often|can often)$/u.test(item.text));
+  const at = items.findIndex(
+    (item) => /^(?:can|may|might|will often|can often)$/u.test(item.text) && !hasTag(item, 'machine'),
+  );
   return (
     at > 0 &&
+    at < items.length - 1 &&
     !isFn(items[at - 1], 'i', 'we', 'you', 'someone', 'it', 'nobody') &&
     !hasTag(items[at - 1], 'person') &&
     !(hasTag(items[at - 1], 'machine') && /^(?:be|print|run|use)\b/u.test(items[at + 1]?.text ?? '')) &&

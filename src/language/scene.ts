@@ -82,7 +82,7 @@ export function makeScene(clause: Clause, mood: Mood, index: number, named: bool
     verbs: items.flatMap((item, at) => verbsOf(item, at, items, mood, named)),
     nouns: boreNoun(items, ofWhole(items, headsOnly(items, items.flatMap((item, at) => (isOfPaper(items[at + 1]) ? [] : nounOf(item, at)))))),
     materials: sensesOf(items, 'material').map((s) => s.code),
-    span: [items[0]?.from ?? 0, items.at(-1)?.to ?? 0],
+    span: spanOf(items),
     text: items.map((item) => item.text).join(' '),
   }; // prettier-ignore
 }
@@ -248,3 +248,13 @@ export const draft = (scene: Scene, act: Act, rule: string, more: Partial<Draft>
   span: scene.span,
   ...more,
 });
+
+/** What was put right may stand elsewhere than where it is read. */
+function spanOf(items: readonly Item[]): readonly [number, number] {
+  let [from, to] = [items[0]?.from ?? 0, items[0]?.to ?? 0];
+  for (const item of items) {
+    from = Math.min(from, item.from);
+    to = Math.max(to, item.to);
+  }
+  return [from, to];
+}

@@ -120,9 +120,9 @@ describe('an order is no act, and an act beside it stays one', () => {
     expect(actsOf('birch got a brass z nut')).toMatchObject([{ kind: 'swap', part: 'screw-nut' }]);
   });
 
-  it('coming back with what was mended covers the coming back, not the work', () => {
+  it('coming back with what was mended covers the coming back, the trouble and the swap of what was in trouble', () => {
     const { acts, orders } = readDemo("juniper's back, was just a loose plug, replaced by tomasz", NOW);
-    expect(orders[0]?.covers.map((i) => acts[i]?.act.kind)).toEqual(['up', 'symptom']);
+    expect(orders[0]?.covers.map((i) => acts[i]?.act.kind)).toEqual(['up', 'symptom', 'swap']);
   });
 
   it('“the lot” after names is in doubt, the named ones are not', () => {

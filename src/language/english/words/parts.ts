@@ -6,8 +6,7 @@
 import type { StockItem } from '../../../maintenance/codes.ts';
 
 export const PART_WORDS: Readonly<Record<StockItem, string>> = {
-  nozzle:
-    'nozzle, noz, nozz, nozzel, nozle, nozel, hot end tip, nozzle tip, ~tip, ~jet, extrusion tip, brass tip, print nozzle',
+  nozzle: 'nozzle, noz, nozz, hot end tip, nozzle tip, ~tip, ~jet, extrusion tip, brass tip, print nozzle',
   'heat-break':
     'heat break, throat, heat break tube, cold to hot tube, ~barrel, heatbrake, heat brake, throat tube',
   liner:
