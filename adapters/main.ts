@@ -24,7 +24,7 @@ const stopped = (): Promise<string> => {
 const words = process.argv.slice(2);
 // a reader that has gone away (fettle export | head) is no fault of ours
 process.stdout.on('error', () => process.exit(0));
-process.exitCode = await run(words, {
+const exitCode = await run(words, {
   clock: () => Date.now(),
   environment: process.env,
   input: linesOf(process.stdin),
@@ -39,3 +39,6 @@ process.exitCode = await run(words, {
     err: (text) => void process.stderr.write(text),
   },
 });
+process.exitCode = exitCode;
+// a connection that was still being opened must not keep a process that was told to stop
+if (words[0] === 'serve') process.exit(exitCode);

@@ -90,6 +90,7 @@ export async function serve(parts: ServeParts): Promise<number> {
   const bot = openBot(store);
   let health: Health | undefined;
   let service: Service | undefined;
+  let drain = true;
   try {
     if (!(await bot.workshop()))
       throw new RequestFault(
@@ -100,7 +101,9 @@ export async function serve(parts: ServeParts): Promise<number> {
     const opened = openService({ store, bot, platforms, clock, log, every, holder });
     const lost = new Promise<'lease-lost'>((resolve) => opened.onLost(() => resolve('lease-lost')));
     service = opened;
-    await opened.start();
+    // told to stop while a platform is still being reached: that counts as well
+    const early = await Promise.race([opened.start().then(() => undefined), parts.stopped]);
+    if (early !== undefined) return 0;
     if (serving.healthPort !== undefined)
       health = await serveHealth(serving.healthPort, () => opened.state());
     log.info('serving', { platforms: platforms.map(({ name }) => name).join(','), health: health?.port });
@@ -108,10 +111,11 @@ export async function serve(parts: ServeParts): Promise<number> {
     const why = await Promise.race([parts.stopped, lost, watching.tooLong.then(() => 'away')]);
     watching.end();
     log.info('stopping', { why });
+    drain = why !== 'lease-lost';
     return why === 'lease-lost' || why === 'away' ? 1 : 0;
   } finally {
     // also when it could not start: sockets and timers must not outlive the database
-    await service?.stop().catch(() => log.error('stop.failed'));
+    await service?.stop({ drain }).catch(() => log.error('stop.failed'));
     await health?.close();
     await bot.close();
   }

@@ -82,7 +82,7 @@ export type What =
   | { kind: 'deleted'; message: string }
   /** `on`: the message that carries the button. `home`: pressed in the person's home view; the answer goes to them. */
   | { kind: 'pressed'; token: string; on?: PostRef; home?: true }
-  /** A form that `Desk.form` gave, filled in; empty fields left out. `token`: of the button that opened it. */
+  /** A form that `Desk.logForm` or `Desk.formOf` gave, filled in; empty fields left out. `token`: of the button that opened it. */
   | { kind: 'form'; form: FormName; fields: Readonly<Record<string, string>>; token?: string; on?: PostRef };
 export type WhatKind = What['kind'];
 

@@ -7,7 +7,7 @@ import { handleWaiting } from './inbox.ts';
 import { openIntake } from './intake.ts';
 import { dropLease, RENEW_MS, takeLease } from './lease.ts';
 import { wordOf, type ServiceParts, type Works } from './parts.ts';
-import type { PlatformState } from './platform.ts';
+import type { Platform, PlatformState } from './platform.ts';
 import { openPump } from './pump.ts';
 import { newPace, sendWaiting } from './sender.ts';
 
@@ -21,10 +21,16 @@ export interface ServiceState {
 }
 
 export interface Service {
-  /** Resolves when all platforms are connected. Rejects with a PlatformFault of the first that cannot be. */
+  /**
+   * Resolves when every platform was tried. One that cannot connect just now is tried again; when none can, it rejects
+   * with the first one's PlatformFault.
+   */
   start(): Promise<void>;
-  /** Takes nothing new, handles and sends what is under way, disconnects, gives the lease back. */
-  stop(): Promise<void>;
+  /**
+   * Takes nothing new, handles and sends what is under way, disconnects, gives the lease back. Without `drain` what is
+   * not handled or sent is left as it is: another process holds the lease and does it.
+   */
+  stop(how?: { drain: boolean }): Promise<void>;
   state(): Promise<ServiceState>;
   /** Nothing is left that could be done now. */
   settled(): Promise<void>;
@@ -34,6 +40,8 @@ export interface Service {
 
 const TICK_MS = 500;
 const DIGEST_MS = 5_000;
+/** A platform that could not be reached at the start is tried again so often. */
+const AGAIN_MS = 60_000;
 const PRUNE_MS = 60 * 60_000;
 const DAY_MS = 24 * 60 * 60_000;
 /** Platforms repeat deliveries for a day; buttons are pressed long after. */
@@ -44,6 +52,8 @@ export function openService(parts: ServiceParts): Service {
   const pace = newPace();
   let staleAt: Instant | undefined;
   let lost: () => void = () => undefined;
+  const at = { stopped: false };
+  let renewing: () => void = () => undefined;
 
   const works: Works = {
     ...parts,
@@ -99,27 +109,60 @@ export function openService(parts: ServiceParts): Service {
     timers.push(parts.every(ms, () => void Promise.resolve().then(work).catch(failed(what))));
   };
 
+  const connect = (platform: Platform): Promise<void> => platform.start(openDesk(works, platform, receive));
+  const away = new Set<Platform>();
+  const connectAgain = async (): Promise<void> => {
+    for (const platform of away) {
+      await connect(platform);
+      away.delete(platform);
+      log.info('platform.connected', { platform: platform.name });
+    }
+  };
+  /** One that is down keeps no other one from serving. */
+  const connectAll = async (): Promise<void> => {
+    const tried = await Promise.allSettled(platforms.map(connect));
+    const failures = tried.flatMap((one, i) => {
+      const platform = platforms[i];
+      return one.status === 'rejected' && platform ? [{ platform, reason: one.reason as unknown }] : [];
+    });
+    const [first] = failures;
+    if (first && failures.length === platforms.length) throw first.reason;
+    for (const { platform, reason } of failures) {
+      away.add(platform);
+      log.error('platform.notConnected', { platform: platform.name, why: wordOf(reason) });
+    }
+  };
+
   return {
     async start() {
       // what was noted just before the last process ended is not shown yet
       staleAt = clock();
-      for (const platform of platforms) await platform.start(openDesk(works, platform, receive));
+      renewing = parts.every(RENEW_MS, () => void renew().catch(failed('lease.fault')));
+      await connectAll();
+      if (at.stopped) return;
+      every(AGAIN_MS, 'platform.notConnected', connectAgain);
       every(TICK_MS, 'tick', () => {
         inbox.kick();
         sender.kick();
       });
       every(DIGEST_MS, 'digest.fault', () => digests.kick());
-      every(RENEW_MS, 'lease.fault', renew);
       every(PRUNE_MS, 'prune.fault', prune);
       for (const pump of [inbox, sender, digests]) pump.kick();
     },
-    async stop() {
+    async stop({ drain } = { drain: true }) {
+      at.stopped = true;
       for (const stop of timers.splice(0)) stop();
-      // while they still can send, what was taken in is handled and what was answered is sent
-      await Promise.all([inbox.idle(), digests.idle()]);
-      await allSent();
+      const pumps = [inbox, sender, digests];
+      if (!drain) await Promise.all(pumps.map((pump) => pump.stop()));
+      else {
+        // while they still can send, what was taken in is handled and what was answered is sent
+        await Promise.all([inbox.idle(), digests.idle()]);
+        await allSent();
+      }
       await Promise.all(platforms.map((platform) => platform.stop()));
-      await Promise.all([inbox.stop(), sender.stop(), digests.stop()]);
+      await Promise.all(pumps.map((pump) => pump.stop()));
+      // until nothing is under way any more the lease is ours
+      renewing();
       await dropLease(store, parts.holder);
     },
     async state() {
