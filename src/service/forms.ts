@@ -1,10 +1,11 @@
 /** Forms: a log by fields, and what a button asks for. Filled in, they do what the sentence would do. */
-import type { Press } from '../replies/reply.ts';
+import type { Press, Reply } from '../replies/reply.ts';
 import type { Of } from './kinds.ts';
 import type { Works } from './parts.ts';
-import type { Form, FormField, FormName } from './platform.ts';
+import type { Form, FormField, FormName, Received } from './platform.ts';
 import { findPressable, marker, pressMessage, refusalOf, refuse } from './pressed.ts';
 import type { Pressable } from './posts.ts';
+import { replyWith } from './respond.ts';
 import { incoming, say } from './said.ts';
 
 const MOST_OPTIONS = 25;
@@ -78,12 +79,21 @@ export async function answerForm(works: Works, received: Of<'form'>): Promise<vo
     return refuse(works, received, 'I do not know any more what that form was about. Say it in words.');
   const refusal = await refusalOf(works, received, token, button);
   if (refusal !== undefined) return refuse(works, received, refusal);
-  await works.bot.say({
+  const opened = await works.bot.say({
     ...pressMessage(works, received, withReason(button, fields)),
     key: `${received.key}:open`,
   });
+  // it was refused, or something else has to be settled first: what stands in the form would answer another question
+  if (opened.question?.field !== form) return tell(works, received, opened.reply);
   const message = { ...incoming(works, received), place: button.talk, text: fields[form] ?? '' };
   await say(works, received, message, { also: await marker(works, received, token, button) });
+}
+
+async function tell(works: Works, received: Received, reply: Reply): Promise<void> {
+  await works.store.transact((transaction) =>
+    replyWith(works, transaction, received, { reply, audience: 'asker' }),
+  );
+  works.postsChanged();
 }
 
 const withReason = (button: Pressable, { reason }: Readonly<Record<string, string>>): Pressable => {

@@ -1,9 +1,7 @@
 /** What the service is made from, and what its parts share. */
 import type { Bot } from '../bot.ts';
-import type { LocalCalendar } from '../maintenance/calendar.ts';
 import type { Instant } from '../maintenance/entry/entry.ts';
 import type { Store } from '../store/store.ts';
-import type { Workshop } from '../workshop.ts';
 import type { Log, Platform, Received } from './platform.ts';
 
 export interface ServiceParts {
@@ -27,11 +25,6 @@ export interface Works extends ServiceParts {
   postsChanged(): void;
   /** Facts changed: the digest that is shown may be out of date. */
   factsChanged(by: Pick<Received, 'platform' | 'account'>): void;
-}
-
-export interface Setting {
-  workshop: Workshop;
-  calendar: LocalCalendar;
 }
 
 const SECOND = 1_000;

@@ -46,6 +46,8 @@ export async function sendWaiting(works: Works, pace: Pace, failed: (fault: unkn
     unedited: await traffic.unedited(AT_A_TIME),
   }));
   const start = (row: PostRow, name: string, work: () => Promise<void>): void => {
+    // what is for a platform that is not served just now waits for it
+    if (!works.platform(row.platform)) return;
     if (row.notBefore > now || !mayGo(pace, row, now) || pace.busy.has(name)) return;
     pace.busy.set(name, work().finally(() => void pace.busy.delete(name)).then(() => works.postsChanged(), failed)); // prettier-ignore
   };
@@ -61,26 +63,30 @@ const save = (works: Works, id: string, change: (row: PostRow) => PostRow): Prom
 
 const left = (row: PostRow): PostRow => ({ ...row, state: row.shown > 0 ? 'sent' : 'left', open: false });
 
+/** One post on its way, with all that a step of it needs. */
+interface Sending {
+  works: Works;
+  pace: Pace;
+  platform: Platform;
+  row: PostRow;
+  content: PostContent;
+}
+
 async function sendOne(works: Works, pace: Pace, row: PostRow): Promise<void> {
   const platform = works.platform(row.platform);
   const content = contentOf(row);
   if (!platform || !content) return save(works, row.id, left);
-  if (row.state === 'planned') return post(works, pace, platform, row, content);
-  return lookUp(works, pace, platform, row, content);
+  const sending = { works, pace, platform, row, content };
+  return row.state === 'planned' ? post(sending) : lookUp(sending);
 }
 
-async function post(
-  works: Works,
-  pace: Pace,
-  platform: Platform,
-  row: PostRow,
-  content: PostContent,
-): Promise<void> {
+async function post(sending: Sending): Promise<void> {
+  const { works, pace, platform, row, content } = sending;
   if (content.digest && (await isTooLate(works, content.digest))) return save(works, row.id, left);
   const now = works.clock();
   if (!(await claim(works, row, now))) return;
   pace.last.set(channelKey(row), now);
-  await settle(works, pace, platform, row, await tried(() => platform.send(content.outgoing)));
+  await settle(sending, await tried(() => platform.send(content.outgoing)));
 }
 
 /** One process sends it: what another has claimed, or brought further, since it was read is left to that one. */
@@ -94,13 +100,8 @@ const claim = (works: Works, { id, state, tries }: PostRow, now: Instant): Promi
   });
 
 /** It may be there already. */
-async function lookUp(
-  works: Works,
-  pace: Pace,
-  platform: Platform,
-  row: PostRow,
-  content: PostContent,
-): Promise<void> {
+async function lookUp(sending: Sending): Promise<void> {
+  const { works, platform, row, content } = sending;
   const { id, to, replyTo } = content.outgoing;
   const since = (row.triedAt ?? row.plannedAt) - CLOCK_HAIR_MS;
   let ref: PostRef | undefined;
@@ -112,8 +113,8 @@ async function lookUp(
     if (row.tries >= MOST_LOOK_UPS) return save(works, row.id, left);
     return save(works, row.id, (p) => ({ ...p, state: 'unknown', tries: p.tries + 1, notBefore: works.clock() + backOff(p.tries) })); // prettier-ignore
   }
-  if (ref) return settle(works, pace, platform, row, { outcome: 'sent', ref });
-  return post(works, pace, platform, row, content);
+  if (ref) return settle(sending, { outcome: 'sent', ref });
+  return post(sending);
 }
 
 /** The port promises values; what throws all the same may have been posted. */
@@ -125,13 +126,7 @@ async function tried(send: () => Promise<SendResult>): Promise<SendResult> {
   }
 }
 
-async function settle(
-  works: Works,
-  pace: Pace,
-  platform: Platform,
-  row: PostRow,
-  result: SendResult,
-): Promise<void> {
+async function settle({ works, pace, platform, row }: Sending, result: SendResult): Promise<void> {
   const now = works.clock();
   if (result.outcome !== 'sent')
     works.log.warn(`post.${result.outcome}`, { platform: platform.name, why: result.why });

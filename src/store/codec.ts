@@ -40,6 +40,15 @@ export function encodeValue(value: unknown): string {
   return json;
 }
 
+/** For rows of traffic: one that cannot be read is null, and its reader leaves it, so that it keeps no other row waiting. */
+export function decodeOrNull(json: string): unknown {
+  try {
+    return decodeValue(json);
+  } catch {
+    return null;
+  }
+}
+
 export function decodeValue(json: string): unknown {
   try {
     const value: unknown = JSON.parse(json);

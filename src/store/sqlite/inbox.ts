@@ -1,5 +1,5 @@
 /** What was received, and who was heard where. */
-import { decodeValue, encodeValue } from '../codec.ts';
+import { decodeOrNull, encodeValue } from '../codec.ts';
 import type {
   Heard,
   HeardReader,
@@ -49,7 +49,7 @@ export const sqliteInbox = (session: Session): Inbox => ({
     session.all(WAITING, limit).map(({ same, received, ...row }) => ({
       ...row,
       ...(same === null ? {} : { same }),
-      received: decodeValue(received),
+      received: decodeOrNull(received),
     })),
   waitingCount: async () => session.get(COUNT)?.n ?? 0,
   receive: async (row) => {

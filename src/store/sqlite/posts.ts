@@ -1,5 +1,5 @@
 /** Our own messages on their way and afterwards, and what their buttons stand for. */
-import { decodeValue, encodeValue } from '../codec.ts';
+import { decodeOrNull, encodeValue } from '../codec.ts';
 import type {
   ButtonRow,
   ButtonsReader,
@@ -61,7 +61,7 @@ const SAVE_BUTTON = new Query(
 const postOf = ({ open, content, message, thread, about, triedAt, ...row }: Row): PostRow => ({
   ...row,
   open: open === 1,
-  content: decodeValue(content),
+  content: decodeOrNull(content),
   ...(message === null ? {} : { message }),
   ...(thread === null ? {} : { thread }),
   ...(about === null ? {} : { about }),
@@ -96,7 +96,7 @@ export const sqlitePosts = (session: Session): Posts => ({
     const row = session.get(BUTTON, token);
     if (row === undefined) return undefined;
     const { post, button, ...rest } = row;
-    return { ...rest, button: decodeValue(button), ...(post === null ? {} : { post }) };
+    return { ...rest, button: decodeOrNull(button), ...(post === null ? {} : { post }) };
   },
   saveButtons: async (rows: readonly ButtonRow[]) => {
     for (const { token, post, position, button, at } of rows)
