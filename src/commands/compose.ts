@@ -141,10 +141,12 @@ const loading = (scene: Scene, written: readonly WrittenEntry[]): Item[] =>
   );
 
 /** Doubts that have their turn later: nothing waits without a word. */
-const waitingLines = ({ waiting = [] }: Played): Item[] =>
-  waiting
+function waitingLines({ waiting = [] }: Played): Item[] {
+  const words = waiting
     .filter(({ question }) => question.field !== 'reason' && question.field !== 'change')
-    .map(({ question }) => item(`Not noted yet either: ${waitingWords(question)}.`));
+    .map(({ question }) => waitingWords(question));
+  return words.length === 0 ? [] : [item(`Not noted yet either: ${words.join('; ')}.`)];
+}
 
 /** Jams of a machine that just had one more, where they make a series. */
 function repeated(scene: Scene, written: readonly WrittenEntry[]): Item[] {

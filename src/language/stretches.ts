@@ -92,7 +92,7 @@ function ofMonth(items: readonly Item[], at: number, today: LocalDate): DateRead
   const month = sense(items[at], 'calendar');
   if (month?.code !== 'month' || /^\d/u.test(items[at + 1]?.text ?? '')) return undefined;
   const before = items[at - 1];
-  if (!isFn(before, 'in', 'since', 'during', 'of', 'for', 'last', 'this') || /^\d|^(?:st|nd|rd|th)$/u.test(items[at - 2]?.text ?? '')) return undefined; // prettier-ignore
+  if (!isFn(before, 'in', 'since', 'until', 'during', 'of', 'for', 'last', 'this') || /^\d|^(?:st|nd|rd|th)$/u.test(items[at - 2]?.text ?? '')) return undefined; // prettier-ignore
   const year = Number(today.slice(0, 4));
   const index = year * 12 + month.n;
   const now = monthIndex(today);

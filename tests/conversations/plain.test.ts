@@ -54,4 +54,18 @@ describe('short questions', () => {
   it('work that is told beside such words is work', async () => {
     expect((await talk.say('held the belt on alder while I tensioned it')).outcome).not.toBe('answered');
   });
+
+  it('a part that is replaced by its condition has a date for the looks at it', async () => {
+    expect(await hear('why is juniper’s plate due')).toMatch(
+      /^Juniper: check the plate .*\nWhy: every 90 days/u,
+    );
+  });
+
+  it('one question for eight machines names what waits in one line', async () => {
+    const asked = plainText((await talk.say('put off the firmware look on all')).reply);
+    expect(asked.match(/Not noted yet either/gu)).toHaveLength(1);
+    expect(plainText((await talk.say('put off the firmware look on all till june')).reply)).toMatch(
+      /put off until 1 June/u,
+    );
+  });
 });

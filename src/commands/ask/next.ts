@@ -36,7 +36,7 @@ function lineOf(row: DueRow, scene: AskScene): string {
 export const next: Topic = (scene): Reply => {
   const tasks = tasksAsked(scene);
   if (tasks.length === 0) return overall(scene);
-  const rows = scene.rows(scene.act.machine).filter((row) => tasks.includes(row.task));
+  const rows = askedRows(scene, tasks);
   if (rows.length === 0) return { sections: [{ items: [nothingPlanned(scene, tasks)] }], buttons: [] };
   const items = rows.map((row, i): Item =>
     rowItem([bold(machineName(row.machine)), `: ${lineOf(row, scene)}`], row, i),
@@ -45,6 +45,13 @@ export const next: Topic = (scene): Reply => {
   const because = only && others.length === 0 ? [item(`Why: ${why(only, scene)}`)] : [];
   return { sections: [{ items: [...items, ...because] }], buttons: [] };
 };
+
+/** A part that is replaced by its condition has a date for the looks at it. */
+function askedRows({ rows, act }: AskScene, tasks: readonly Task[]): readonly DueRow[] {
+  const all = rows(act.machine);
+  const own = all.filter((row) => tasks.includes(row.task));
+  return own.length > 0 || act.part === undefined ? own : all.filter((row) => row.rule.part === act.part);
+}
 
 const nothingPlanned = ({ act }: AskScene, tasks: readonly Task[]): Item => {
   const what = act.part !== undefined ? partName(act.part) : tasks[0] === undefined ? 'that' : todo(tasks[0]);

@@ -67,6 +67,7 @@ function wishes(span: Span): boolean {
   const after = span.items.slice(soft.to);
   const word = span.items[soft.from]?.text ?? '';
   if (/^(?:i )?(?:take|roll)$/u.test(word)) return goesBack(span, soft.to);
+  if (ofAPrint(after)) return false;
   if (isEntry(span) && !partsOnly(after)) return true;
   const pointed = phrasesOf(span, 'that').some((one) => one.from >= soft.to && one.from - soft.to <= 1);
   const bare = after.every(
@@ -84,6 +85,14 @@ const isRegret = (span: Span, head: number, word: string): boolean =>
   /^(?:scratch|strike|delete)$/u.test(word) ||
   phrasesOf(span, 'false', 'marker').some((one) => one.from < head) ||
   span.items.slice(0, head).some((item) => isFn(item, 'wrong'));
+/** "cancel the job and leave me a note": what is cancelled is a print, whatever else is spoken of. */
+const ofAPrint = (items: readonly Item[]): boolean => {
+  const at = items
+    .slice(0, 4)
+    .findIndex((item) => item.senses.some(({ tag }) => tag === 'thing' || tag === 'part'));
+  // "that print entry" is an entry
+  return isThing(items[at], 'print', 'job', 'spool') && !isThing(items[at + 1], 'entry');
+};
 /** "clear the last jam", "bin the last cloth": the last of things, not of entries. */
 const partsOnly = (items: readonly Item[]): boolean =>
   items.some((item) => hasTag(item, 'part') || isThing(item, 'jam', 'print', 'job', 'spool')) &&

@@ -63,7 +63,7 @@ export const FN_WORDS: Readonly<Record<Fn, string>> = {
   who: 'who, whom, whose, who all, which of us, which of you',
   what: 'what, wot, whats, wat, whatever, what all, wots, what kind of, which',
   when: 'when, whens, what day, what date, how soon, by when, which day',
-  why: 'why, how come, what makes, what is making, what causes, how is it that, what made, what would make, what for',
+  why: "why, whys, why's, how come, what makes, what is making, what causes, how is it that, what made, what would make, what for",
   how: 'how, hows',
   which:
     'which, which ones, which one, which machine, which machines, which printer, which printers, which of them',
@@ -85,7 +85,7 @@ export const FN_WORDS: Readonly<Record<Fn, string>> = {
   maybe:
     'maybe, perhaps, possibly, probably, i think, think, guess, i guess, not sure, might have, may have, presumably, supposedly, apparently, i believe, iirc, afaik, i reckon, prolly, allegedly, could be',
   unsure:
-    "can't remember, cant remember, don't remember, dont remember, not sure which, can't recall, cant recall, one of them, one of the, some machine, i forget which, forget which, don't know which, dont know which, not sure, no idea which, forgot which, dunno which, dunno, can't tell which, one or the other, one of those, don't recall, was it, or was it, couldn't say which, can't say which, whichever, one of em, don't know, forgotten which, no idea, not certain, or something, or maybe, unsure, hard to say, who knows, one of our, lost track, not 100 sure, some printer, i'm not sure, lost count, not certain which, something or other, or so i think, or whatever",
+    "can't remember, cant remember, don't remember, dont remember, not sure which, can't recall, cant recall, one of them, one of the, one of these two, one of those two, one of the two, one of these, some machine, i forget which, forget which, don't know which, dont know which, not sure, no idea which, forgot which, dunno which, dunno, can't tell which, one or the other, one of those, don't recall, was it, or was it, couldn't say which, can't say which, whichever, one of em, don't know, forgotten which, no idea, not certain, or something, or maybe, unsure, hard to say, who knows, one of our, lost track, not 100 sure, some printer, i'm not sure, lost count, not certain which, something or other, or so i think, or whatever",
   as: 'as',
   no: 'no, nope, nah, zero, nay, nil, neither',
   yes: 'yes, yep, yeah, yup, aye, ok, okay, sure, correct, exactly, right, indeed, affirmative, please do, yes please, go ahead, do it, ja, y, of course, absolutely, that one, spot on, ye, that is right, sure thing',
