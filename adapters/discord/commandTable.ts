@@ -9,7 +9,7 @@ import {
 import type { Audience } from '../../src/index.ts';
 
 export const COMMAND = 'fettle';
-export const MESSAGE_COMMAND = 'Log as maintenance';
+export const MESSAGE_COMMAND = 'Note for the printers';
 export const MACHINE = 'machine';
 const WHAT = 'what';
 const MOST_SAID = 1500;

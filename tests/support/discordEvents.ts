@@ -75,7 +75,7 @@ export const typing = (subcommand: string, option: string, typed: string): Json 
 export const logMessage = (target: Json): Json =>
   interaction(2, {
     id: '600000000000000002',
-    name: 'Log as maintenance',
+    name: 'Note for the printers',
     type: 3,
     target_id: target['id'],
     resolved: { messages: { [String(target['id'])]: target } },

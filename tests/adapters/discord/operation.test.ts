@@ -99,7 +99,7 @@ describe('the commands', () => {
   it('are registered in the server, within Discord’s limits', async () => {
     expect(await registerCommands(tools())).toEqual({
       guild: ID.guild,
-      commands: ['fettle', 'Log as maintenance'],
+      commands: ['fettle', 'Note for the printers'],
     });
     const [call] = discord.posts(/commands$/u, 'PUT');
     const text = JSON.stringify(call?.body);
