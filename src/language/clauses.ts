@@ -136,7 +136,11 @@ function inList(items: readonly Item[], at: number): boolean {
     (hasTag(items[i], 'machine') || /^(?:and|&|,)$/u.test(items[i]?.text ?? ''))
   )
     i -= 1;
-  return isFn(items[i], 'on', 'in', 'for', 'at', 'of', 'both', 'except') && items[i]?.text !== 'to';
+  return (
+    (isFn(items[i], 'on', 'in', 'for', 'at', 'of', 'both', 'except') && items[i]?.text !== 'to') ||
+    // "the power cut caught juniper and maple in the middle of a print"
+    /^(?:caught|hit|affected|took out|knocked out|interrupted|killed|stopped)$/u.test(items[i]?.text ?? '')
+  );
 }
 /** When joints follow each other ("... , and then"), the one that says more is kept. */
 const STRONG: Readonly<Record<Joint, number>> = {
@@ -388,12 +392,14 @@ function nextLacksNoun(next: Piece | undefined, own: Shape): boolean {
     (next.joint === 'comma' && !shaped.machine)
   );
 }
+/** "0.4 nozzles: 7": a size, and no figure that is told. */
+const isBore = (item: Item): boolean => /^0[.,]\d{1,2}$/u.test(item.text);
 function takesFigure(last: Piece, piece: Piece): boolean {
   const figure = sense(
     piece.items.find((item) => sense(item, 'value')),
     'value',
   );
-  const had = last.items.some((item) => sense(item, 'value')?.code === figure?.code);
+  const had = last.items.some((item) => sense(item, 'value')?.code === figure?.code && !isBore(item));
   if (had || last.items.some((item) => isFn(item, 'did-it'))) return false;
   const ran = last.items.some((item) =>
     item.senses.some(

@@ -137,8 +137,10 @@ function sameNut(scenes: readonly Scene[]): Scene[] {
 }
 /** How a first layer lies: "thick at the front and thin at the back" is of one layer. */
 const OF_LAYERS = new Set<string>(['squashed', 'round-lines', 'gaps', 'thin', 'fat']);
-const isComplaint = (item: Item, codes: ReadonlySet<string>): boolean =>
-  item.senses.some((s) => s.tag === 'complaint' && codes.has(s.code));
+/** What is done to a thing by accident. */
+const HARM = new Set<string>(['scratched', 'bent', 'torn', 'cracked', 'broken']);
+const isComplaint = (item: Item | undefined, codes: ReadonlySet<string>): boolean =>
+  item?.senses.some((s) => s.tag === 'complaint' && codes.has(s.code)) === true;
 
 /** "… three bottles in the cupboard now", "so we're at zero": a count of what was just named. */
 const countsAgain = (scene: Scene): boolean =>
@@ -167,7 +169,10 @@ const complains = (scene: Scene): boolean =>
   (['comma', 'colon', 'dash', 'but', 'bracket'].includes(scene.clause.joint) ||
     // "… a connector which is brown and hot"
     (scene.clause.joint === 'because' && isFn(scene.items[0], 'be')) ||
-    (scene.clause.joint === 'and' && scene.items.some((item) => isComplaint(item, OF_LAYERS)))) &&
+    (scene.clause.joint === 'and' &&
+      (scene.items.some((item) => isComplaint(item, OF_LAYERS)) ||
+        // "… into the plate and scratched it badly"
+        (scene.items.some((item) => isFn(item, 'it')) && isComplaint(scene.items[0], HARM))))) &&
   scene.items.some((item) => hasTag(item, 'complaint')) &&
   !scene.items.some((item) => hasTag(item, 'machine', 'value', 'symptom') && !hasTag(item, 'complaint'));
 

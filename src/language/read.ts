@@ -1,5 +1,6 @@
 /** The language layer's one door: a message as typed acts. Pure; the lexicon is built once for a workshop. */
 import type { Act, ActReading, Doubt, KnownNames, Reading, SaidAt, TrailStep } from './act.ts';
+import { withoutAsides } from './asides.ts';
 import { readBare } from './bare.ts';
 import { type Control, readControl } from './english/control/index.ts';
 import { interpret } from './english/index.ts';
@@ -42,7 +43,7 @@ function tooLong(text: string): Reading {
 
 function read(text: string, said: SaidAt, scanner: Scanner): Reading {
   const { items: spoken, orderItems, corrections, trail } = scanner.scan(text, said.date);
-  const items = withoutPrefaces(repaired(spoken));
+  const items = withoutAsides(withoutPrefaces(repaired(spoken)));
   const clauses = readClauses(items);
   const first = clauses.findIndex((clause) => clause.items.some(isPlace));
   const scenes = withListings(

@@ -308,6 +308,9 @@ const RULES: readonly Rule[] = [
           (other) =>
             other !== one && other.act.kind === 'ask' && other.act.topic === act.topic && near(one, other),
         );
+        // "are there any tasks which are overdue"
+        const late = act.topic === 'due' && act.machine === undefined && around(placed, at).some((other) => other.act.kind === 'ask' && other.act.topic === 'overdue' && near(one, other)); // prettier-ignore
+        if (late) return false;
         return !rivals.some(
           (other) =>
             Object.keys(other.act).length > Object.keys(act).length ||

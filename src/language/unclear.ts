@@ -45,6 +45,9 @@ function leftOver(scene: Scene): { why: string; doubt: Doubt } | undefined {
   const foreign = scene.items.some((item) => hasTag(item, 'foreign'));
   if (foreign && !machine) return undefined;
   const deed = scene.verbs.find((verb) => verb.deed && WORK.has(verb.code));
+  // "my neighbour cut down the old birch": somebody from elsewhere, and a tree.
+  const outsider = scene.items.findIndex((item) => hasTag(item, 'foreign', 'human'));
+  if (deed && outsider >= 0 && outsider < deed.at && scene.nouns.every((noun) => noun.part === undefined)) return undefined;
   const figure = scene.values.find(
     (v) => v.code === 'bare' || v.code === 'hours' || v.code === 'range' || v.code === 'grams',
   );

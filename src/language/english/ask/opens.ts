@@ -14,6 +14,8 @@ const LONGEST_TELEGRAM = 7;
 function terse(scene: Scene): boolean {
   const { items, mood } = scene;
   if (mood.negated || items.length > LONGEST_TELEGRAM) return false;
+  // "#6 can be used again" tells.
+  if (!mood.question && items.some((item) => isFn(item, 'again')) && items.some((item, at) => /^(?:can|may)\b/u.test(item.text) && at > 0)) return false;
   if (scene.values.some((v) => v.code !== 'days' && v.code !== 'months')) return false;
   if (scene.verbs.some((verb) => verb.deed && !MILD.has(verb.code) && !isFn(items[verb.at], 'left')))
     return false;

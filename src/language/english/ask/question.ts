@@ -41,6 +41,8 @@ export function layOpen(scene: Scene): Question {
     for (const s of item.senses) {
       // A trouble in several words is one thing: its "steps" are no way of doing, its "down" no state.
       if (s.tag === 'cue' && hasTag(item, 'symptom', 'complaint') && item.text.includes(' ')) continue;
+      // "the late shift" is people, and nothing is late.
+      if (s.tag === 'cue' && s.code === 'overdue' && isFn(item, 'person')) continue;
       if (s.tag === 'cue') facts.add(s.code);
       else if (s.tag === 'fn' && ASKS.has(s.code)) facts.add(s.code as Asks);
     }
@@ -132,7 +134,7 @@ const pastVerb = (item: Item, ...forms: readonly string[]): boolean =>
 function isPast(items: readonly Item[]): boolean {
   let present = false;
   for (const [at, item] of items.entries()) {
-    if (DID.test(item.text) && at < items.length - 1) return true;
+    if (DID.test(item.text) && (at < items.length - 1 || isFn(items[at - 1], 'this', 'it'))) return true;
     const rest = items.slice(at + 1);
     if (HAVE.test(item.text)) {
       if (rest.some((one) => one.text === 'been' || pastVerb(one, 'past', 'both') || isFn(one, 'did-it')))

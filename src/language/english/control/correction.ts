@@ -140,6 +140,8 @@ function signalsOf(span: Span, sided: readonly Sided[]): ReadonlySet<Signal> {
 function strangers(span: Span): Item[] {
   return span.items.filter((item, at) => {
     if (isMark(item) || isField(span.items, at) || isPointingOne(span.items, at)) return false;
+    // "…, and it is in use again": of the machine, not of the entry.
+    if (hasTag(item, 'state') && item.text.includes(' ')) return true;
     if (hasTag(item, 'unit') || (sense(item, 'value') !== undefined && isFigure(item))) return false;
     if (
       item.text === 'read' ||

@@ -55,7 +55,7 @@ export function readDone(scene: Scene, earlier: readonly Scene[] = []): Draft[] 
   );
   if (named.length > 0) return named.map((one) => toDraft(scene, one));
   return first(
-    dried(scene),
+    dried(scene, earlier.at(-1)),
     byResult(scene).map((one) => toDraft(scene, one)),
     gotOff(scene),
     roomWorks(scene),
@@ -76,8 +76,11 @@ const isSetting = (scene: Scene, verb: VerbAt): boolean =>
 const first = (...sets: readonly Draft[][]): Draft[] => sets.find((set) => set.length > 0) ?? [];
 
 const DIRT = new Set(['glue', 'gunk', 'plastic', 'dust', 'debris', 'jam', 'leftover']);
-/** "nylon's been in the dryer for 8 h". */
-function dried(scene: Scene): Draft[] {
+/** "nylon's been in the dryer for 8 h"; "the tpu was damp, so I dried it for 6 h". */
+function dried(scene: Scene, before: Scene | undefined): Draft[] {
+  const same = before !== undefined && before.clause.sentence === scene.clause.sentence && before.materials.length > 0;
+  if (same && scene.materials.length === 0 && scene.nouns.length === 0 && deedOf(scene, 'dry'))
+    return [toDraft(scene, { task: 'dry-filament', verb: 'dry' })];
   const stuff =
     scene.materials.length > 0 ||
     scene.nouns.some((noun) => noun.code === 'spool' || noun.code === 'filament');
@@ -92,7 +95,7 @@ function dried(scene: Scene): Draft[] {
 }
 /** "got the glue off the glass", "took 5 mm off the tube", "got it flowing again". */
 function gotOff(scene: Scene): Draft[] {
-  const deed = deedOf(scene, 'get', 'take', 'remove');
+  const deed = deedOf(scene, 'get', 'take', 'remove') ?? pulledOut(scene);
   if (!deed) return [];
   if (
     scene.items.some((item) => /^(?:flowing|feeding|extruding|unjammed)$/u.test(item.text)) &&
@@ -115,6 +118,8 @@ function gotOff(scene: Scene): Draft[] {
     ? []
     : [toDraft(scene, { task, noun: firm, verb: 'clean' })];
 }
+/** "pulled a nasty clog out of maple". */
+const pulledOut = (scene: Scene): VerbAt | undefined => scene.verbs.find((verb) => /^(?:pulled|dug|picked|fished|teased|yanked|pushed)$/u.test(scene.items[verb.at]?.text ?? ''));
 const hasSwap = (scene: Scene): boolean =>
   deedOf(scene, 'swap', 'install') !== undefined &&
   objects(scene).some((noun) => noun.part !== undefined && noun.code !== 'filament');

@@ -73,7 +73,7 @@ export function readState(scene: Scene, before?: Scene): Draft[] {
     return opened(scene);
   if (
     states.includes('close') &&
-    (ofMachine(scene) || /together|buttoned|one piece|reassembled/u.test(spoken)) &&
+    (ofMachine(scene) || /together|buttoned|one piece|assembled/u.test(spoken)) &&
     !deedOf(scene, 'swap', 'oil')
   )
     return [
@@ -263,6 +263,11 @@ function isUp(scene: Scene): boolean {
     (hasMachine(scene) || someFn(scene, 'it', 'they', 'both', 'all') || firm)
   );
 }
+/** "forgot to write it down". */
+const isWrittenDown = ({ items }: Scene, at: number): boolean =>
+  isFn(items[at - 1], 'it', 'this', 'they', 'these') &&
+  /^(?:write|writes|wrote|written|writing|put|take|took|jot|jotted|note|noted|get|got|mark|marked)$/u.test(items[at - 2]?.text ?? '');
+
 function isDown(scene: Scene): boolean {
   const said = scene.items.filter((item) => item.senses.some((s) => s.tag === 'state' && s.code === 'down'));
   if (
@@ -271,6 +276,7 @@ function isDown(scene: Scene): boolean {
     )
   )
     return false;
+  if (said.every((item) => item.text === 'down' && isWrittenDown(scene, scene.items.indexOf(item)))) return false;
   if (
     said.every((item) => item.text === 'down') &&
     scene.verbs.some((verb) => verb.deed && !['say', 'find', 'read'].includes(verb.code))
@@ -419,6 +425,8 @@ export function saysFine(scene: Scene): boolean {
     /^(?:all )?(?:good|fine|ok|sorted|happy) (?:now|again)$/u.test(text) ||
     (fine && /\bsince\b|\bagain\b/u.test(text)) ||
     (fine &&
+      // "it is still holding"
+      !someFn(scene, 'still') &&
       scene.verbs.some(
         (verb) => ['print', 'run', 'work'].includes(verb.code) && (verb.form === 's' || verb.form === 'ing'),
       ))

@@ -19,12 +19,13 @@ export function spares(scene: Scene): (NounAt & { part: StockItem })[] {
         hasTag(scene.items[at + 1], 'material') &&
         sense(scene.items[at - 1], 'value')?.code === 'bare',
     );
-  if (!rolls || named.length > 0) return named;
-  return scene.items.flatMap((item, at) =>
-    hasTag(item, 'material')
+  if (!rolls || named.some((noun) => noun.code === 'filament')) return named;
+  const wound = scene.items.flatMap((item, at) =>
+    hasTag(item, 'material') && (named.length === 0 || rollsBefore(scene, at) !== undefined)
       ? [{ code: 'filament' as const, part: 'filament' as const, weak: false, at }]
       : [],
   );
+  return [...wound, ...named].sort((a, b) => a.at - b.at);
 }
 /** "grease 2 tubes": what it comes in. */
 const isPackage = (scene: Scene, { at }: NounAt): boolean =>

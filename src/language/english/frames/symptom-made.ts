@@ -169,6 +169,16 @@ const off: Maker = (scene) => {
     : undefined;
 };
 
+/** "all its settings were gone", "its offsets had vanished". */
+const settings: Maker = (scene) => {
+  const noun = scene.nouns.find((one) => ['settings', 'offset', 'mesh', 'esteps'].includes(one.code));
+  const at = scene.items.findIndex((item, i) => noun !== undefined && i > noun.at && GONE.test(item.text));
+  const own = scene.items.some((item) => isFn(item, 'i', 'we'));
+  if (!noun || at < 0 || own || scene.mood.negated) return undefined;
+  return { seen: { symptom: 'settings-lost', at }, uses: (i) => i === at };
+};
+const GONE = /^(?:gone|all gone|are gone|is gone|lost|vanished|disappeared|wiped|wiped out|erased|missing)$/u;
+
 const MAKERS: readonly Maker[] = [
   smell,
   noise,
@@ -180,6 +190,7 @@ const MAKERS: readonly Maker[] = [
   homing,
   leak,
   off,
+  settings,
 ];
 export const madeUp = (scene: Scene): Made[] =>
   MAKERS.map((make) => make(scene)).filter((one) => one !== undefined);

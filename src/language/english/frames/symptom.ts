@@ -44,6 +44,7 @@ function isCopula(scene: Scene, at: number): boolean {
   return (
     hasTag(next, 'complaint', 'symptom', 'finding') ||
     isFn(next, 'with', 'like', 'all', 'too', 'really', 'as') ||
+    /^(?:looking|look)(?: like)?$/u.test(next?.text ?? '') ||
     (next !== undefined && next.senses.length === 0)
   );
 }
@@ -188,7 +189,10 @@ function asTool(scene: Scene, at: number, item: Item): boolean {
   if (thing?.code === 'debris' || thing?.code === 'crack' || thing?.code === 'dust')
     return scene.verbs.some(
       (verb) =>
-        verb.deed && ['clean', 'clear', 'look', 'remove', 'wipe', 'get', 'dust', 'take'].includes(verb.code),
+        verb.deed &&
+        ['clean', 'clear', 'look', 'remove', 'wipe', 'get', 'dust', 'take'].includes(verb.code) &&
+        // "has got a crack"
+        !(scene.items[verb.at]?.text === 'got' && isFn(scene.items[verb.at - 1], 'have')),
     );
   if (thing?.code === 'jam')
     return (

@@ -29,7 +29,7 @@ const RUNNING = ['run', 'print', 'put', 'use', 'give', 'did', 'get', 'log'] as c
 
 /** "counters: birch 2318, hazel 1764, maple 3055": a name and a figure in a row that a counter opened. */
 const inCounterRow = (scene: Scene, earlier: readonly Scene[]): boolean =>
-  scene.items.length <= 3 &&
+  scene.items.filter((item) => !isFn(item, 'be', 'at', 'now', 'article')).length <= 3 &&
   hasMachine(scene) &&
   scene.values.length === 1 &&
   scene.nouns.length === 0 &&
@@ -37,9 +37,13 @@ const inCounterRow = (scene: Scene, earlier: readonly Scene[]): boolean =>
     (before) => before.items.some((item) => isThing(item, 'counter')) || inCounterRow(before, []),
   ) &&
   earlier.every(
-    (before) => before.items.length <= 5 && before.verbs.every((verb) => !verb.deed || verb.code === 'read'),
+    (before) => (before.items.length <= 5 || headsCounters(before)) && before.verbs.every((verb) => !verb.deed || verb.code === 'read'),
   ) &&
   (scene.values[0]?.value ?? 0) >= 50;
+
+/** "Hour counters for whoever keeps the spreadsheet": a head may say for whom. */
+const headsCounters = ({ items }: Scene): boolean =>
+  items.length <= 10 && items.slice(0, 3).some((item) => isThing(item, 'counter'));
 
 /** "was changed in 2019". */
 const isYear = (scene: Scene, { code, value, at }: Scene['values'][number]): boolean =>
