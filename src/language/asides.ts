@@ -31,7 +31,7 @@ export function withoutAsides(items: readonly Item[]): readonly Item[] {
     const end = told ? endOf(items, at) : undefined;
     if (end !== undefined) at = end;
     const item = items[at];
-    told ||= hasTag(item, 'machine');
+    told ||= hasTag(item, 'machine') || isFn(item, 'all');
     if (item !== undefined) out.push(item);
   }
   return out;

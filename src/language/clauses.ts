@@ -43,6 +43,10 @@ function isAbbreviation(items: readonly Item[], at: number): boolean {
 /** A stretch of more items than this is no clause that anybody wrote; the cut keeps every later stage linear. */
 const LONGEST_CLAUSE = 60;
 
+/** "in which manner …": what stands before asks with it. */
+const isPreposition = (item: Item): boolean =>
+  isFn(item, 'in', 'for', 'at', 'on', 'by', 'from', 'since', 'with', 'to') && !hasTag(item, 'machine');
+
 interface Piece {
   items: Item[];
   joint: Joint;
@@ -56,7 +60,7 @@ function cut(items: readonly Item[]): { pieces: Piece[]; asked: Set<number> } {
   let current: Piece = { items: [], joint: 'start', sentence };
   items.forEach((item, at) => {
     const joint =
-      jointOf(items, at, current.items.length === 0) ??
+      jointOf(items, at, current.items.every(isPreposition)) ??
       (current.items.length >= LONGEST_CLAUSE ? 'comma' : undefined);
     if (joint !== undefined && (inList(items, at) || joinsDanger(items, at))) return;
     if (
@@ -407,6 +411,17 @@ function takesFigure(last: Piece, piece: Piece): boolean {
     ),
   );
   if (figure?.code === 'hours' && ran) return true;
+  // "tensioning of hazel's belts put off, another 40 h"
+  if (
+    last.items.some((item) =>
+      item.senses.some(
+        (s) =>
+          s.tag === 'verb' && s.code === 'put-off' && s.form !== 'base' && !hasTag(item, 'part', 'thing'),
+      ),
+    ) &&
+    isFn(piece.items[0], 'another', 'more', 'by', 'for', 'until')
+  )
+    return true;
   const opens =
     last.items.some((item) => hasTag(item, 'material') || isThingLike(item)) || shape(last.items).only;
   return (

@@ -221,12 +221,19 @@ export function readMood(clause: Clause): Mood {
             item.senses.some((s) => s.tag === 'verb' && s.code === 'arrive' && s.form === 'past'),
           ))),
     conditional: conditional || isInvertedIf(clause) || isGeneral(items),
-    requested: some('please'),
+    requested: some('please') && !isKindlyDone(items),
     hedged: some('maybe') || items.some((item, i) => isFn(item, 'unsure') && !picks(items, i)),
     reported: some('reported', 'said-quote', 'joke'),
     carriedOut,
   };
 }
+
+/** "a parent kindly donated six rolls": how it was done. */
+const isKindlyDone = (items: readonly Item[]): boolean =>
+  items.filter((item) => isFn(item, 'please')).length === 1 &&
+  items.some(
+    (item, at) => item.text === 'kindly' && items[at + 1] !== undefined && pastOnly(items[at + 1] ?? item),
+  );
 
 /** "one of the rods", "one of our plates": which of several like parts it was leaves nothing in doubt. */
 const picks = (items: readonly Item[], at: number): boolean =>

@@ -92,6 +92,8 @@ function dayOf(
 ): SenseOf<'date'> | undefined {
   const own = dateIn(scenes[at]);
   if (own && !own.vague) return own;
+  // "…, and now it is in use again"
+  if (scenes[at]?.items.some((item) => item.text === 'now')) return undefined;
   const sentence = scenes[at]?.clause.sentence;
   for (let i = at - 1; i >= Math.max(0, at - 6) && scenes[i]?.clause.sentence === sentence; i -= 1) {
     const date = dateIn(scenes[i]);

@@ -57,13 +57,16 @@ function reasonFrom(one: Placed, swap: Act): 'worn' | 'broken' | undefined {
   return WORN_SYMPTOM.has(one.act.symptom) ? 'worn' : undefined;
 }
 
+/** "new tube and new collet, both were worn". */
+const isOfBoth = (scene: Scene | undefined): boolean =>
+  scene?.items.some((item) => isFn(item, 'both', 'they', 'all', 'each')) ?? false;
 /** The reason said in the clause beside a swap: "old one was worn out", "worn", "it was on the plan". */
 function reasonBeside(
   scenes: readonly Scene[],
   at: number,
   drafted: ReadonlySet<number>,
 ): 'worn' | 'broken' | 'planned' | undefined {
-  for (const i of [at + 1, at - 1]) {
+  for (const i of [at + 1, at - 1, ...(isOfBoth(scenes[at + 2]) && drafted.has(at + 1) ? [at + 2] : [])]) {
     const scene = scenes[i];
     if (!scene || drafted.has(i) || scene.mood.question) continue;
     const planned = sensesOf(scene.items, 'reason')[0]?.code;
@@ -222,7 +225,13 @@ const RULES: readonly Rule[] = [
       placed.map((one) =>
         one.act.kind === 'symptom' && HEIGHTS.has(one.act.symptom) && sidesDiffer(scenes, one.draft.clause)
           ? { ...one, act: { ...one.act, symptom: 'uneven-first-layer' } }
-          : one,
+          : one.act.kind === 'ask' &&
+              one.act.topic === 'diagnose' &&
+              one.act.symptom !== undefined &&
+              HEIGHTS.has(one.act.symptom) &&
+              sidesDiffer(scenes, one.draft.clause)
+            ? { ...one, act: { ...one.act, symptom: 'uneven-first-layer' } }
+            : one,
       ),
   },
   {

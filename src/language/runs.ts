@@ -32,7 +32,9 @@ const isMaterialAlone = (scene: Scene): boolean =>
   !scene.items.some((item) => hasTag(item, 'machine', 'symptom', 'complaint', 'state')) &&
   scene.verbs.every((verb) => !verb.deed);
 const ofAll = (scene: Scene): boolean =>
-  scene.items.some((item) => isFn(item, 'all', 'both', 'each', 'every', 'they') || item.text === 'everywhere');
+  scene.items.some(
+    (item) => isFn(item, 'all', 'both', 'each', 'every', 'they') || item.text === 'everywhere',
+  );
 
 /** Looked up clause by clause, so that a long log stays linear. */
 export function byClause(placed: readonly Placed[]): ReadonlyMap<number, readonly Placed[]> {

@@ -132,7 +132,7 @@ function headsOnly(items: readonly Item[], nouns: readonly NounAt[]): NounAt[] {
       next.part !== undefined &&
       !items[noun.at]?.text.endsWith('s') &&
       // "rail lube" put off to Friday: the greasing of the rails
-      items[next.at]?.text !== 'lube'
+      !/^(?:lube|oil|grease)$/u.test(items[next.at]?.text ?? '')
     );
   });
 }

@@ -47,7 +47,8 @@ function leftOver(scene: Scene): { why: string; doubt: Doubt } | undefined {
   const deed = scene.verbs.find((verb) => verb.deed && WORK.has(verb.code));
   // "my neighbour cut down the old birch": somebody from elsewhere, and a tree.
   const outsider = scene.items.findIndex((item) => hasTag(item, 'foreign', 'human'));
-  if (deed && outsider >= 0 && outsider < deed.at && scene.nouns.every((noun) => noun.part === undefined)) return undefined;
+  if (deed && outsider >= 0 && outsider < deed.at && scene.nouns.every((noun) => noun.part === undefined))
+    return undefined;
   const figure = scene.values.find(
     (v) => v.code === 'bare' || v.code === 'hours' || v.code === 'range' || v.code === 'grams',
   );

@@ -49,7 +49,7 @@ const headsFigures = (scene: Scene, after: Scene | undefined): boolean =>
 /** Each may add to what the clause says, unless one before it barred it. */
 export const PART_FRAMES: readonly (Frame & { readonly bars: readonly string[] })[] = [
   { name: 'happening', why: 'a power cut or a move is no trouble of a part', bars: ['state', 'usage'], read: (scene) => readHappening(scene) },
-  { name: 'swap', why: 'takes its part, reason and spare with it', bars: ['stock', 'done', 'symptom', 'load', 'state'], read: (scene, _, { before }) => readSwap(scene, before) },
+  { name: 'swap', why: 'takes its part, reason and spare with it', bars: ['stock', 'done', 'symptom', 'load', 'state'], read: (scene, _, { before, after }) => readSwap(scene, before, after) },
   { name: 'stock', why: 'parts on a shelf are not parts of a machine', bars: ['done', 'usage', 'meter', 'symptom', 'load', 'state'], read: (scene) => readStock(scene) },
   { name: 'meter', why: 'an absolute figure, before it is taken for hours run', bars: ['usage', 'load', 'state'], read: (scene, _, { earlier }) => readMeter(scene, earlier) },
   { name: 'load', why: 'grams of a spool are not grams run', bars: ['usage', 'done', 'symptom'], read: (scene) => readLoad(scene) },

@@ -18,13 +18,14 @@ const having = (question: Question, more: Partial<Question>, ...facts: readonly 
 /** A wish for the cause, with no trouble of its own. */
 const trouble: Source = (question, earlier) => {
   const { facts } = question;
-  if (!(facts.has('cause') || facts.has('idea') || facts.has('why')) || !nothingNamed(question))
+  const ails = facts.has('state') && /\bwrong\b|\bmatter\b/u.test(question.scene.text);
+  if (!(facts.has('cause') || facts.has('idea') || facts.has('why') || ails) || !nothingNamed(question))
     return question;
   if (facts.has('machine')) return question;
   const symptom = earlier
     .map((scene): Symptom | undefined => symptomsIn(scene)[0]?.symptom)
     .findLast((one) => one !== undefined);
-  return symptom === undefined ? question : having(question, { symptom }, 'symptom');
+  return symptom === undefined ? question : having(question, { symptom }, 'symptom', 'cause');
 };
 
 /** "oldest belt we have? and is there a spare", "spare thermistors, how many". */

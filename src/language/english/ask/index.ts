@@ -1,5 +1,6 @@
 /** Questions: the topics in the order in which they are tried, and the act that the first fitting one makes. */
 import type { LocalDate } from '../../act.ts';
+import { isFn } from '../../item.ts';
 import { type Draft, draft, type Scene } from '../../scene.ts';
 import { askAct } from './act.ts';
 import { AGE } from './age.ts';
@@ -30,6 +31,8 @@ export const TOPICS: readonly Topic[] = [
 ]; // prettier-ignore
 
 export function readAsk(scene: Scene, earlier: readonly Scene[], today: LocalDate): Draft[] {
+  // "who had the grease gun at it last, and when": asked for already.
+  if (earlier.length > 0 && scene.items.length === 1 && isFn(scene.items[0], 'when')) return [];
   if (!opens(scene)) return [];
   const question = follow(layOpen(scene), earlier);
   const topic = TOPICS.find((one) => holds(one, question.facts));

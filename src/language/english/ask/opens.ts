@@ -15,7 +15,12 @@ function terse(scene: Scene): boolean {
   const { items, mood } = scene;
   if (mood.negated || items.length > LONGEST_TELEGRAM) return false;
   // "#6 can be used again" tells.
-  if (!mood.question && items.some((item) => isFn(item, 'again')) && items.some((item, at) => /^(?:can|may)\b/u.test(item.text) && at > 0)) return false;
+  if (
+    !mood.question &&
+    / again$/u.test(scene.text) &&
+    items.some((item, at) => /^(?:can|may)\b/u.test(item.text) && at > 0)
+  )
+    return false;
   if (scene.values.some((v) => v.code !== 'days' && v.code !== 'months')) return false;
   if (scene.verbs.some((verb) => verb.deed && !MILD.has(verb.code) && !isFn(items[verb.at], 'left')))
     return false;
@@ -51,26 +56,53 @@ const hasIdea = ({ items }: Scene): boolean =>
   items.length <= LONGEST_IDEA && items.some((item) => isCue(item, 'idea'));
 
 const HANDWORK: ReadonlySet<string> = new Set(['clean', 'wipe', 'dust', 'oil', 'tighten', 'tension', 'level', 'square', 'swap', 'fit', 'install', 'remove', 'look', 'test', 'adjust', 'trim', 'clear', 'load', 'put', 'fix', 'dry']); // prettier-ignore
-/** "odd, can you swap the nozzle on cedar when you get a sec?": hands are wanted, not an answer. */
+/** More words than these stand not between who is asked and what for. */
+const LONGEST_ADDRESS = 7;
+/** "odd, can you swap the nozzle on cedar", "could one of the late shift check its wiring": hands are wanted, not an answer. */
 function asksColleague({ items, verbs }: Scene): boolean {
-  const at = items.findIndex((item) =>
-    /^(?:can|could|would|will) (?:you|someone|somebody|anyone|anybody|one of you)$/u.test(item.text),
+  const at = items.findIndex(
+    (item, i) =>
+      /^(?:can|could|would|will) (?:you|someone|somebody|anyone|anybody|one of you|one of us)$/u.test(
+        item.text,
+      ) ||
+      (/^(?:can|could|would|will)$/u.test(item.text) && isFn(items[i + 1], 'someone', 'any', 'you')),
   );
-  const next = isFn(items[at + 1], 'please', 'just') ? at + 2 : at + 1;
+  if (at < 0) return false;
+  const wanted = verbs.find(
+    (verb) => verb.at > at && HANDWORK.has(verb.code) && verb.form !== 'past' && verb.form !== 's',
+  );
+  const between = items.slice(at + 1, wanted?.at ?? at + 2);
   // "@priya can you do alder's belts": who is called by name is no bot.
   if (
     at > 0 &&
     hasTag(items[at - 1], 'person') &&
-    !verbs.some((verb) => verb.at === next && verb.code === 'say')
+    !verbs.some((verb) => verb.at <= at + 2 && verb.at > at && verb.code === 'say')
   )
     return true;
-  const wanted = verbs.find((verb) => verb.at === next && HANDWORK.has(verb.code) && verb.form !== 'past');
   return (
-    at >= 0 &&
     wanted !== undefined &&
-    !isFn(items[next + 1], 'if', 'when', 'what', 'who', 'how', 'why', 'which')
+    between.length <= LONGEST_ADDRESS &&
+    !between.some(
+      (item) =>
+        hasTag(item, 'machine', 'part', 'value') ||
+        isCue(item, 'tell', 'embedded') ||
+        isFn(item, 'i', 'we', 'if', 'when', 'what', 'who', 'how', 'why', 'which'),
+    ) &&
+    !isFn(items[wanted.at + 1], 'if', 'when', 'what', 'who', 'how', 'why', 'which')
   );
 }
+
+/** "is it ok if I leave at 5": of no printer at all. */
+const asksLeave = ({ items, nouns, materials }: Scene): boolean =>
+  nouns.length === 0 &&
+  materials.length === 0 &&
+  !items.some((item) => hasTag(item, 'machine')) &&
+  items.some(
+    (item, at) =>
+      /^(?:ok|okay|alright|fine|all right)(?: if)?$/u.test(item.text) &&
+      items.slice(at, at + 3).some((one) => isFn(one, 'if') || one.text.endsWith(' if')) &&
+      items.slice(at, at + 4).some((one) => isFn(one, 'i')),
+  );
 
 /** "…, in hours?": says what the answer is to be given in. */
 const isUnitAlone = ({ items }: Scene): boolean =>
@@ -79,7 +111,7 @@ const isUnitAlone = ({ items }: Scene): boolean =>
 export function opens(scene: Scene): boolean {
   const { mood } = scene;
   if (mood.reported) return false;
-  if (asksColleague(scene) || isUnitAlone(scene)) return false;
+  if (asksColleague(scene) || isUnitAlone(scene) || asksLeave(scene)) return false;
   const brief = terse(scene);
   if (!mood.question && !tells(scene) && !indirect(scene) && !brief && !hasIdea(scene)) return false;
   if (mood.conditional && !mood.question) return false;

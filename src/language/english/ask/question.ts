@@ -41,6 +41,13 @@ export function layOpen(scene: Scene): Question {
     for (const s of item.senses) {
       // A trouble in several words is one thing: its "steps" are no way of doing, its "down" no state.
       if (s.tag === 'cue' && hasTag(item, 'symptom', 'complaint') && item.text.includes(' ')) continue;
+      // A "guide tube" guides nobody, and what is "out of order" orders nothing.
+      if (
+        s.tag === 'cue' &&
+        ((hasTag(item, 'part') && (s.code === 'way' || s.code === 'tell')) ||
+          (s.code === 'order' && item.text === 'out of order'))
+      )
+        continue;
       // "the late shift" is people, and nothing is late.
       if (s.tag === 'cue' && s.code === 'overdue' && isFn(item, 'person')) continue;
       if (s.tag === 'cue') facts.add(s.code);

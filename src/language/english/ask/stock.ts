@@ -16,6 +16,7 @@ export const STOCK: Topic = {
   { all: ['part', 'left'], any: ['how-many', 'have', 'any'], none: ['machine'] },
   { all: ['part', 'have'], none: ['machine', 'past', 'task', 'who', 'when', 'should', 'endures', 'swap', 'finding'] },
   { all: ['part', 'how-many'], none: ['machine', 'past', 'task', 'who', 'spent', 'endures', 'should'] },
+  { all: ['how-many', 'filament', 'have', 'material'], none: ['machine', 'spent', 'runs', 'past'] },
   { all: ['order'], any: ['what', 'any', 'should'], none: ['machine', 'task'] },
   { all: ['run-out'], any: ['what', 'which', 'any'], none: ['machine', 'task'] },
   ],

@@ -1,6 +1,6 @@
 /** Where a message takes something back or puts it right: the whole of it, one of its sentences, or the tail of one. */
 import type { AmendAct, LocalDate, UndoAct } from '../../act.ts';
-import type { Item } from '../../item.ts';
+import { isFn, type Item } from '../../item.ts';
 import { correctionOf } from './correction.ts';
 import { isBreak, isMark, isStop, LONGEST_CONTROL } from './span.ts';
 import { takenBack } from './undo.ts';
@@ -46,6 +46,8 @@ export function readControl(items: readonly Item[], today: LocalDate): readonly 
   return found.length > 0 ? found : whole ? [whole] : [];
 }
 
+const isReasonOnly = ({ act }: Control): boolean =>
+  act.kind === 'amend' && Object.keys(act).join() === 'kind,reason';
 /** The shortest row of parts at the end of a sentence, or its first part, that is a correction by itself. */
 function tails(parts: readonly (readonly Item[])[], today: LocalDate, first: boolean): Control[] {
   const head = parts[0] ?? [];
@@ -54,7 +56,8 @@ function tails(parts: readonly (readonly Item[])[], today: LocalDate, first: boo
   for (let from = 1; from < parts.length; from += 1) {
     const tail = parts.slice(from).flat();
     const found = controlIn(tail, today, false);
-    if (found) return [found];
+    // "…, both were worn" is of what was just told; it needs no correction.
+    if (found && !(tail.some((item) => isFn(item, 'both', 'they')) && isReasonOnly(found))) return [found];
   }
   return [];
 }

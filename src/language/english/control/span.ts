@@ -15,7 +15,7 @@ export const spanOf = (items: readonly Item[]): Span => ({ items, phrases: read(
 /** Longer than any correction; what is longer tells of something. */
 export const LONGEST_CONTROL = 32;
 
-const MARK = /^(?:[.,!?;:\n()*"=>/|-]|\.\.\.|\[|\]|\u2022|\u2192)+$/u;
+const MARK = /^(?:[.,!?;:\n()*"=>/|^\u2191-]|\.\.\.|\[|\]|\u2022|\u2192)+$/u;
 export const isMark = (item: Item | undefined): boolean => item !== undefined && MARK.test(item.text);
 const STOPS: ReadonlySet<string> = new Set(['.', '!', '?', ';', '\n', '...', '\u2022']);
 export const isStop = (item: Item | undefined): boolean => item !== undefined && STOPS.has(item.text);

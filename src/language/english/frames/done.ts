@@ -78,7 +78,8 @@ const first = (...sets: readonly Draft[][]): Draft[] => sets.find((set) => set.l
 const DIRT = new Set(['glue', 'gunk', 'plastic', 'dust', 'debris', 'jam', 'leftover']);
 /** "nylon's been in the dryer for 8 h"; "the tpu was damp, so I dried it for 6 h". */
 function dried(scene: Scene, before: Scene | undefined): Draft[] {
-  const same = before !== undefined && before.clause.sentence === scene.clause.sentence && before.materials.length > 0;
+  const same =
+    before !== undefined && before.clause.sentence === scene.clause.sentence && before.materials.length > 0;
   if (same && scene.materials.length === 0 && scene.nouns.length === 0 && deedOf(scene, 'dry'))
     return [toDraft(scene, { task: 'dry-filament', verb: 'dry' })];
   const stuff =
@@ -119,7 +120,10 @@ function gotOff(scene: Scene): Draft[] {
     : [toDraft(scene, { task, noun: firm, verb: 'clean' })];
 }
 /** "pulled a nasty clog out of maple". */
-const pulledOut = (scene: Scene): VerbAt | undefined => scene.verbs.find((verb) => /^(?:pulled|dug|picked|fished|teased|yanked|pushed)$/u.test(scene.items[verb.at]?.text ?? ''));
+const pulledOut = (scene: Scene): VerbAt | undefined =>
+  scene.verbs.find((verb) =>
+    /^(?:pulled|dug|picked|fished|teased|yanked|pushed)$/u.test(scene.items[verb.at]?.text ?? ''),
+  );
 const hasSwap = (scene: Scene): boolean =>
   deedOf(scene, 'swap', 'install') !== undefined &&
   objects(scene).some((noun) => noun.part !== undefined && noun.code !== 'filament');

@@ -54,7 +54,16 @@ const standsApart = (scene: Scene): boolean =>
   pairs.some((read) => {
     const found = read(scene.items);
     const opens = found.find(({ code }) => code === 'first');
-    return opens !== undefined && found.some(({ code, from }) => code === 'second' && from >= opens.to);
+    return (
+      opens !== undefined &&
+      // "put oil on the rails": upon them, and not off to another day.
+      found.some(
+        ({ code, from, to }) =>
+          code === 'second' &&
+          from >= opens.to &&
+          !(scene.items[to - 1]?.text === 'the' && hasTag(scene.items[to], 'part', 'thing')),
+      )
+    );
   });
 interface PutOff {
   readonly firm: boolean;
@@ -66,9 +75,16 @@ function putOff(scene: Scene): PutOff {
   const found = puttingOff(scene.items);
   const some = (code: keyof PutOff): boolean => found.some((one) => one.code === code);
   // "push" as a noun or of a button is no putting off: the item must be known as such a verb.
-  const firm = found.some((one) => one.code === 'firm' && isVerb(scene.items[one.from], 'put-off'));
+  const firm = found.some(
+    (one) => one.code === 'firm' && isVerb(scene.items[one.from], 'put-off') && !isNamed(scene, one.from),
+  );
   return { firm, waits: some('waits') || standsApart(scene), enough: some('enough'), whole: some('whole') };
 }
+
+/** "all over the table", "to the other bench": a thing, whatever else the word may be. */
+const isNamed = (scene: Scene, at: number): boolean =>
+  hasTag(scene.items[at], 'thing', 'part') &&
+  isFn(scene.items[at - 1], 'article', 'other', 'my', 'this', 'its', 'new', 'to');
 
 export function readDefer(scene: Scene, today: LocalDate, before?: Scene): Draft[] {
   const { mood } = scene;
@@ -83,7 +99,7 @@ export function readDefer(scene: Scene, today: LocalDate, before?: Scene): Draft
   if (trouble) return [];
   const span = when(scene, today);
   const timed = Object.keys(span).length > 0;
-  if (!firm && !(timed && waits) && !enough) return [];
+  if (!firm && !(timed && (waits || endsInDay(scene))) && !enough) return [];
   if (mood.promised && !firm) return [];
   const said = taskPlanned(withoutPutOff(scene));
   const own = said.length > 0 ? said : oiling(scene);
@@ -107,6 +123,14 @@ export function readDefer(scene: Scene, today: LocalDate, before?: Scene): Draft
     ),
   );
 }
+/** "tube trim birch: to Friday": a care and the day that it goes to, and nothing told as done. */
+const endsInDay = (scene: Scene): boolean =>
+  hasTag(scene.items.at(-1), 'date') &&
+  isFn(scene.items.at(-2), 'to', 'until') &&
+  !hasTag(scene.items.at(-3), 'date', 'value') &&
+  !someFn(scene, 'from', 'be', 'have', 'i', 'we') &&
+  scene.verbs.every((verb) => !verb.deed && verb.form === 'base') &&
+  scene.values.length === 0;
 /** "push the oil on alder": what is put off is the oiling; "oil" alone is oil for the rods. */
 const oiling = (scene: Scene): Named[] =>
   scene.items.some((item) => /^(?:oil|oiling|lube|lubing|lubrication|lubricating)$/u.test(item.text)) &&

@@ -266,7 +266,9 @@ function isUp(scene: Scene): boolean {
 /** "forgot to write it down". */
 const isWrittenDown = ({ items }: Scene, at: number): boolean =>
   isFn(items[at - 1], 'it', 'this', 'they', 'these') &&
-  /^(?:write|writes|wrote|written|writing|put|take|took|jot|jotted|note|noted|get|got|mark|marked)$/u.test(items[at - 2]?.text ?? '');
+  /^(?:write|writes|wrote|written|writing|put|take|took|jot|jotted|note|noted|get|got|mark|marked)$/u.test(
+    items[at - 2]?.text ?? '',
+  );
 
 function isDown(scene: Scene): boolean {
   const said = scene.items.filter((item) => item.senses.some((s) => s.tag === 'state' && s.code === 'down'));
@@ -276,7 +278,8 @@ function isDown(scene: Scene): boolean {
     )
   )
     return false;
-  if (said.every((item) => item.text === 'down' && isWrittenDown(scene, scene.items.indexOf(item)))) return false;
+  if (said.every((item) => item.text === 'down' && isWrittenDown(scene, scene.items.indexOf(item))))
+    return false;
   if (
     said.every((item) => item.text === 'down') &&
     scene.verbs.some((verb) => verb.deed && !['say', 'find', 'read'].includes(verb.code))

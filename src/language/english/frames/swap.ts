@@ -129,6 +129,14 @@ function isNew(scene: Scene): boolean {
   const fresh = sense(scene.items[at + 1], 'part')?.code;
   if (fresh !== undefined && !isPart(fresh)) return false;
   if (noun !== undefined && noun.at < 0) return true;
+  // "n new bed springs in"
+  if (
+    noun?.part !== undefined &&
+    scene.items.at(-1)?.text === 'in' &&
+    scene.named &&
+    scene.values.length === 0
+  )
+    return true;
   return (
     noun !== undefined &&
     (hasMachine(scene) ||
@@ -137,13 +145,13 @@ function isNew(scene: Scene): boolean {
   );
 }
 
-export function readSwap(scene: Scene, before?: Scene): Draft[] {
+export function readSwap(scene: Scene, before?: Scene, next?: Scene): Draft[] {
   if (!asserted(scene)) return [];
   const exchanged = exchange(scene);
   if (exchanged) return [exchanged];
   const verb =
     deedOf(scene, 'swap', 'install') ?? swapDone(scene) ?? fitsPart(scene) ?? putsTaken(scene, before);
-  if (!verb && !isNew(scene)) return [];
+  if (!verb && !isNew(scene) && !opensNewParts(scene, next)) return [];
   const nouns = objects(scene).filter(
     (noun) =>
       standsAlone(noun) && noun.code !== 'filament' && noun.code !== 'spool' && !saysWhere(scene, noun),
@@ -165,6 +173,18 @@ export function readSwap(scene: Scene, before?: Scene): Draft[] {
     );
   return fanUnsaid(scene, verb !== undefined);
 }
+
+/** "new tube and new collet on birch": the machine is said with the last of them. */
+const opensNewParts = (scene: Scene, after: Scene | undefined): boolean =>
+  after !== undefined &&
+  after.clause.sentence === scene.clause.sentence &&
+  (after.clause.joint === 'and' || after.clause.joint === 'comma') &&
+  isFn(scene.items[0], 'new') &&
+  scene.nouns.some((noun) => noun.part !== undefined) &&
+  scene.verbs.every((verb) => !verb.deed) &&
+  scene.values.length === 0 &&
+  isFn(after.items[0], 'new') &&
+  hasMachine(after);
 
 /** "alder and birch swapped nozzles": perhaps with each other, and then nothing new went in. */
 function exchange(scene: Scene): Draft | undefined {

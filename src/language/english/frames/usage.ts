@@ -37,7 +37,9 @@ const inCounterRow = (scene: Scene, earlier: readonly Scene[]): boolean =>
     (before) => before.items.some((item) => isThing(item, 'counter')) || inCounterRow(before, []),
   ) &&
   earlier.every(
-    (before) => (before.items.length <= 5 || headsCounters(before)) && before.verbs.every((verb) => !verb.deed || verb.code === 'read'),
+    (before) =>
+      (before.items.length <= 5 || headsCounters(before)) &&
+      before.verbs.every((verb) => !verb.deed || verb.code === 'read'),
   ) &&
   (scene.values[0]?.value ?? 0) >= 50;
 
