@@ -85,7 +85,8 @@ export function readMarkup(sent: string, at: number, blind: Blind): Markup | und
     case '|':
       return sent.startsWith('||', at) ? { plain: ' ', end: at + 2 } : undefined;
     case '*':
-      if (atLineStart(sent, at) && sent.charAt(at + 1) === ' ') return undefined;
+      if (atLineStart(sent, at) && sent.charAt(at + 1) === ' ')
+        return sent.includes('\n') ? { plain: '\u2022', end: at + 1 } : undefined;
       if (/\d/u.test(sent.charAt(at - 1))) return { plain: ' x ', end: at + 1 };
       return { plain: '', end: at + 1 };
     case '_':

@@ -66,6 +66,8 @@ function asksByWords(items: readonly Item[]): boolean {
 }
 
 export function isInterrogative(items: readonly Item[]): boolean {
+  // "then thought, why stop"
+  if (/^(?:well )?why (?:stop|bother|not)$/u.test(items.map((item) => item.text).join(' '))) return false;
   if (asksByWords(items)) return true;
   let at = 0;
   while (at < Math.min(3, items.length - 1) && OPENER.test(items[at]?.text ?? '')) at += 1;

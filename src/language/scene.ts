@@ -145,6 +145,7 @@ const OF_WHOLE: Readonly<Partial<Record<string, Readonly<Partial<Record<string, 
   sensor: { 'hot-end': 'thermistor', nozzle: 'thermistor', temperature: 'thermistor', filament: 'filament-sensor' },
   heater: { bed: 'bed-heater', 'build-plate': 'bed-heater' },
   tube: { 'hot-end': 'liner' },
+  tip: { probe: 'probe' },
 }; // prettier-ignore
 /** "the nut of the Z screw", "the connector of the bed": the whole only says which part it is. */
 function ofWhole(items: readonly Item[], nouns: NounAt[]): NounAt[] {

@@ -76,7 +76,11 @@ function putOff(scene: Scene): PutOff {
   const some = (code: keyof PutOff): boolean => found.some((one) => one.code === code);
   // "push" as a noun or of a button is no putting off: the item must be known as such a verb.
   const firm = found.some(
-    (one) => one.code === 'firm' && isVerb(scene.items[one.from], 'put-off') && !isNamed(scene, one.from),
+    (one) =>
+      one.code === 'firm' &&
+      isVerb(scene.items[one.from], 'put-off') &&
+      !isNamed(scene, one.from) &&
+      !isPressed(scene, one.to),
   );
   return { firm, waits: some('waits') || standsApart(scene), enough: some('enough'), whole: some('whole') };
 }
@@ -85,6 +89,10 @@ function putOff(scene: Scene): PutOff {
 const isNamed = (scene: Scene, at: number): boolean =>
   hasTag(scene.items[at], 'thing', 'part') &&
   isFn(scene.items[at - 1], 'article', 'other', 'my', 'this', 'its', 'new', 'to');
+
+/** "pushed the test button". */
+const isPressed = (scene: Scene, to: number): boolean =>
+  scene.items.slice(to, to + 4).some((item) => /\b(?:buttons?|switch|lever|knob|pedal)$/u.test(item.text));
 
 export function readDefer(scene: Scene, today: LocalDate, before?: Scene): Draft[] {
   const { mood } = scene;

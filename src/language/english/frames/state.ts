@@ -131,8 +131,20 @@ const isTheirDoing = (scene: Scene): boolean =>
 const isForbidden = (scene: Scene): boolean => /\b(?:don't|do not) (?:you |u |anyone |anybody )?(?:dare|touch|start|hit|press|print|use)\b/u.test(scene.text); // prettier-ignore
 const isShut = (scene: Scene): boolean =>
   scene.items.some((item) => isFn(item, 'again')) && /together/u.test(textOf(scene));
+/** "opened the last tube of grease". */
+const OPENED_TO_USE: ReadonlySet<string> = new Set([
+  'oil',
+  'grease',
+  'alcohol',
+  'cloth',
+  'air-can',
+  'filament',
+  'spool',
+  'pack',
+  'shelf',
+]);
 const opened = (scene: Scene): Draft[] =>
-  hasMachine(scene) || someFn(scene, 'it', 'its') || scene.nouns.length > 0
+  hasMachine(scene) || someFn(scene, 'it', 'its') || scene.nouns.some((noun) => !OPENED_TO_USE.has(noun.code))
     ? [
         draft(scene, { kind: 'open' }, 'state: open'),
         ...(isForbidden(scene) ? [draft(scene, { kind: 'down' }, 'state: nobody is to start it')] : []),

@@ -179,6 +179,50 @@ const settings: Maker = (scene) => {
 };
 const GONE = /^(?:gone|all gone|are gone|is gone|lost|vanished|disappeared|wiped|wiped out|erased|missing)$/u;
 
+/** What it will not do, asked with the name in between: "why doesn't cedar extrude", "won't elm's bed heat". */
+const NOT_DONE: readonly (readonly [RegExp, Symptom])[] = [
+  [/^(?:extrude|feed|push filament)\b/u, 'no-extrusion'],
+  [/^(?:heat|heat up|warm|warm up|get hot|get warm|reach temperature)$/u, 'no-heat'],
+  [/^(?:home|homing)$/u, 'homing-failed'],
+  [/^(?:stick|hold)$/u, 'poor-adhesion'],
+  [/^(?:turn on|switch on|power on|power up|boot|boot up|start up|come on)$/u, 'power-lost'],
+];
+const refuses: Maker = (scene) => {
+  const { items } = scene;
+  const not = items.findIndex(
+    (item, i) =>
+      /^(?:doesn't|does not|won't|isn't|didn't|will not|can't)$/u.test(item.text) &&
+      items.slice(i + 1, i + 6).some((one) => hasTag(one, 'machine')),
+  );
+  if (not < 0 || !scene.mood.question || scene.items.some((item) => isFn(item, 'i', 'we'))) return undefined;
+  const at = items.findIndex((item, i) => i > not + 1 && NOT_DONE.some(([words]) => words.test(item.text)));
+  const row = NOT_DONE.find(([words]) => words.test(items[at]?.text ?? ''));
+  if (!row) return undefined;
+  const bed = scene.nouns.some(
+    (noun) => noun.code === 'bed' || noun.code === 'build-plate' || noun.code === 'bed-heater',
+  );
+  const symptom = row[1] === 'no-heat' && bed ? 'bed-no-heat' : row[1];
+  return { seen: { symptom, at }, uses: (i) => i === at || i === not };
+};
+
+/** "jumped 3 mm sideways", "a step of 1.8 mm in y": how far the layers went. */
+const sidestep: Maker = (scene) => {
+  const { items } = scene;
+  const value = scene.values.find((one) => one.code === 'other' && /mm$/u.test(items[one.at]?.text ?? ''));
+  const at = items.findIndex((item) =>
+    /^(?:jumped|shifted|stepped|slipped|step|jump|offset|shift)$/u.test(item.text),
+  );
+  const aside = items.some(
+    (item) =>
+      /^(?:sideways|to the side|to the left|to the right|left|right)$/u.test(item.text) ||
+      isThing(item, 'x-axis', 'y-axis', 'layer', 'side') ||
+      /^(?:x|y)$/u.test(item.text),
+  );
+  if (!value || at < 0 || !aside || Math.abs(value.at - at) > 4 || !hasMachineIn(items)) return undefined;
+  if (items.some((item) => isFn(item, 'i', 'we', 'no', 'not') || hasTag(item, 'part'))) return undefined;
+  return { seen: { symptom: 'layer-shift', at }, uses: (i) => i === at };
+};
+
 const MAKERS: readonly Maker[] = [
   smell,
   noise,
@@ -190,6 +234,8 @@ const MAKERS: readonly Maker[] = [
   homing,
   leak,
   off,
+  refuses,
+  sidestep,
   settings,
 ];
 export const madeUp = (scene: Scene): Made[] =>

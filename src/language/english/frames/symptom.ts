@@ -24,6 +24,13 @@ function fromComplaint(scene: Scene, at: number, complaint: SenseOf<'complaint'>
     return undefined;
   const noun = nouns.find((one) => row[one.code] !== undefined);
   const symptom = noun === undefined ? undefined : row[noun.code];
+  // The motor of the feeder skips where the filament will not go; the others where a layer shifts.
+  if (
+    noun?.code === 'motor' &&
+    symptom === 'layer-shift' &&
+    /^(?:extruder|feeder|feed|e)\b/u.test(scene.items[noun.at]?.text ?? '')
+  )
+    return { symptom: 'feeder-clicking', at, noun, complaint: complaint.code };
   if (noun !== undefined && symptom !== undefined) return { symptom, at, noun, complaint: complaint.code };
   const other = nouns.find((one) => one.part !== undefined || one.code === 'fan');
   return row['*'] !== undefined && (other === undefined || HEARD.has(complaint.code))

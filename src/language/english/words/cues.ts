@@ -65,7 +65,7 @@ export const CUE_WORDS: Readonly<Record<AskCue, string>> = {
   habit:
     'normally, usually, typically, generally, on average, as a rule, tend to, in general, average, ordinarily, in our printers, in practice, should',
   'right-for':
-    'right for, ok for, enough for, sensible for, reasonable for, right, enough, sensible, reasonable, okay for, about right',
+    'is it normal, normal that, right for, ok for, enough for, sensible for, reasonable for, right, enough, sensible, reasonable, okay for, about right',
   worse:
     'getting worse, worse, got worse, become worse, any worse, getting better, any better, got better, improving, improved, deteriorating, worse lately, on the increase, on the rise, rising, increasing, increase, climbing, going up, getting more, becoming more, trend, trending, worse than, better than, going downhill, less reliable, more reliable, changed for the worse',
   'more-often':

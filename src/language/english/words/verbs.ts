@@ -79,7 +79,7 @@ export const VERB_WORDS: Readonly<Record<VerbClass, string>> = {
   reset: 'reset, re set, zero, set back, roll over, replace the counter, wipe, clear, swap the counter',
   runin: 'run in, break in, bed in, commission, shake down, burn in, running in, shakedown',
   need: 'need, require, want, could do with, be due, call for, deserve, warrant, be crying out for',
-  keep: 'keep, keep on, carry on',
+  keep: 'look after, keep, keep on, carry on',
   make: 'make, have',
   apply:
     'apply, smear, squirt, spread, drip, dribble, pump, work in, work into, work some, rub in, dab on, smear on, spray, treat',
