@@ -59,7 +59,9 @@ const KINDS: readonly (readonly [InjuryKind, RegExp])[] = [
   ['burn', /\b(?:burn\w*|scald\w*|scorch\w*|sing\w*|sear\w*|blister\w*|(?:touched|grabbed|leaned on|leant on|brushed against)\b.*\b(?:nozzle|hot end|heater|bed|block|hot))\b/u],
 ]; // prettier-ignore
 
-const hurts = (text: string): boolean => TOLD.test(text) && !SPARED.test(text);
+/** A word that every row needs: most messages hold none, and no row is tried on them. */
+const HINTS = new RegExp(`\\b(?:${BODY}|${SELF}|${SICK}|head|ouch|oww+|argh|yow|yikes|breathe|bleeding|degree|hurt|injur\\w+|passed|fainted|stitches|ambulance|hair|sleeve|scarf|glove|necklace)\\b`, 'u'); // prettier-ignore
+const hurts = (text: string): boolean => HINTS.test(text) && TOLD.test(text) && !SPARED.test(text);
 
 /** Sentences of one message, each with the clauses that it is made of. */
 function sentencesOf(scenes: readonly Scene[]): string[] {
@@ -74,7 +76,13 @@ function sentencesOf(scenes: readonly Scene[]): string[] {
 
 /** A clause alone decides before its sentence: a word that spares stands in its own clause. */
 export const isHurt = (scene: Scene): boolean => hurts(textOf(scene));
-const tellsOf = (scenes: readonly Scene[]): string[] => [
+const told = new WeakMap<readonly Scene[], string[]>();
+function tellsOf(scenes: readonly Scene[]): string[] {
+  const known = told.get(scenes) ?? seek(scenes);
+  told.set(scenes, known);
+  return known;
+}
+const seek = (scenes: readonly Scene[]): string[] => [
   ...scenes.filter(isHurt).map(textOf),
   ...sentencesOf(scenes).filter(hurts),
 ];

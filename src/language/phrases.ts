@@ -33,6 +33,34 @@ function plant<C extends string>(table: Readonly<Record<C, string>>): Node<C> {
   return root;
 }
 
+/** The single words of a row of items, and the item that each stands in. */
+interface Words {
+  readonly text: readonly string[];
+  readonly at: readonly number[];
+}
+/** A dozen tables are read over the same row, which never changes. */
+const known = new WeakMap<readonly Item[], Words>();
+function wordsOf(items: readonly Item[]): Words {
+  const before = known.get(items);
+  if (before) return before;
+  const text: string[] = [];
+  const at: number[] = [];
+  for (let i = 0; i < items.length; i += 1) {
+    const said = items[i]?.text ?? '';
+    if (!said.includes(' ')) {
+      text.push(said);
+      at.push(i);
+    } else
+      for (const word of said.split(' ')) {
+        text.push(word);
+        at.push(i);
+      }
+  }
+  const words = { text, at };
+  known.set(items, words);
+  return words;
+}
+
 /** Reads the longest phrases of each class that start at a word; the table is planted at the first use. */
 export function phraseReader<C extends string>(
   table: Readonly<Record<C, string>>,
@@ -40,23 +68,28 @@ export function phraseReader<C extends string>(
   let root: Node<C> | undefined;
   return (items) => {
     root ??= plant(table);
-    const words = items.flatMap((item, at) => item.text.split(' ').map((word) => ({ word, at })));
-    return words.flatMap((_, start) => phrasesAt(root ?? empty<C>(), words, start));
+    const words = wordsOf(items);
+    const found: Phrase<C>[] = [];
+    for (let start = 0; start < words.text.length; start += 1) {
+      // Nearly every word opens no phrase: that look-up is all that it costs.
+      const first = root.next.get(words.text[start] ?? '');
+      if (first) addPhrases(first, words, start, found);
+    }
+    return found;
   };
 }
 
-function phrasesAt<C extends string>(
-  root: Node<C>,
-  words: readonly { word: string; at: number }[],
-  start: number,
-): Phrase<C>[] {
-  const longest = new Map<C, number>();
-  let node: Node<C> | undefined = root;
-  for (let i = start; i < words.length; i += 1) {
-    node = node.next.get(words[i]?.word ?? '');
-    if (!node) break;
-    for (const code of node.codes) longest.set(code, i);
+function addPhrases<C extends string>(first: Node<C>, words: Words, start: number, found: Phrase<C>[]): void {
+  const begins = found.length;
+  let node: Node<C> | undefined = first;
+  for (let i = start; node; i += 1) {
+    for (const code of node.codes) {
+      const phrase = { code, from: words.at[start] ?? 0, to: (words.at[i] ?? 0) + 1 };
+      const shorter = found.findIndex((one, nth) => nth >= begins && one.code === code);
+      if (shorter < 0) found.push(phrase);
+      else found[shorter] = phrase;
+    }
+    if (i + 1 >= words.text.length) return;
+    node = node.next.get(words.text[i + 1] ?? '');
   }
-  const from = words[start]?.at ?? 0;
-  return [...longest].map(([code, last]) => ({ code, from, to: (words[last]?.at ?? 0) + 1 }));
 }

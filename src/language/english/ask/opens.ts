@@ -17,7 +17,7 @@ function terse(scene: Scene): boolean {
   // "#6 can be used again" tells.
   if (
     !mood.question &&
-    / again$/u.test(scene.text) &&
+    scene.text.endsWith(' again') &&
     items.some((item, at) => /^(?:can|may)\b/u.test(item.text) && at > 0)
   )
     return false;

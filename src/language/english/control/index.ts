@@ -26,6 +26,7 @@ const spanned = (items: readonly Item[]): Control['span'] => [items[0]?.from ?? 
 
 /** `first`: nothing was told before this stretch in the same message. */
 function controlIn(items: readonly Item[], today: LocalDate, first: boolean): Control | undefined {
+  if (items.length > LONGEST_CONTROL) return undefined;
   const set = correctionOf(items, today);
   if (set) return { act: { kind: 'amend', ...set }, span: spanned(items) };
   const back = takenBack(items);

@@ -208,7 +208,9 @@ const refuses: Maker = (scene) => {
 /** "jumped 3 mm sideways", "a step of 1.8 mm in y": how far the layers went. */
 const sidestep: Maker = (scene) => {
   const { items } = scene;
-  const value = scene.values.find((one) => one.code === 'other' && /mm$/u.test(items[one.at]?.text ?? ''));
+  const value = scene.values.find(
+    (one) => one.code === 'other' && (items[one.at]?.text.endsWith('mm') ?? false),
+  );
   const at = items.findIndex((item) =>
     /^(?:jumped|shifted|stepped|slipped|step|jump|offset|shift)$/u.test(item.text),
   );

@@ -31,8 +31,19 @@ const ENDS = /^(?:[.!?;\n]|\.\.\.)$/u;
 /** More items than this are no order that anybody wrote. */
 const LONGEST = 40;
 
-export function passagesOf(items: readonly Item[], message: string, machines: readonly string[]): Passage[] {
-  const passages: Passage[] = [];
+/** A sentence that may hold an order; it is laid open only where it is asked for. */
+export interface Sentence {
+  /** What few sentences have, seen at a glance: words of orders and of questions, "every", "by", a test. */
+  readonly glance: ReadonlySet<OrderFact>;
+  laidOpen(): Passage;
+}
+
+export function sentencesOf(
+  items: readonly Item[],
+  message: string,
+  machines: readonly string[],
+): Sentence[] {
+  const found: Sentence[] = [];
   let from = 0;
   for (let at = 0; at <= items.length; at += 1) {
     const mark = items[at];
@@ -40,9 +51,29 @@ export function passagesOf(items: readonly Item[], message: string, machines: re
     const sentence = items.slice(from, at);
     from = at + 1;
     if (sentence.length === 0 || sentence.length > LONGEST) continue;
-    passages.push(passageOf(sentence, mark?.text === '?', message, machines));
+    let open: Passage | undefined;
+    const asked = mark?.text === '?';
+    found.push({
+      glance: glanceAt(sentence),
+      laidOpen: () => (open ??= passageOf(sentence, asked, message, machines)),
+    });
   }
-  return passages;
+  return found;
+}
+
+function glanceAt(items: readonly Item[]): ReadonlySet<OrderFact> {
+  const facts = new Set<OrderFact>();
+  for (const item of items) {
+    for (const s of item.senses) {
+      if (s.tag === 'order') facts.add(s.code);
+      else if (s.tag === 'cue') facts.add(`ask:${s.code}`);
+      else if (s.tag === 'fn' && s.code === 'every') facts.add('every');
+      else if (s.tag === 'verb' && s.code === 'test') facts.add('tested');
+      else if (s.tag === 'state' && s.code === 'up') facts.add('state-up');
+    }
+    if (item.text === 'by') facts.add('by-whom');
+  }
+  return facts;
 }
 
 function passageOf(items: readonly Item[], asked: boolean, message: string, all: readonly string[]): Passage {
