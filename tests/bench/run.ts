@@ -14,7 +14,6 @@ const CASES: Readonly<Record<string, () => Promise<{ run: () => Promise<Figures>
   fold: () => import('./cases/fold.ts'),
   start: () => import('./cases/start.ts'),
   burst: () => import('./cases/burst.ts'),
-  burstdbg: () => import('./cases/burstdbg.ts'),
   million: () => import('./cases/million.ts'),
 };
 const RESULTS = 'tests/bench/results.json';
