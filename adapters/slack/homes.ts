@@ -10,7 +10,7 @@ const MOST_KEPT = 2_000;
 export interface Homes {
   /** `machine`: undefined for the whole room. */
   show(account: string, machine?: string): Promise<void>;
-  /** What the person looks at, anew. */
+  /** What the person looks at, anew; nothing for who did not open it since the start. */
   refresh(account: string): Promise<void>;
 }
 
@@ -28,5 +28,9 @@ export function openHomes(desk: Desk, clients: Clients, names: Names, log: Log):
       log.warn('slack.home', { why: wordOf(fault) });
     }
   };
-  return { show, refresh: (account) => show(account, looksAt.get(account)) };
+  // who never opened it has nothing that could be out of date; opening it shows it anew
+  const refresh = async (account: string): Promise<void> => {
+    if (looksAt.has(account)) await show(account, looksAt.get(account));
+  };
+  return { show, refresh };
 }

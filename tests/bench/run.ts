@@ -14,6 +14,7 @@ const CASES: Readonly<Record<string, () => Promise<{ run: () => Promise<Figures>
   fold: () => import('./cases/fold.ts'),
   start: () => import('./cases/start.ts'),
   burst: () => import('./cases/burst.ts'),
+  heap: () => import('./cases/heap.ts'),
   million: () => import('./cases/million.ts'),
 };
 const RESULTS = 'tests/bench/results.json';

@@ -1,7 +1,20 @@
 /** What was fitted, as a bag of words: "hardened 0.6" and "0.6 hardened" are the same part. */
 
+/** A shelf has the same few words again and again, at every step of its fold. */
+const bags = new Map<string, readonly string[]>();
+const MOST_KEPT = 1_000;
+
 /** Sorted, case folded, each once; "0.6mm", "0.6 mm" and "0,6" are one word. */
 export function bagOf(text: string): readonly string[] {
+  const known = bags.get(text);
+  if (known) return known;
+  if (bags.size >= MOST_KEPT) bags.clear();
+  const bag = readBag(text);
+  bags.set(text, bag);
+  return bag;
+}
+
+function readBag(text: string): readonly string[] {
   const plain = text
     .normalize('NFKC')
     .toLocaleLowerCase('en')

@@ -21,6 +21,7 @@ const DEEDS = ['cleaned the plate on', 'cleared a jam on', 'checked the belts on
 /** Channels that the messages are spread over. */
 const LANES = (process.env['FETTLE_LANES'] ?? 'C0000001').split(',');
 const DAY_MS = 24 * 3_600_000;
+const SPACING_MS = 40;
 const LONGEST_MS = 120_000;
 
 /** Given by the sender's clock, so that an acknowledgement is timed from the moment of sending. */
@@ -69,10 +70,17 @@ async function served(file: string, slack: FakeSlack): Promise<ChildProcess> {
 let said = 0;
 function message(): ReturnType<typeof mention> {
   said += 1;
-  const at = Math.floor(Date.now() / 1000);
-  const ts = `${at}.${String(said).padStart(6, '0')}`;
+  // said over some seconds, as after a while without a connection
+  const at = Date.now() - 60_000 + said * SPACING_MS;
+  const ts = `${Math.floor(at / 1000)}.${String(at % 1000).padStart(3, '0')}000`;
   const text = `${DEEDS[said % DEEDS.length] ?? ''} ${MACHINES[said % MACHINES.length] ?? ''}`;
-  return mention(`EvBurst${said}`, text, { text: `<@UBOT> ${text}`, ts, event_ts: ts, user: `U${(said % 4) + 1}`, channel: LANES[said % LANES.length] ?? '' });
+  return mention(`EvBurst${said}`, text, {
+    text: `<@UBOT> ${text}`,
+    ts,
+    event_ts: ts,
+    user: `U${(said % 4) + 1}`,
+    channel: LANES[said % LANES.length] ?? '',
+  });
 }
 
 const answered = (slack: FakeSlack): number =>
@@ -105,10 +113,10 @@ async function burst(slack: FakeSlack): Promise<Figures> {
   while (answered(slack) - before < BURST && performance.now() - began < LONGEST_MS) await pause(10);
   const sorted = timed.acknowledged.toSorted((a, b) => a - b);
   return {
-    'acknowledged': sorted.length,
+    acknowledged: sorted.length,
     'acknowledgement p50, ms': sorted[Math.floor(sorted.length / 2)] ?? Number.NaN,
     'acknowledgement p99, ms': sorted[Math.floor(sorted.length * 0.99)] ?? Number.NaN,
-    'replies': answered(slack) - before,
+    replies: answered(slack) - before,
     'last reply, s': (performance.now() - began) / 1000,
     ...(await alone(slack)),
   };
@@ -141,5 +149,5 @@ async function stored(file: string): Promise<Figures> {
       }
   });
   await store.close();
-  return { 'messages noted': messages.size, 'entries': entries };
+  return { 'messages noted': messages.size, entries: entries };
 }
