@@ -12,18 +12,18 @@ const MACHINES = Number(process.env['FETTLE_MACHINES'] ?? 250);
 const FRESH = 20_000;
 /** A mean of so few machines is off by some hundredths: the peer's own score by about as much. */
 const EQUAL = MACHINES >= 1000 ? 1.02 : 1.1;
-/** Least and most share of true days in the band; a whole day is the finest step, so a narrow band holds more. */
+/** Least and most share of true days in the band; of few machines the share is off by some hundredths. */
 const BARS: Readonly<Record<string, readonly [number, number]>> = {
   steady: [0.75, 1],
-  'weekday-only': [0.7, 0.95],
+  'weekday-only': [0.7, MACHINES >= 1000 ? 0.9 : 0.93],
   bursty: [0.7, 0.9],
   'idle weeks': [0.7, 0.9],
   'ramping up': [0.6, 1],
 };
 
-const percent = (share: number): string => `${(100 * share).toFixed(0)} %`;
+const percent = (share: number): string => `${(100 * share).toFixed(1)} %`;
 const report = (name: string, hours: number, j: Judged): string =>
-  `${name}, ${hours} h ahead: ${percent(j.inside)} in the band (${percent(j.early)} earlier, ${percent(j.late)} later), median off by ${j.off.toFixed(1)} days, interval score ${j.score.toFixed(2)} against ${j.peerScore.toFixed(2)} of a weekday bootstrap, which holds ${percent(j.peerInside)}`;
+  `${name}, ${hours} h ahead: ${percent(j.inside)} in the band (${percent(j.early)} earlier, ${percent(j.late)} later), median off by ${j.off.toFixed(1)} days, interval score ${j.score.toFixed(2)} against ${j.peerScore.toFixed(2)} (${(j.score / j.peerScore).toFixed(3)}) of a weekday bootstrap, which holds ${percent(j.peerInside)}`;
 
 describe.each(Object.entries(REGIMES))('%s', (name, regime) => {
   it.each([20, 60, 180])('%i h ahead', { timeout: 120_000 }, (hours) => {

@@ -62,7 +62,10 @@ function drawBy(weights: readonly number[], random: () => number): number {
   return Math.max(0, weights.findIndex((weight) => (left -= weight) < 0));
 } // prettier-ignore
 
-/** Days ahead by which 10, 50 and 90 % of the paths got there; Infinity beyond the horizon. */
+/**
+ * Days ahead: when half of the paths got there, and the band of at least 80 % of them: from where 10 % to where 90 %
+ * got there, or a day within; Infinity beyond the horizon.
+ */
 export interface Reach {
   p10: number;
   p50: number;
@@ -78,6 +81,30 @@ export interface Paths {
 
 const chanceOf = (ascending: Float64Array, chance: number): number =>
   ascending[Math.ceil(chance * PATHS) - 1] ?? Infinity;
+
+const BAND = 0.8;
+/** An end is drawn in where no more than this lies at or beyond it; and only in a band of more than a few days. */
+const TAIL = 0.15;
+const WIDE_DAYS = 4;
+/** Share of the paths from one day to another, both ends with it. */
+function shareWithin(ascending: Float64Array, from: number, to: number): number {
+  let inside = 0;
+  for (const day of ascending) if (day >= from && day <= to) inside += 1;
+  return inside / PATHS;
+}
+/**
+ * A whole day is the finest step: between the days on which 10 and 90 % of the paths got there, both of them counted,
+ * lies often far more than 80 %. An end on which little happens is then drawn in by a day, as long as 80 % stay.
+ */
+function bandOf(ascending: Float64Array): Pick<Reach, 'p10' | 'p90'> {
+  const [p10, p90] = [chanceOf(ascending, 0.1), chanceOf(ascending, 0.9)];
+  if (p90 - p10 < WIDE_DAYS || p90 === Infinity) return { p10, p90 };
+  const low = shareWithin(ascending, -Infinity, p10) <= TAIL ? p10 + 1 : p10;
+  const high = shareWithin(ascending, p90, Infinity) <= TAIL ? p90 - 1 : p90;
+  const bands = [[low, high], [low, p90], [p10, high]] as const; // prettier-ignore
+  const [from, to] = bands.find((band) => shareWithin(ascending, ...band) >= BAND) ?? [p10, p90];
+  return { p10: from, p90: to };
+}
 
 /** What a machine's coming weeks are drawn from. */
 export interface Past {
@@ -109,7 +136,7 @@ export function drawPaths(first: Day, past: Past): Paths {
       for (let path = 0; path < PATHS; path += 1)
         reached[path] = reachOne(path, needed - HAIR, from, sums, weeks);
       reached.sort();
-      return { p10: chanceOf(reached, 0.1), p50: chanceOf(reached, 0.5), p90: chanceOf(reached, 0.9) };
+      return { ...bandOf(reached), p50: chanceOf(reached, 0.5) };
     },
   };
 }
