@@ -6,7 +6,7 @@ import { shortened } from '../../replies/format/list.ts';
 import { count, minutes } from '../../replies/format/number.ts';
 import { bold, item, type Reply } from '../../replies/reply.ts';
 import { comingLine, dueLine } from '../../replies/wording/due.ts';
-import { machineName } from '../../replies/wording/names.ts';
+import { machineName, todo } from '../../replies/wording/names.ts';
 import { moreOf } from '../../replies/wording/refusals.ts';
 import { rowItem } from './rows.ts';
 import { isRoomLine, notAsked, todayOf, type AskScene, type Topic } from './topic.ts';
@@ -33,6 +33,55 @@ function spanWords(scene: AskScene): string {
   return from === to ? fullDate(from, today) : `${fullDate(from, today)} to ${fullDate(to, today)}`;
 }
 
+/** "I've got 20 mins": the most urgent that fits, then what still fits beside it. */
+function withinTime(rows: readonly DueRow[], time: number, scene: AskScene): Reply {
+  const chosen: DueRow[] = [];
+  let left = time;
+  for (const row of rows)
+    if (row.minutes <= left && chosen.length < MOST) {
+      chosen.push(row);
+      left -= row.minutes;
+    }
+  const title = [bold(`In ${minutes(time)}`)];
+  const [first] = rows;
+  if (!first) return { title: [...title, ': nothing is due.'], sections: [], buttons: [] };
+  if (chosen.length === 0) {
+    const shortest = rows.reduce((a, b) => (b.minutes < a.minutes ? b : a));
+    return {
+      title: [
+        ...title,
+        `: nothing fits; the shortest is ${todo(shortest.task)} on ${machineName(shortest.machine)}, about ${minutes(shortest.minutes)}.`,
+      ],
+      sections: [],
+      buttons: [],
+    };
+  }
+  const items = chosen.map((row, i) =>
+    rowItem(
+      [bold(machineName(row.machine)), `: ${lineOf(row, scene)}, about ${minutes(row.minutes)}`],
+      row,
+      i,
+    ),
+  );
+  const tooLong = rows.filter(
+    (row) => row.state === 'overdue' && row.class === 'safety' && !chosen.includes(row),
+  );
+  const note = tooLong.map((row) =>
+    item(
+      `Takes longer, and should not wait: ${todo(row.task)} on ${machineName(row.machine)} (about ${minutes(row.minutes)}).`,
+    ),
+  );
+  return {
+    title: [...title, `: ${count(chosen.length, 'task')}, about ${minutes(time - left)}.`],
+    sections: [{ items: [...items, ...note] }],
+    buttons: [],
+  };
+}
+const lineOf = (row: DueRow, scene: AskScene): string => {
+  const line = row.state === 'coming-up' || row.state === 'fine' ? comingLine(row, scene) : dueLine(row);
+  return row.state === 'overdue' ? `${line}, overdue` : line;
+};
+
 export const due: Topic = (scene): Reply => {
   const { machine } = scene.act;
   const rows = scene
@@ -41,15 +90,11 @@ export const due: Topic = (scene): Reply => {
   const where = machine === undefined ? '' : `${machineName(machine)}, `;
   const heading = `${where}${machine === undefined ? spanWords(scene) : spanWords(scene).replace(/^D/u, 'd')}`;
   if (rows.length === 0) return { title: [bold(heading), ': nothing.'], sections: [], buttons: [] };
+  if (scene.act.minutes !== undefined) return withinTime(rows, scene.act.minutes, scene);
   const { shown, more } = shortened(rows, MOST);
   const items = shown.map((row, i) => {
-    const line = row.state === 'coming-up' || row.state === 'fine' ? comingLine(row, scene) : dueLine(row);
-    const mark = row.state === 'overdue' ? ', overdue' : '';
-    return rowItem(
-      machine === undefined ? [bold(machineName(row.machine)), `: ${line}${mark}`] : [`${line}${mark}`],
-      row,
-      i,
-    );
+    const line = lineOf(row, scene);
+    return rowItem(machine === undefined ? [bold(machineName(row.machine)), `: ${line}`] : [line], row, i);
   });
   const work = rows.reduce((sum, row) => sum + row.minutes, 0);
   return {

@@ -1,5 +1,6 @@
 /** "Who levelled rowan most recently?": what was written, the latest first. Facts by machine, no tally by person. */
-import { partReplacedBy } from '../../maintenance/codes.ts';
+import { RULES } from '../../maintenance/care/index.ts';
+import { partReplacedBy, type StockItem, type Task } from '../../maintenance/codes.ts';
 import { dayOfDate } from '../../maintenance/calendar.ts';
 import type { Entry } from '../../maintenance/entry/entry.ts';
 import type { Fact } from '../../maintenance/record/standing.ts';
@@ -44,10 +45,41 @@ async function entriesOf(scene: AskScene): Promise<Fact[]> {
     ...(act.to === undefined ? {} : { to: calendar.at(dayOfDate(act.to) + 1, 0) }),
   };
   const people = await by(scene);
+  const filters = [filter, ...careOf(scene).map((task) => ({ ...without(filter, 'part'), task }))];
   const found = await Promise.all(
-    people.map((id) => told(journal, id === undefined ? filter : { ...filter, by: id })),
+    people.flatMap((id) => filters.map((one) => told(journal, id === undefined ? one : { ...one, by: id }))),
   );
-  return found.flat().filter((fact) => shown(fact, scene));
+  const facts = new Map(found.flat().map((fact) => [fact.id, fact]));
+  return [...facts.values()].filter((fact) => shown(fact, scene)).toSorted((a, b) => b.at - a.at);
+}
+const without = ({ part: _, ...filter }: HistoryFilter, _field: 'part'): HistoryFilter => filter;
+
+/** Parts whose care goes by the part's own name: asked what was done with them, all of it is meant. */
+const CARE: Readonly<Partial<Record<StockItem, readonly Task[]>>> = {
+  belt: ['tension-belts', 'check-belt'],
+  'x-belt': ['tension-belts', 'check-belt'],
+  'y-belt': ['tension-belts', 'check-belt'],
+  nozzle: ['clean-nozzle'],
+  'feeder-gear': ['clean-feeder'],
+  'build-plate': ['clean-plate'],
+  'hot-end-fan': ['clean-fans'],
+  'part-fan': ['clean-fans'],
+  'guide-tube': ['trim-tube'],
+  rod: ['lubricate-rods', 'wipe-rods'],
+  rail: ['lubricate-rails'],
+  'lead-screw': ['grease-screw', 'grease-ball-screw', 'clean-screw'],
+  wheel: ['check-wheels'],
+  pulley: ['tighten-pulleys'],
+  wiring: ['check-wiring'],
+  fastener: ['check-fasteners'],
+  'printed-part': ['check-printed-parts'],
+};
+/** And the looks at a part that the rules know of. */
+function careOf({ act }: AskScene): readonly Task[] {
+  const { part, task } = act;
+  if (part === undefined || task !== undefined) return [];
+  const looks = RULES.filter((rule) => rule.part === part && partReplacedBy(rule.task) === undefined);
+  return [...new Set([...(CARE[part] ?? []), ...looks.map((rule) => rule.task)])];
 }
 
 /** Without a task or part in question a day's hours are noise beside what was done and seen. */

@@ -1,5 +1,6 @@
 /** What was written, refused and taken for granted in one message, as one reply. */
 import type { Flag, WrittenNotes } from '../../maintenance/decide/decision.ts';
+import { BUNDLES } from '../../maintenance/care/bundles.ts';
 import type { DueRow } from '../../maintenance/due/row.ts';
 import type { Entry } from '../../maintenance/entry/entry.ts';
 import type { MachineRecord } from '../../maintenance/record/record.ts';
@@ -128,9 +129,20 @@ export function followUps(rows: readonly DueRow[], written: readonly WrittenEntr
     .slice(0, MOST_CAUSES)
     .map(([cause, of]) =>
       item(
-        `${cause}: ${list(of.slice(0, 2).map((row) => `${todo(row.task)} (about ${minutes(row.minutes)})`))}.`,
+        inBundle(cause, of) ??
+          `${cause}: ${list(of.slice(0, 2).map((row) => `${todo(row.task)} (about ${minutes(row.minutes)})`))}.`,
       ),
     );
+}
+
+/** What one happening asks for together is told whole, in the order in which it is gone over. */
+function inBundle(cause: string, rows: readonly DueRow[]): string | undefined {
+  const bundle = rows.find((row) => row.raised?.bundle !== undefined)?.raised?.bundle;
+  const place = (row: DueRow): number => (bundle === undefined ? -1 : BUNDLES[bundle].indexOf(row.task));
+  const own = rows.filter((row) => place(row) >= 0).toSorted((a, b) => place(a) - place(b));
+  if (bundle === undefined || own.length < 3) return undefined;
+  const work = own.reduce((sum, row) => sum + row.minutes, 0);
+  return `${cause}, in this order: ${list(own.map((row) => todo(row.task)))} (about ${minutes(work)}).`;
 }
 
 const MOST_CAUSES = 2;

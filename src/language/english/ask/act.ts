@@ -2,7 +2,7 @@
 import { isPart, isRoomTask, replaceTask, ROOM, type Task } from '../../../maintenance/codes.ts';
 import type { AskAct, AskTopic, LocalDate } from '../../act.ts';
 import { periodOf } from './period.ts';
-import { personIn, type Question } from './question.ts';
+import { personIn, type Question, spareMinutes } from './question.ts';
 
 type Field = 'part' | 'task' | 'symptom' | 'hours' | 'material' | 'who';
 /** A task beats the part that it is done to; stock, age and figures are of the part. */
@@ -14,7 +14,7 @@ const FIELDS: Readonly<Record<AskTopic, readonly Field[]>> = {
   diagnose: ['symptom'], trend: ['symptom'], usage: ['material', 'who'], ready: ['hours'],
 }; // prettier-ignore
 
-/** "how do I change the thermistor": the way is that of the replacement. */
+/** "how do I change the thermistor", "when was it last changed": of the replacement, and not of the part's other care. */
 function wayOf({ part, facts }: Question): Task | undefined {
   return facts.has('swap') && part !== undefined && isPart(part) ? replaceTask(part) : undefined;
 }
@@ -22,7 +22,7 @@ function wayOf({ part, facts }: Question): Task | undefined {
 /** Of part and task the topic's first that is said; a symptom only where neither is. */
 function thing(topic: AskTopic, question: Question): Pick<AskAct, 'part' | 'task' | 'symptom'> {
   const { part, task, symptom } = question;
-  const way = topic === 'how' ? wayOf(question) : undefined;
+  const way = topic === 'how' || topic === 'history' ? wayOf(question) : undefined;
   if (way !== undefined) return { task: way };
   // The tension of a belt is a figure of the belt.
   if (topic === 'figure' && part === undefined && task === 'tension-belts') return { part: 'belt' };
@@ -40,6 +40,7 @@ export function askAct(topic: AskTopic, question: Question, today: LocalDate): A
   const named = thing(topic, question);
   const hours = asks('hours') ? question.hours : undefined;
   const material = asks('material') ? scene.materials[0] : undefined;
+  const minutes = topic === 'due' ? spareMinutes(scene) : undefined;
   const who = asks('who')
     ? (personIn(scene) ?? (facts.has('i') && topic === 'history' ? 'me' : undefined))
     : undefined;
@@ -50,6 +51,7 @@ export function askAct(topic: AskTopic, question: Question, today: LocalDate): A
     ...(hours === undefined ? {} : { hours }),
     ...(who === undefined ? {} : { who }),
     ...(material === undefined ? {} : { material }),
+    ...(minutes === undefined ? {} : { minutes }),
     ...periodOf(topic, scene, today),
   }; // prettier-ignore
 }

@@ -6,6 +6,7 @@ export const DUE: Topic = {
   never: ['part', 'symptom', 'cause'],
   rows: [
   { all: ['due'], none: ['task', 'who'] },
+  { all: ['spare-time'] },
   { all: ['to-do'], none: ['how-many', 'who', 'past'] },
   { all: ['next'], any: ['what', 'which', 'machine', 'any'], none: ['task', 'past', 'who'] },
   ],

@@ -2,6 +2,7 @@
 import { hasTag, isFn, type Item } from '../../item.ts';
 import type { Scene } from '../../scene.ts';
 import type { AskCue } from '../../senses.ts';
+import { spareMinutes } from './question.ts';
 
 const isCue = (item: Item | undefined, ...codes: readonly AskCue[]): boolean =>
   item?.senses.some((s) => s.tag === 'cue' && codes.includes(s.code)) ?? false;
@@ -104,6 +105,14 @@ const asksLeave = ({ items, nouns, materials }: Scene): boolean =>
       items.slice(at, at + 4).some((one) => isFn(one, 'i')),
   );
 
+const TIME_WORDS =
+  /^(?:i|we|i've|i 've got|we 've got|got|have|'ve|'ve got|about|only|just|spare|free|to spare|left|now|here|so|ok|hi|hey|fettle|before lunch|today|then|half|an|a)$/u;
+/** "I've got 20 mins", "half an hour free now": nothing else is said, and it is said to the bot. */
+const hasTime = (scene: Scene): boolean =>
+  spareMinutes(scene) !== undefined &&
+  scene.items.length <= 7 &&
+  scene.items.every((item) => hasTag(item, 'value', 'date') || TIME_WORDS.test(item.text));
+
 /** "…, in hours?": says what the answer is to be given in. */
 const isUnitAlone = ({ items }: Scene): boolean =>
   items.length === 2 && isFn(items[0], 'in') && hasTag(items[1], 'unit');
@@ -112,7 +121,7 @@ export function opens(scene: Scene): boolean {
   const { mood } = scene;
   if (mood.reported) return false;
   if (asksColleague(scene) || isUnitAlone(scene) || asksLeave(scene)) return false;
-  const brief = terse(scene);
+  const brief = terse(scene) || hasTime(scene);
   if (!mood.question && !tells(scene) && !indirect(scene) && !brief && !hasIdea(scene)) return false;
   if (mood.conditional && !mood.question) return false;
   // "could you oil the rods" asks a colleague for a deed, not the bot for an answer.

@@ -10,7 +10,7 @@ import { taskPlanned, tasksNamed } from '../frames/tasks.ts';
 /** What a question may speak of, and how. `past`: a deed is asked after; `swap`: a verb of replacing. */
 type About =
   | 'part' | 'task' | 'symptom' | 'machine' | 'it' | 'person' | 'material' | 'date' | 'span' | 'thing'
-  | 'past' | 'swap' | 'runs' | 'spent' | 'endures' | 'what-part' | 'finding' | 'asked'; // prettier-ignore
+  | 'spare-time' | 'past' | 'swap' | 'runs' | 'spent' | 'endures' | 'what-part' | 'finding' | 'asked'; // prettier-ignore
 type Asks = Extract<Fn, 'who' | 'what' | 'when' | 'why' | 'how' | 'which' | 'any' | 'all' | 'should' | 'will' | 'i' | 'we' | 'you' | 'last' | 'off' | 'down' | 'not'>; // prettier-ignore
 export type Fact = AskCue | About | Asks;
 
@@ -53,9 +53,9 @@ export function layOpen(scene: Scene): Question {
       if (s.tag === 'cue') facts.add(s.code);
       else if (s.tag === 'fn' && ASKS.has(s.code)) facts.add(s.code as Asks);
     }
-  const noun = nounOf(scene);
+  const noun = oiledAlone(scene) === undefined ? nounOf(scene) : undefined;
   const part = noun === undefined ? undefined : (partOf(scene, noun) ?? noun.part);
-  const task = taskOf(scene, part, facts);
+  const task = oiledAlone(scene) ?? taskOf(scene, part, facts);
   const jam: Symptom | undefined = task === 'clear-jam' && facts.has('trouble') ? 'no-extrusion' : undefined;
   const symptom = symptomsIn(scene)[0]?.symptom ?? jam;
   const hours = valueOf(scene, 'hours');
@@ -69,6 +69,21 @@ export function layOpen(scene: Scene): Question {
   for (const fact of about(question)) facts.add(fact);
   return question;
 }
+
+/** "did anyone oil alder", "when was it greased last": the rods are oiled and the screw is greased, where nothing else is named. */
+function oiledAlone(scene: Scene): Task | undefined {
+  const verb = scene.verbs.find((one) => one.code === 'oil');
+  const word = scene.items[verb?.at ?? -1]?.text ?? '';
+  const named = scene.nouns.some((noun) => noun.code !== 'machine' && noun.at !== verb?.at);
+  const next = scene.items[(verb?.at ?? 0) + 1];
+  const used = /^(?:oil|grease|lube)$/u.test(word)
+    ? hasTag(next, 'machine') || isFn(next, 'it')
+    : /ed$/u.test(word);
+  if (named || !used || !hasMachineOrIt(scene)) return undefined;
+  return word.startsWith('greas') || word.startsWith('regreas') ? 'grease-screw' : 'lubricate-rods';
+}
+const hasMachineOrIt = (scene: Scene): boolean =>
+  hasMachine(scene) || scene.items.some((item) => isFn(item, 'it'));
 
 function nounOf(scene: Scene): NounAt | undefined {
   const nouns = objects(scene).filter(standsAlone);
@@ -91,6 +106,21 @@ function taskOf(scene: Scene, part: StockItem | undefined, facts: ReadonlySet<Fa
   const task = taskPlanned(scene)[0]?.task;
   return task !== undefined && !task.startsWith('replace-') ? task : undefined;
 }
+
+const LONGEST_SPARE_HOURS = 3;
+/** "I've got 20 mins", "what fits into half an hour": time for care, and none that a machine ran. */
+export function spareMinutes(scene: Scene): number | undefined {
+  const { items, values } = scene;
+  const [value, ...more] = values;
+  if (value?.code !== 'hours' || more.length > 0 || value.value > LONGEST_SPARE_HOURS) return undefined;
+  const idle = scene.verbs.every((verb) => IDLE.has(verb.code) || items[verb.at]?.text === 'free');
+  const has = items.slice(0, value.at).some((item) => HAVING.test(item.text));
+  const asks = items.some((item) => isFn(item, 'what', 'which'));
+  const care = scene.nouns.every((noun) => noun.code === 'job' || noun.code === 'service');
+  return idle && has && care && (asks || !hasMachine(scene)) ? Math.round(value.value * 60) : undefined;
+}
+const HAVING = /^(?:got|have|i 've got|we 've got|'ve got|'ve|with|in|within|into|spare|fits? in(?:to)?)$/u;
+const IDLE: ReadonlySet<string> = new Set(['get', 'take', 'find', 'make', 'did', 'fit', 'need', 'say']);
 
 const SPENDING: ReadonlySet<string> = new Set(['run', 'print', 'use']);
 function about({ scene, part, task, symptom }: Omit<Question, 'facts'>): Fact[] {
@@ -117,6 +147,7 @@ function about({ scene, part, task, symptom }: Omit<Question, 'facts'>): Fact[] 
     ['swap', hasVerb(scene, ...REPLACING)],
     ['runs', hasVerb(scene, 'run', 'print', 'work')],
     ['spent', spent],
+    ['spare-time', spareMinutes(scene) !== undefined],
     ['endures', items.some((_, at) => endures(items, at))],
     ['what-part', asksWhich(items)],
   ]; // prettier-ignore
