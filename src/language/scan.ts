@@ -1,7 +1,7 @@
 /** Stages 1 to 5 in a row: from what was sent to a row of items. */
 import type { TrailStep } from './act.ts';
 import { settleAttributes } from './attributes.ts';
-import { isCommonWord } from './english/words/common.ts';
+import { isCommonWord, isPlainEnglish } from './english/words/common.ts';
 import { type Item, type Sense } from './item.ts';
 import { lexicon } from './lexicon.ts';
 import { nameBook, readNumbers, settleNames, type NameBook } from './names.ts';
@@ -63,7 +63,11 @@ export function createScanner(names: KnownNames): Scanner {
   const namesIndex = indexSpelling(new Map([...book.words].map((word) => [word, 0])));
   const { known } = lexicon();
   const plain = (word: string): boolean =>
-    known.has(word) || isUndone(word) || book.words.has(word) || book.people.has(word) || isCommonWord(word);
+    known.has(word) ||
+    isUndone(word) ||
+    book.words.has(word) ||
+    book.people.has(word) ||
+    isPlainEnglish(word);
   const speller = createSpeller([ownIndex, namesIndex], plain);
   return { book, scan: (text, today) => scan(text, today, book, speller) };
 }

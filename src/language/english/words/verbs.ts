@@ -24,7 +24,7 @@ export const VERB_WORDS: Readonly<Record<VerbClass, string>> = {
     'install, instal, put fresh, put new, put a new, put a fresh, stick a new, stick a fresh, pop a new, fit a new, pop a fresh, throw in a new, throw a new, slap a new, whack a new, bung a new, shove a new, slip a new',
   remove:
     'remove, take out, take off, pull out, pull off, unscrew, rip out, take away, detach, unbolt, strip out, whip out, whip off, yank, yank out, unmount, dismount, disassemble, dismantle, lift out, lift off, get out, get off, take apart, strip, strip down',
-  look: 'look at, look over, look, check, control, revise, check over, check out, check on, inspect, examine, eyeball, eye, view, go over, go round, go around, look round, look through, measure, have a look, have a look at, took a look at, take a look at, take a look, review, verify, look into, look for, feel, wiggle, waggle, spin, spin by hand, survey, scan, give a once over, recheck, re check, double check, go through, glance at, audit, poke, tug, follow, trace, read through, read up on, go along, inspect for, peer at, look in on, run over, peek at, look up',
+  look: 'inspection, look at, look over, look, check, control, revise, check over, check out, check on, inspect, examine, eyeball, eye, view, go over, go round, go around, look round, look through, measure, have a look, have a look at, took a look at, take a look at, take a look, review, verify, look into, look for, feel, wiggle, waggle, spin, spin by hand, survey, scan, give a once over, recheck, re check, double check, go through, glance at, audit, poke, tug, follow, trace, read through, read up on, go along, inspect for, peer at, look in on, run over, peek at, look up',
   test: 'test, provoke, try out, test fire, trip, prove, exercise, press, retest, re test, pressed',
   adjust:
     'adjust, readjust, re adjust, set, reset, re set, tweak, dial in, trim in, fine tune, tune, tune up, retune, re tune, correct, set up, rejig, take out the play, turn, shim, nudge, redo, re do, take the play out, take play out, dial',
@@ -87,7 +87,7 @@ export const VERB_WORDS: Readonly<Record<VerbClass, string>> = {
 
 /** base: past, and the participle where it differs. */
 export const IRREGULAR: Readonly<Record<string, readonly [past: string, participle?: string]>> = {
-  sweep: ['swept'], ring: ['rang', 'rung'], blow: ['blew', 'blown'], stick: ['stuck'], put: ['put'], set: ['set'], cut: ['cut'], fit: ['fitted', 'fit'],
+  control: ['controlled'], sweep: ['swept'], ring: ['rang', 'rung'], blow: ['blew', 'blown'], stick: ['stuck'], put: ['put'], set: ['set'], cut: ['cut'], fit: ['fitted', 'fit'],
   take: ['took', 'taken'], pull: ['pulled'], go: ['went', 'gone'], look: ['looked'], feel: ['felt'], spin: ['spun'], do: ['did', 'done'],
   give: ['gave', 'given'], see: ['saw', 'seen'], run: ['ran', 'run'], read: ['read'], show: ['showed', 'shown'], stand: ['stood'],
   sit: ['sat'], say: ['said'], tell: ['told'], hit: ['hit'], make: ['made'], come: ['came', 'come'], get: ['got', 'gotten'], grab: ['grabbed'],
