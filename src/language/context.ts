@@ -83,6 +83,10 @@ const MERE = new Set(['shelf', 'side', 'job', 'corner', 'floor', 'gauge', 'paper
 /** What a deed is done with: "fresh grease on both" is of what stands before. */
 const STUFF = new Set<string>(['oil', 'grease', 'cloth', 'alcohol', 'air-can']);
 
+/** "put fresh oil on them": on what was named before. */
+const putsOn = (scene: Scene, at: number): boolean =>
+  isFn(scene.items[at + 1], 'on') && isFn(scene.items[at + 2], 'they', 'it', 'both', 'these');
+
 /** "…, checked", "…, pushed to thursday": a deed alone is of what was just named. */
 const follows = (scene: Scene): boolean =>
   (scene.items.length <= 3 &&
@@ -106,7 +110,10 @@ function lendNouns(scenes: readonly Scene[]): Scene[] {
     const own = scene.nouns.filter(
       (noun) =>
         !MERE.has(noun.code) &&
-        !(STUFF.has(noun.code) && scene.verbs.some((verb) => verb.deed && verb.code === 'oil')),
+        !(
+          STUFF.has(noun.code) &&
+          (scene.verbs.some((verb) => verb.deed && verb.code === 'oil') || putsOn(scene, noun.at))
+        ),
     );
     if (own.length === 0 && last.length > 0 && countsAgain(scene))
       return { ...scene, nouns: [...scene.nouns, ...last.slice(-1).map((noun) => ({ ...noun, at: -1 }))] };
@@ -235,7 +242,8 @@ function withVerbs(scene: Scene, before: Scene | undefined): Scene {
     (verb) => verb.deed && (COUNTING.has(verb.code) || (shelved && verb.code === 'put')),
   );
   const list =
-    items.some((item) => hasTag(item, 'value')) &&
+    (items.some((item) => hasTag(item, 'value')) ||
+      (/^(?:an?|one|another)$/u.test(items[0]?.text ?? '') && hasTag(items[1], 'part'))) &&
     !items.some(
       (item) => hasTag(item, 'machine', 'state', 'symptom', 'complaint') || isFn(item, 'be', 'left', 'not'),
     );

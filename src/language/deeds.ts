@@ -8,6 +8,8 @@ import type { VerbClass, VerbForm } from './senses.ts';
 
 /** Verbs that say little themselves: the noun after them is the deed. */
 const LIGHT: readonly VerbClass[] = ['give', 'did', 'take', 'get', 'run', 'make', 'apply', 'put', 'use'];
+/** "put fresh oil on": of a stuff nothing is installed. */
+const LIGHT_WITH_STUFF: readonly VerbClass[] = [...LIGHT, 'look', 'work', 'install'];
 const LIGHT_WITH_TOOL: readonly VerbClass[] = [...LIGHT, 'look', 'work'];
 
 /** A tool or a stuff stands for what is done with it: "ran a cloth over the rods", "went round it with an allen key". */
@@ -78,7 +80,9 @@ function nominal(items: readonly Item[], at: number): boolean {
   if (items.some((one) => HABIT.test(one.text))) return false;
   const earlier = items.slice(0, at);
   if (earlier.some((one) => isLightDeed(one, 'give'))) return true;
-  const light = earlier.some((one) => isLightDeed(one, ...LIGHT_WITH_TOOL));
+  const light = earlier.some((one) =>
+    isLightDeed(one, ...(isLubricant(items[at]) ? LIGHT_WITH_STUFF : LIGHT_WITH_TOOL)),
+  );
   if (isLubricant(items[at])) return !deniedOrOld(items, at) && (light || measured(items, at));
   if (light && isTool(items[at]) && !isFn(items[at - 1], 'no', 'not')) return true;
   if (earlier.some((one) => isLightDeed(one, ...LIGHT)) && led(items, at)) return true;

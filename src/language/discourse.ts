@@ -66,7 +66,10 @@ function named(
   };
 }
 /** Two names side by side in one breath: "#3 alder". Lists lose their commas to the splitter, so the gap tells. */
-const adjacent = (a: Item | undefined, b: Item): boolean => a !== undefined && b.from - a.to <= 1;
+const adjacent = (a: Item | undefined, b: Item): boolean =>
+  a !== undefined && b.from - a.to <= 1 && !(isNumber(a) && isNumber(b));
+/** "#3 #7 #8": numbers are listed, where a name and a number say one machine twice. */
+const isNumber = (item: Item): boolean => /^#? ?\d+$/u.test(item.text);
 const deedBetween = (scene: Scene): boolean =>
   scene.verbs.some((verb) => verb.code === 'move' || (verb.code === 'put-off' && scene.nouns.length === 0));
 /** "not elm", "not on elm"; "doesn't elm jam" denies nothing of the name. */
@@ -85,6 +88,8 @@ function allMeant(scene: Scene, explicit: boolean): boolean {
     if (!isFn(item, 'all', 'each', 'every') || explicit) return false;
     if (scene.items.some((other) => isFn(other, 'except'))) return true;
     if (!isFn(item, 'all')) return false;
+    // "finished everything it was given"
+    if (item.text === 'everything' && isFn(scene.items[at + 1], 'it', 'i', 'we', 'you', 'they', 'this', 'from')) return false;
     if (item.text !== 'all' && item.text !== 'everything' && item.text !== 'each one' && item.text !== 'everyone') return true;
     const next = scene.items[at + 1];
     // "on all three: alder, maple, hazel" names them itself.

@@ -108,6 +108,15 @@ function dayOf(
         ? date
         : undefined;
   }
+  return dayBehind(scenes, drafted, at) ?? leading(scenes, at);
+}
+/** The day said at the end of a row: "greased the screw and oiled the rods on Monday". */
+function dayBehind(
+  scenes: readonly Scene[],
+  drafted: readonly (readonly Draft[])[],
+  at: number,
+): SenseOf<'date'> | undefined {
+  const sentence = scenes[at]?.clause.sentence;
   for (let i = at + 1; i < Math.min(scenes.length, at + 4); i += 1) {
     const scene = scenes[i];
     if (
@@ -123,7 +132,7 @@ function dayOf(
     if (date)
       return scene.clause.joint === 'and' || scene.items.length <= 3 || only(scene) ? date : undefined;
   }
-  return leading(scenes, at);
+  return undefined;
 }
 /** "…, this was elm last night": names the machine and the day, and nothing else. */
 const only = (scene: Scene): boolean =>
@@ -132,9 +141,21 @@ const only = (scene: Scene): boolean =>
 function leading(scenes: readonly Scene[], at: number): SenseOf<'date'> | undefined {
   const first = scenes[0];
   if (at === 0 || !first) return undefined;
-  const alone = first.items.length <= 2 && dateIn(first) !== undefined;
+  const alone = dateIn(first) !== undefined && (first.items.length <= 2 || isHeading(first));
   return alone ? dateIn(first) : undefined;
 }
+/** "Evening handover for yesterday", "late shift, March 10": what is told, and nothing of it yet. */
+const isHeading = (scene: Scene): boolean =>
+  scene.items.length <= 8 &&
+  !scene.mood.question &&
+  !hasMachine(scene) &&
+  scene.values.length === 0 &&
+  scene.verbs.every((verb) => !verb.deed) &&
+  scene.items.some(
+    (item) =>
+      item.senses.some((s) => s.tag === 'cue' && (s.code === 'handover' || s.code === 'crew')) ||
+      /^(?:summary|report|recap|log|notes?|update|round|rundown)$/u.test(item.text),
+  );
 /** "Operating time 2026-03-10: alder 7.5 h, elm 3 h": a heading's day is of all that it heads. */
 const isDatedHead = (scene: Scene, next: Scene | undefined): boolean =>
   next?.clause.joint === 'colon' && hasTag(scene.items.at(-1), 'date');

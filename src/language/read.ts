@@ -68,7 +68,11 @@ function read(text: string, said: SaidAt, scanner: Scanner): Reading {
           }),
           scenes,
           i,
-        ).filter(({ act }) => act.kind !== 'claim' || !isHurt(scene))),
+        ).filter(
+          ({ act }) =>
+            !(isHurt(scene) || hurtBefore(scenes, i)) ||
+            (act.kind !== 'claim' && !(act.kind === 'done' && act.finding !== undefined)),
+        )),
   );
   const { rulings, machineOf } = place(scenes, drafted, said.date, scanner.book);
   const refined = refine(rulings, scenes);
@@ -129,6 +133,11 @@ function controlDrafts(controls: readonly Control[], scenes: readonly Scene[]): 
   }
   return found;
 }
+/** "Odd burned his thumb on maple's nozzle, he's holding it under the tap": of the thumb. */
+const hurtBefore = (scenes: readonly Scene[], at: number): boolean =>
+  scenes
+    .slice(Math.max(0, at - 2), at)
+    .some((scene) => scene.clause.sentence === scenes[at]?.clause.sentence && isHurt(scene));
 /** A machine, or one of the room's own things: what a report can be of. */
 const isPlace = (item: Item): boolean =>
   hasTag(item, 'machine') || item.senses.some((s) => s.tag === 'thing' && ROOM_THINGS.has(s.code));

@@ -87,17 +87,28 @@ export function makeScene(clause: Clause, mood: Mood, index: number, named: bool
   }; // prettier-ignore
 }
 
+const STUFFS: ReadonlySet<string> = new Set(['oil', 'grease', 'alcohol']);
 function verbsOf(item: Item, at: number, items: readonly Item[], mood: Mood, named: boolean): VerbAt[] {
   const own = item.senses.filter((s): s is SenseOf<'verb'> => s.tag === 'verb');
   const split = withParticle(items, at);
   const off = split.some((one) => one.code === 'plug');
-  const meant = [
+  let meant: { code: VerbClass; form: VerbForm }[] = [
     ...(off ? own.filter((s) => s.code !== 'swap' && s.code !== 'adjust') : own),
     ...(own.some((s) => s.form !== 'base') ? [] : byInstrument(item)),
     ...split.filter((one) => own.every((s) => s.code !== one.code)),
   ];
   if (meant.length === 0) return [];
-  if (gotStuck(item, items[at - 1]) || isAwaited(at, items) || isTheirs(at, items)) return [];
+  // "put fresh oil on": nothing is fitted
+  const next = sense(items[at + 1], 'part')?.code;
+  if (next !== undefined && STUFFS.has(next) && own.some((s) => s.code === 'install'))
+    meant = [{ code: 'put', form: 'past' }];
+  if (
+    gotStuck(item, items[at - 1]) ||
+    isAwaited(at, items) ||
+    isTheirs(at, items) ||
+    isEmphatic(item, items[at + 1])
+  )
+    return [];
   return meant.map(({ code, form }) => ({
     code,
     form,
@@ -111,6 +122,14 @@ const isAwaited = (at: number, items: readonly Item[]): boolean =>
   items
     .slice(Math.max(0, at - 6), at)
     .some((one, i, row) => isFn(one, 'until') && i < row.length - 1 && one.text !== 'up to');
+
+/** "did trim half an inch off it": the deed is the verb behind. */
+const isEmphatic = (item: Item, next: Item | undefined): boolean =>
+  item.text === 'did' &&
+  next !== undefined &&
+  next.senses.some((s) => s.tag === 'verb' && s.form === 'base') &&
+  !hasTag(next, 'part', 'thing', 'fn', 'machine') &&
+  next.gap;
 
 /** "whatever they put in it": told of as unknown, not as done. */
 const isTheirs = (at: number, items: readonly Item[]): boolean =>

@@ -37,6 +37,8 @@ const WORK: ReadonlySet<string> = new Set([
   'read',
 ]);
 
+const THING =
+  /\b(?:did|done|do) (?:the|that|this|my|your|a) (?:thing|usual|stuff|job|other thing|bit|thingy|thingie|whatsit)\b/u;
 const hasDid = (scene: Scene): boolean => scene.verbs.some((verb) => verb.deed && verb.code === 'did');
 
 function leftOver(scene: Scene): { why: string; doubt: Doubt } | undefined {
@@ -77,6 +79,9 @@ function leftOver(scene: Scene): { why: string; doubt: Doubt } | undefined {
     return { why: 'Which task was it?', doubt: { field: 'task', said, options: [] } };
   if (deed && !foreign && /\b(?:maintenance|servicing|upkeep|a service)\b/u.test(said))
     return { why: 'Which machine, and what was done?', doubt: { field: 'machine', said, options: [] } };
+  // "did the thing on maple like we talked about"
+  if (hasDid(scene) && machine && scene.nouns.length === 0 && THING.test(scene.text))
+    return { why: 'Which task was it?', doubt: { field: 'task', said, options: [] } };
   if (figure?.code === 'range' && machine)
     return { why: 'How many hours exactly?', doubt: { field: 'value', said, options: [] } };
   return undefined;

@@ -113,6 +113,13 @@ const hasTime = (scene: Scene): boolean =>
   scene.items.length <= 7 &&
   scene.items.every((item) => hasTag(item, 'value', 'date') || TIME_WORDS.test(item.text));
 
+/** "log that please": of what was just told. */
+const isLogIt = ({ items }: Scene): boolean =>
+  items.length <= 4 &&
+  /^(?:log|note|record|write)$/u.test(items[0]?.text ?? '') &&
+  isFn(items[1], 'this', 'it', 'they') &&
+  items.slice(2).every((item) => isFn(item, 'please', 'thanks', 'down', 'for', 'i'));
+
 /** "…, in hours?": says what the answer is to be given in. */
 const isUnitAlone = ({ items }: Scene): boolean =>
   items.length === 2 && isFn(items[0], 'in') && hasTag(items[1], 'unit');
@@ -120,6 +127,8 @@ const isUnitAlone = ({ items }: Scene): boolean =>
 export function opens(scene: Scene): boolean {
   const { mood } = scene;
   if (mood.reported) return false;
+  // "any volunteers?", "log that please"
+  if (scene.items.some((item) => /^volunteers?$/u.test(item.text)) || isLogIt(scene)) return false;
   if (asksColleague(scene) || isUnitAlone(scene) || asksLeave(scene)) return false;
   const brief = terse(scene) || hasTime(scene);
   if (!mood.question && !tells(scene) && !indirect(scene) && !brief && !hasIdea(scene)) return false;

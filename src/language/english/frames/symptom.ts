@@ -20,7 +20,12 @@ function nearest(scene: Scene, at: number): NounAt[] {
 function fromComplaint(scene: Scene, at: number, complaint: SenseOf<'complaint'>): Seen | undefined {
   const row = SYMPTOMS_OF[complaint.code];
   const nouns = outermostLast(complaint.code, nearest(scene, at));
-  if (isCopula(scene, at) || isParticle(scene, at) || isAttribute(scene, at, complaint.code))
+  if (
+    isCopula(scene, at) ||
+    isParticle(scene, at) ||
+    isAttribute(scene, at, complaint.code) ||
+    hangs(scene, at)
+  )
     return undefined;
   const noun = nouns.find((one) => row[one.code] !== undefined);
   const symptom = noun === undefined ? undefined : row[noun.code];
@@ -55,6 +60,9 @@ function isCopula(scene: Scene, at: number): boolean {
     (next !== undefined && next.senses.length === 0)
   );
 }
+/** "hung a tag on it". */
+const hangs = (scene: Scene, at: number): boolean =>
+  scene.items[at]?.text === 'hung' && isFn(scene.items[at + 1], 'article', 'my', 'this', 'up');
 const QUALITIES = new Set<string>([
   'melted',
   'stiff',

@@ -45,7 +45,9 @@ function inARow(scene: Scene, earlier: readonly Scene[], later: readonly Scene[]
     value.value > 0 &&
     scene.items.length <= ROW &&
     hasMachine(scene);
-  const alone = scene.nouns.length === 0 && scene.verbs.every((verb) => !verb.deed);
+  const alone =
+    scene.nouns.length === 0 &&
+    scene.verbs.every((verb) => !verb.deed || ['run', 'print', 'did'].includes(verb.code));
   if (!only || !alone || scene.items.some((item) => hasTag(item, 'finding', 'complaint', 'state'))) return {};
   const unit = unitAlong(scene, [...earlier].reverse()) ?? unitAlong(scene, later);
   return unit === undefined ? {} : { [unit]: value.value };

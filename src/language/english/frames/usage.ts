@@ -1,5 +1,5 @@
 /** Operating time, filament run, the counter read, a spool mounted. */
-import { hasTag, isFn, isThing, isVerb } from '../../item.ts';
+import { hasTag, isFn, isThing, isVerb, sense } from '../../item.ts';
 import { type Phrase, phraseReader } from '../../phrases.ts';
 import { RUNNING_WORDS } from '../words/running.ts';
 import { amounts } from './usage-figures.ts';
@@ -207,7 +207,7 @@ export function readUsage(
       ['print', 'filament', 'job', 'counter', 'machine', 'gunk'].includes(noun.code),
     ) &&
     !hasBlocking(scene);
-  if (!ran && !putOn && !terse && !busy(scene)) return [];
+  if (!ran && !putOn && !terse && !busy(scene) && !putIn(scene)) return [];
   if (
     scene.nouns.some(
       (noun) => noun.part !== undefined && noun.part !== 'filament' && !noun.weak && !isProduct(scene, noun),
@@ -272,6 +272,14 @@ const hasBlocking = (scene: Scene): boolean =>
   scene.verbs.some((verb) => verb.at === 0 && verb.code === 'start' && verb.form === 'base');
 const words = (text: string): number => text.split(' ').length;
 
+/** "maple put in 5 hours on petg": it worked so long. */
+const putIn = (scene: Scene): boolean =>
+  valueOf(scene, 'hours') !== undefined &&
+  scene.items.some(
+    (item, at) =>
+      /^(?:put|puts) in$/u.test(item.text) && sense(scene.items[at + 1], 'value')?.code === 'hours',
+  );
+
 /** "petg is on rowan now": the clause ends in where it is. */
 function isOnMachine({ items }: Scene): boolean {
   const at = items.findIndex((item, i) => isFn(item, 'be') && isFn(items[i + 1], 'on', 'in'));
@@ -309,6 +317,7 @@ export function readLoad(scene: Scene): Draft[] {
   if (shelf || (ran && !loads) || !(loads || fresh || holds || bare)) return [];
   if (scene.nouns.some((noun) => noun.part !== undefined && noun.part !== 'filament' && !noun.weak))
     return [];
+  if (putIn(scene)) return [];
   if (deedOf(scene, 'dry') || (valueOf(scene, 'hours') !== undefined && deed?.code === 'put')) return [];
   const grams = valueOf(scene, 'grams');
   return [
