@@ -77,7 +77,13 @@ export function isDeed(
 
 /** The deed as a noun: "gave it a wipe", "put some oil on", "drop of oil on", "two cold pulls", "quick wipe of". */
 function nominal(items: readonly Item[], at: number): boolean {
-  if (items.some((one) => HABIT.test(one.text))) return false;
+  // "gave every bed a wipe" tells of once
+  if (
+    items.some(
+      (one, i) => HABIT.test(one.text) && !(one.text === 'every' && hasTag(items[i + 1], 'part', 'thing')),
+    )
+  )
+    return false;
   const earlier = items.slice(0, at);
   if (earlier.some((one) => isLightDeed(one, 'give'))) return true;
   const light = earlier.some((one) =>

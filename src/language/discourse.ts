@@ -83,7 +83,18 @@ function rangeOf(from: string, to: string, book: NameBook): string[] {
 }
 
 /** "all but cedar", "every printer", "the whole lot"; "all the belts on elm" is elm alone. */
+/** What every machine has: "gave every bed a wipe" is of them all. */
+const OF_EACH = /^(?:beds?|plates?|printers?|machines?|nozzles?|belts?|fans?|rods?|printer's)$/u;
 function allMeant(scene: Scene, explicit: boolean): boolean {
+  if (
+    !explicit &&
+    scene.verbs.some((verb) => verb.deed) &&
+    scene.items.some(
+      (item, at) =>
+        /^(?:every|every single|each)$/u.test(item.text) && OF_EACH.test(scene.items[at + 1]?.text ?? ''),
+    )
+  )
+    return true;
   return scene.items.some((item, at) => {
     if (!isFn(item, 'all', 'each', 'every') || explicit) return false;
     if (scene.items.some((other) => isFn(other, 'except'))) return true;

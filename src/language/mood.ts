@@ -182,6 +182,8 @@ export function readMood(clause: Clause): Mood {
       (item, i) =>
         (isFn(item, 'let-me') &&
           !byAnother(items[i - 1]) &&
+          // "every screw I could reach"
+          !(item.text.endsWith('could') && hasTag(items[i - 1], 'part', 'thing')) &&
           !hasTag(items[i + 1], 'symptom', 'complaint') &&
           !isVerb(items[i + 1], 'find')) ||
         (isFn(item, 'will') &&

@@ -92,6 +92,18 @@ function dayOf(
 ): SenseOf<'date'> | undefined {
   const own = dateIn(scenes[at]);
   if (own && !own.vague) return own;
+  // "6 hours on alder yesterday, 4 on birch": the day is said for the row
+  const [here, ahead] = [scenes[at], scenes[at - 1]];
+  if (
+    here &&
+    ahead &&
+    isBareRow(here) &&
+    here.clause.sentence === ahead.clause.sentence &&
+    !here.mood.planned
+  ) {
+    const before = dateIn(ahead);
+    if (before && !before.vague) return before;
+  }
   // "…, and now it is in use again"
   if (scenes[at]?.items.some((item) => item.text === 'now')) return undefined;
   const sentence = scenes[at]?.clause.sentence;
@@ -144,6 +156,14 @@ function leading(scenes: readonly Scene[], at: number): SenseOf<'date'> | undefi
   const alone = dateIn(first) !== undefined && (first.items.length <= 2 || isHeading(first));
   return alone ? dateIn(first) : undefined;
 }
+/** "4 on birch", "birch 4": a name and a figure whose unit was said before. */
+const isBareRow = (scene: Scene): boolean =>
+  scene.items.length <= 3 &&
+  hasMachine(scene) &&
+  scene.values.length === 1 &&
+  scene.values[0]?.code === 'bare' &&
+  scene.verbs.length === 0 &&
+  scene.nouns.length === 0;
 /** "Evening handover for yesterday", "late shift, March 10": what is told, and nothing of it yet. */
 const isHeading = (scene: Scene): boolean =>
   scene.items.length <= 8 &&

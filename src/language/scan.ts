@@ -142,12 +142,27 @@ function lookUp(tokens: readonly Corrected[], book: NameBook): Item[] {
 
 /** "the first" gives way to "first layer": small words never break a name of the trade that starts within them. */
 function unlessLonger(tokens: readonly Corrected[], at: number, word: Match | undefined): Match | undefined {
+  if (word && word.length > 1 && endsInCount(tokens, at + word.length))
+    return longest(lexicon().words, tokens.slice(at, at + word.length - 1), 0);
   if (!word || word.length < 2 || word.senses.some((s) => s.tag !== 'fn')) return word;
   const last = at + word.length - 1;
   const rival = longest(lexicon().words, tokens, last);
   return rival && rival.length > 1 && rival.senses.some((s) => s.tag === 'part' || s.tag === 'thing')
     ? longest(lexicon().words, tokens.slice(at, last), 0)
     : word;
+}
+
+/** "in two weeks": the number counts what follows, and nothing is in two. */
+function endsInCount(tokens: readonly Corrected[], end: number): boolean {
+  const has = (at: number, tag: Sense['tag']): boolean =>
+    lexicon()
+      .words.next.get(tokens[at]?.text ?? '')
+      ?.senses.some((s) => s.tag === tag) ?? false;
+  return (
+    has(end - 1, 'number') &&
+    /^(?:hours?|hrs?|days?|weeks?|months?|minutes?|mins?)$/u.test(tokens[end]?.text ?? '') &&
+    tokens[end - 2]?.text === 'in'
+  );
 }
 
 /** "ungreased", "unoiled": a deed that was not done. */

@@ -90,6 +90,8 @@ function movesEntry({ items }: Span, at: number): boolean {
 
 /** "it should be 6", "should read petg", "last entry should say elm": of an entry; "cedar should be fine" is of a machine. */
 const oughts = (span: Span): boolean =>
+  // "should be here thursday" is of what was ordered
+  !span.items.some((item) => isFn(item, 'here', 'there', 'ready')) &&
   phrasesOf(span, 'ought').some((one) => {
     let i = one.from - 1;
     while (i >= 0 && !isBreak(span.items[i]) && covered(span, i, 'adverb')) i -= 1;

@@ -15,11 +15,15 @@ import {
 } from '../words/put-off.ts';
 import { type Named, taskPlanned } from './tasks.ts';
 
-const dayIn = (scene: Scene): SenseOf<'date'> | undefined =>
-  sense(
-    scene.items.find((item) => hasTag(item, 'date')),
-    'date',
-  );
+/** "till after the show on the 20th": behind "until" the last day said is meant. */
+function dayIn(scene: Scene): SenseOf<'date'> | undefined {
+  const until = scene.items.findIndex((item) => isFn(item, 'until'));
+  const item =
+    until < 0
+      ? scene.items.find((one) => hasTag(one, 'date'))
+      : scene.items.slice(until).findLast((one) => hasTag(one, 'date') && !sense(one, 'date')?.vague);
+  return sense(item ?? scene.items.find((one) => hasTag(one, 'date')), 'date');
+}
 
 function when(scene: Scene, today: LocalDate): { until?: LocalDate; days?: number; hours?: number } {
   const day = dayIn(scene);

@@ -13,7 +13,7 @@ const LONGEST_LINE = 7;
 function headOf(scene: Scene): Change | undefined {
   if (scene.items.length > 4 || scene.mood.question || scene.mood.negated) return undefined;
   if (isArrival(scene)) return 'in';
-  const words = scene.items.filter((item) => !hasTag(item, 'date') && sense(item, 'value')?.code !== 'clock' && !isFn(item, 'article', 'of', 'just', 'in', 'my', 'on')); // prettier-ignore
+  const words = scene.items.filter((item) => !hasTag(item, 'date') && sense(item, 'value')?.code !== 'clock' && !isFn(item, 'article', 'of', 'just', 'in', 'my', 'on', 'be', 'here', 'have', 'now')); // prettier-ignore
   if (words.length === 0 || !words.every(isHeadWord)) return undefined;
   return HEADS.find(([pattern]) => words.some((item) => pattern.test(item.text)))?.[1];
 }

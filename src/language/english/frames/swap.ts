@@ -125,6 +125,12 @@ function isNew(scene: Scene): boolean {
   )
     return false;
   const noun = scene.nouns.find((one) => one.at > at || one.at < 0);
+  // "the new roll on cedar snapped in the tube": the roll is new
+  if (
+    noun?.part === undefined &&
+    /^(?:spool|print|job|machine|firmware|settings|pack|filament)$/u.test(noun?.code ?? '')
+  )
+    return false;
   // "fresh grease on both": what is new is no part.
   const fresh = sense(scene.items[at + 1], 'part')?.code;
   if (fresh !== undefined && !isPart(fresh)) return false;

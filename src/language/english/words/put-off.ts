@@ -3,7 +3,8 @@
 /** These put off whatever stands with them. */
 export const FIRM_VERBS =
   'postpone, defer, delay, snooze, put off, put back, push, push back, hold off, hold off on, reschedule, bump, shelve, park, skip, put on hold, put on ice, stall, put aside, suspend, adjourn, hang fire on, hold over, table';
-export const FIRM_PHRASES = 'remind me, remind me again, deferral, postponement';
+export const FIRM_PHRASES =
+  'remind me, remind me again, deferral, postponement, put a reminder, set a reminder, put in a reminder, a reminder for';
 
 /** These put off only what a later time stands beside. */
 export const WAITING_VERBS =
