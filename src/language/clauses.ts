@@ -99,6 +99,8 @@ const isLoneFigure = (items: readonly Item[], at: number): boolean =>
 function opensEntry(current: readonly Item[], items: readonly Item[], at: number): boolean {
   const [item, last] = [items[at], current.at(-1)];
   if (!last || !item) return false;
+  // "heard birch made a funny noise yesterday is that sorted": asked in the same breath
+  if (asksAfterwards(current, items, at)) return true;
   // "new motor on elm the old one had died": what was told of the old part is its own clause.
   if (/^(?:the )?(?:old|last|previous|original) one$/u.test(item.text) && isFn(items[at + 1], 'be', 'have'))
     return current.some((one) => hasTag(one, 'part')) && !isFn(last, 'for', 'with', 'of', 'from');
@@ -114,6 +116,22 @@ function opensEntry(current: readonly Item[], items: readonly Item[], at: number
     isAmount(item) && hasTag(last, 'machine') && hasTag(items[at + 1], 'machine') && isAmount(current[0])
   );
 }
+const asksAfterwards = (current: readonly Item[], items: readonly Item[], at: number): boolean =>
+  /^(?:is|are|was|were|did|does|has|have)$/u.test(items[at]?.text ?? '') &&
+  /^(?:that|it|this|they|anyone|anybody|someone|somebody)$/u.test(items[at + 1]?.text ?? '') &&
+  items[at + 2] !== undefined &&
+  current.length >= 3 &&
+  current.some((one) => hasTag(one, 'machine', 'part')) &&
+  current.some(
+    (one) =>
+      hasTag(one, 'complaint', 'symptom', 'date') ||
+      one.senses.some((s) => s.tag === 'verb' && s.form === 'past'),
+  ) &&
+  !current.some((one) =>
+    isFn(one, 'what', 'who', 'when', 'why', 'how', 'which', 'if', 'where', 'than', 'as'),
+  ) &&
+  !hasTag(current.at(-1), 'machine') &&
+  !isFn(current.at(-1), 'article', 'this', 'it', 'not');
 const DANGER: ReadonlySet<string> = new Set(['hot', 'brown', 'melted', 'bare']);
 /** "the psu is humming and hot": the second is said of the same thing, and is the one that matters. */
 const joinsDanger = (items: readonly Item[], at: number): boolean =>
@@ -255,11 +273,14 @@ function join(pieces: readonly Piece[]): Piece[] {
       waiting = { ...piece, items: [...piece.items] };
       return;
     }
-    if (own.only && !isDitto(piece.items) && near && piece.joint !== 'colon') {
+    const heads =
+      nextNear && next.joint === 'colon' && next.sentence === piece.sentence && piece.joint === 'comma';
+    if (own.only && !isDitto(piece.items) && near && piece.joint !== 'colon' && !heads) {
       last.items.push(...(piece.joint === 'bracket' ? against(last.items.at(-1), piece.items) : piece.items));
       return;
     }
-    if (own.only && !isDitto(piece.items) && nextNear && !near) {
+    // "alder: counter 4131 h, birch: 2322 h": a name before a colon heads what follows
+    if (own.only && !isDitto(piece.items) && nextNear && (!near || heads)) {
       waiting = { ...piece, items: [...piece.items] };
       return;
     }

@@ -83,6 +83,12 @@ const MERE = new Set(['shelf', 'side', 'job', 'corner', 'floor', 'gauge', 'paper
 /** What a deed is done with: "fresh grease on both" is of what stands before. */
 const STUFF = new Set<string>(['oil', 'grease', 'cloth', 'alcohol', 'air-can']);
 
+/** "pulled the tube and cut 3 mm off". */
+const cutsOff = (scene: Scene): boolean =>
+  scene.clause.joint !== 'sentence' &&
+  scene.verbs.some((verb) => verb.deed && verb.code === 'trim') &&
+  scene.values.some((value) => value.code === 'other');
+
 /** "put fresh oil on them": on what was named before. */
 const putsOn = (scene: Scene, at: number): boolean =>
   isFn(scene.items[at + 1], 'on') && isFn(scene.items[at + 2], 'they', 'it', 'both', 'these');
@@ -119,7 +125,7 @@ function lendNouns(scenes: readonly Scene[]): Scene[] {
       return { ...scene, nouns: [...scene.nouns, ...last.slice(-1).map((noun) => ({ ...noun, at: -1 }))] };
     if (own.length > 0) last = own;
     else if (
-      (((points || follows(scene)) && does) ||
+      (((points || follows(scene) || cutsOff(scene)) && does) ||
         scene.items.some((item) => /^new ones?$|^(?:fresh|spare) one$/u.test(item.text))) &&
       last.length > 0
     )

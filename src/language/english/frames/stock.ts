@@ -146,7 +146,10 @@ export function direction(scene: Scene): Change | undefined {
 const usedUp = (scene: Scene): boolean =>
   scene.items.length <= 6 &&
   (/\b(?:is|are) (?:all|all gone|finished|empty|used up|at an end|no more there)$/u.test(scene.text) ||
+    lastGone(scene) ||
     /\b(?:don't|do not|haven't|have not)(?: have| got)? (?:any )?more\b/u.test(scene.text));
+const lastGone = (scene: Scene): boolean =>
+  /\blast\b.*\b(?:gone|used|used up|finished|empty)$/u.test(scene.text);
 /** "six wheels and two idlers in": a list and whither it went. */
 function arrivesIn(scene: Scene): boolean {
   const last = scene.items.findLast((item) => !hasTag(item, 'date') && !isFn(item, 'now', 'just'));
@@ -208,7 +211,8 @@ export function readStock(scene: Scene): Draft[] {
         item.text.endsWith('out of') || (item.text === 'out' && isFn(item, 'out')) || item.text === 'out',
     );
   return nouns.flatMap((noun): Draft[] => {
-    const said = quantity(scene, noun);
+    // "last heat break gone": none is left
+    const said = lastGone(scene) ? 0 : quantity(scene, noun);
     if (said === undefined && !(change === 'count' && none)) return [];
     const n = said ?? 0;
     const fitted = fittedIn(scene);

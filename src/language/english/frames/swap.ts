@@ -98,8 +98,11 @@ function isNew(scene: Scene): boolean {
   )
     return true;
   const at = scene.items.findIndex((item) => isFn(item, 'new'));
+  const until = scene.items.findIndex((item) => isFn(item, 'until'));
   if (
     at < 0 ||
+    // "out of order until the new thermistor arrives"
+    (until >= 0 && until < at) ||
     scene.verbs.some(
       (verb) =>
         [

@@ -2,7 +2,7 @@
 import { hasTag, isFn, isThing, isVerb, sense } from '../../item.ts';
 import { type Phrase, phraseReader } from '../../phrases.ts';
 import { RUNNING_WORDS } from '../words/running.ts';
-import { amounts } from './usage-figures.ts';
+import { type Amounts, amounts } from './usage-figures.ts';
 import {
   asserted,
   deedOf,
@@ -25,7 +25,7 @@ const said = (
 /** Above this many hours in one go a bare figure is more likely a counter's. */
 const ONE_RUN_HOURS = 200;
 
-const RUNNING = ['run', 'print', 'put', 'use', 'give', 'did', 'get', 'log'] as const;
+const RUNNING = ['run', 'print', 'put', 'use', 'give', 'did', 'get', 'log', 'make'] as const;
 
 /** "counters: birch 2318, hazel 1764, maple 3055": a name and a figure in a row that a counter opened. */
 const inCounterRow = (scene: Scene, earlier: readonly Scene[]): boolean =>
@@ -113,7 +113,7 @@ function elsewhere(scene: Scene, before: Scene | undefined): boolean {
   }
   return (
     someFn(scene, 'every', 'ago') ||
-    (someFn(scene, 'until') && valueOf(scene, 'grams', 'metres') === undefined) ||
+    (someFn(scene, 'until') && valueOf(scene, 'grams', 'metres') === undefined && !fromUntil(scene)) ||
     scene.items.some(
       (item, i) =>
         isFn(item, 'after', 'in', 'before', 'than') &&
@@ -126,6 +126,13 @@ function elsewhere(scene: Scene, before: Scene | undefined): boolean {
   );
 }
 
+/** "made 7.5 hours from yesterday evening until this morning": when it ran. */
+const fromUntil = (scene: Scene): boolean => {
+  const [value] = scene.values;
+  const from = scene.items.findIndex((item) => isFn(item, 'from'));
+  const until = scene.items.findIndex((item) => isFn(item, 'until'));
+  return value !== undefined && value.at < from && from < until && scene.verbs.some((verb) => verb.deed);
+};
 /** "… 5 hours with birch and after 2 hours with rowan": "after" for "after that". */
 const goesOn = (scene: Scene, before: Scene | undefined): boolean =>
   before !== undefined && before.clause.sentence === scene.clause.sentence && hasMachine(before) && valueOf(before, 'hours') !== undefined; // prettier-ignore
@@ -223,13 +230,24 @@ export function readUsage(
   const material =
     scene.materials[0] ??
     (someFn(scene, 'same') || headsRow(scene, before) ? before?.materials[0] : undefined);
-  return [
+  return runsIn(scene, amount).map((one) =>
     draft(
       scene,
-      { kind: 'usage', ...amount, ...(material === undefined ? {} : { material }) },
+      { kind: 'usage', ...one, ...(material === undefined ? {} : { material }) },
       ran ? 'usage: ran x amount' : 'usage: machine x amount',
     ),
-  ];
+  );
+}
+/** "2 h, 4 h and 45 min", "2h30 1h15": figures side by side are a run each. */
+function runsIn(scene: Scene, amount: Amounts): readonly Amounts[] {
+  const spans = scene.values.filter((value) => value.code === 'hours');
+  const [first] = spans;
+  const side =
+    first !== undefined &&
+    spans.length > 1 &&
+    spans.every((value, i) => value.at === first.at + i) &&
+    scene.values.every((value) => value.code === 'hours' || (value.code === 'bare' && value.at < first.at));
+  return side ? spans.map(({ value }) => ({ hours: value })) : [amount];
 }
 /** "alder and birch have each worked two hours": the machine did; who says "I worked" was at it. */
 function worked(scene: Scene): boolean {

@@ -23,7 +23,7 @@ export const CONTROL_WORDS = {
   ought:
     "to read, is to read, is to be, to be read, shall read, should have been, should be, should read, should say, should've been, shoulda been, should have said, should have read, should have written, should have put, ought to be, ought to read, was meant to be, was supposed to be, supposed to be, supposed to say, was meant to say, needs to be, has to be, must be, must read, must say, has to read, has to say",
   /** Enough beside a value alone, but said of much else too. */
-  hint: 'sorry, sry, soz, no, nope, wait, hang on, hold on, actually, rather, or rather, err, er, erm, uh, um, apologies, my apologies, pardon, well, nah, oh',
+  hint: 'excuse me, pardon me, sorry, sry, soz, no, nope, wait, hang on, hold on, actually, rather, or rather, err, er, erm, uh, um, apologies, my apologies, pardon, well, nah, oh',
   /** "change that to", "correct the hours to": what follows is the right thing. */
   change:
     'change, correct, amend, fix, edit, set, update, alter, adjust, swap, put, move, book, log, switch, count, revise, put right, make, turn, rectify, transfer, reassign, assign, record, enter, attribute, shift, please change, belongs, belong',

@@ -55,7 +55,7 @@ export const CUE_WORDS: Readonly<Record<AskCue, string>> = {
     'run down, rundown, give me the run down, brief me, catch me up, catch up, fill me in, up to speed, get me up to speed, bring me up to speed, bring me up to date, up to date, low down, lowdown, debrief',
   fit: 'readiness, can, could, will, would, is, ok, okay, ready, fit, good, safe, able, fine, up to, up for, trust, handle, manage, alright, may, good for, cope, survive, make it, make it through, take on, suitable, capable, possible, in shape, risk, rely on, last, finish, get through, does',
   'long-job':
-    'overnight, over night, all night, all weekend, the weekend, weekend, this weekend, over the weekend, long print, long job, long run, big print, big job, marathon, all day, through the night, unattended',
+    'all nighter, all-nighter, an all nighter, overnight, over night, all night, all weekend, the weekend, weekend, this weekend, over the weekend, long print, long job, long run, big print, big job, marathon, all day, through the night, unattended',
   lifetime:
     'lifetime, life time, life of, expected life, average life, lifespan, life span, life expectancy, service life, mean life, average lifetime, durability, life, longevity, wear out, usually last, normally last, typically last, generally last, tend to last, last on average, last longer, last here, last us, lasts, live, lives, living, endure',
   expect:

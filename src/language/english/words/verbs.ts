@@ -30,7 +30,7 @@ export const VERB_WORDS: Readonly<Record<VerbClass, string>> = {
     'adjust, readjust, re adjust, set, reset, re set, tweak, dial in, trim in, fine tune, tune, tune up, retune, re tune, correct, set up, rejig, take out the play, turn, shim, nudge, redo, re do, take the play out, take play out, dial',
   calibrate:
     'determine, re determine, redetermine, calibrate, recalibrate, re calibrate, cal, autotune, pid tune, pid, recal, auto tune',
-  trim: 'trim, cut, cut off, snip, snip off, shorten, recut, re cut, square off, lop, lop off, cut back, trim back, trim off, slice off, crop, slice, nip off, clip off, chop, chop off, shave, shave off, cut square, re trim, retrim, cut down, take off the end, re square the end',
+  trim: 'cut away, take away from the end, trim, cut, cut off, snip, snip off, shorten, recut, re cut, square off, lop, lop off, cut back, trim back, trim off, slice off, crop, slice, nip off, clip off, chop, chop off, shave, shave off, cut square, re trim, retrim, cut down, take off the end, re square the end',
   clear:
     'clear, clear out, empty, empty out, unjam, un jam, unblock, unclog, un clog, free, free up, clear up, declog, de clog, dislodge, unplug the nozzle, poke out, poke, push through, get it flowing, get it flowing again, get flowing again, get it going, drill out, dejam, de jam, sort the jam, burn out, de clogged, fish out, unstick, ream, ream out, shift the jam, got it feeding again, winkle out, tease out, evict, extract, get the flow back, purge through',
   pull: 'cold pull, atomic pull, hot pull, coldpull, nylon pull, cold pulls',
