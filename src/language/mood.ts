@@ -172,9 +172,11 @@ export function readMood(clause: Clause): Mood {
   const { items } = clause;
   const fns = fnsOf(items);
   const some = (...codes: Parameters<typeof isFn>[1][]): boolean => codes.some((code) => fns.has(code));
-  const future = items.some((item) =>
-    item.senses.some((s) => s.tag === 'date' && s.past === s.future && !s.vague && isTomorrow(item)),
-  );
+  const future =
+    items.some((item) => hasTag(item, 'date') && /^next (?!to\b)/u.test(item.text)) ||
+    items.some((item) =>
+      item.senses.some((s) => s.tag === 'date' && s.past === s.future && !s.vague && isTomorrow(item)),
+    );
   const carriedOut = some('had-to');
   const promised =
     !carriedOut &&

@@ -42,7 +42,8 @@ const THING =
 const hasDid = (scene: Scene): boolean => scene.verbs.some((verb) => verb.deed && verb.code === 'did');
 
 function leftOver(scene: Scene): { why: string; doubt: Doubt } | undefined {
-  if (!asserted(scene)) return undefined;
+  if (!asserted(scene) || scene.verbs.some((verb) => verb.code === 'say' && verb.form === 'past'))
+    return undefined;
   const machine = scene.items.some((item) => hasTag(item, 'machine'));
   const foreign = scene.items.some((item) => hasTag(item, 'foreign'));
   if (foreign && !machine) return undefined;

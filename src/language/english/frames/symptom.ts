@@ -20,6 +20,8 @@ function nearest(scene: Scene, at: number): NounAt[] {
 function fromComplaint(scene: Scene, at: number, complaint: SenseOf<'complaint'>): Seen | undefined {
   const row = SYMPTOMS_OF[complaint.code];
   const nouns = outermostLast(complaint.code, nearest(scene, at));
+  // "wet glue on the bed": of no filament
+  if (complaint.code === 'wet' && nouns.some((one) => WET_THINGS.has(one.code))) return undefined;
   if (
     isCopula(scene, at) ||
     isParticle(scene, at) ||
@@ -43,6 +45,15 @@ function fromComplaint(scene: Scene, at: number, complaint: SenseOf<'complaint'>
     : undefined;
 }
 
+const WET_THINGS: ReadonlySet<string> = new Set([
+  'glue',
+  'floor',
+  'cloth',
+  'paper',
+  'hands',
+  'build-plate',
+  'bed',
+]);
 /** "the surface of the print is ugly": the print is only where the surface is. */
 const outermostLast = (complaint: string, nouns: NounAt[]): NounAt[] =>
   complaint === 'weird' || complaint === 'stiff'
