@@ -159,7 +159,8 @@ function inList(items: readonly Item[], at: number): boolean {
   )
     i -= 1;
   return (
-    (isFn(items[i], 'on', 'in', 'for', 'at', 'of', 'both', 'except') && items[i]?.text !== 'to') ||
+    (isFn(items[i], 'on', 'in', 'for', 'at', 'of', 'both', 'except', 'through') && items[i]?.text !== 'to') ||
+    /\bthrough$/u.test(items[i]?.text ?? '') ||
     // "the power cut caught juniper and maple in the middle of a print"
     /^(?:caught|hit|affected|took out|knocked out|interrupted|killed|stopped)$/u.test(items[i]?.text ?? '')
   );

@@ -1,7 +1,7 @@
 /** What a clause takes from its neighbours before any frame reads it: mood, and the thing that "it" stands for. */
-import { isInterrogative } from './mood.ts';
+import { isInterrogative, readMood } from './mood.ts';
 import { hasTag, isFn, type Item } from './item.ts';
-import type { NounAt, Scene } from './scene.ts';
+import { makeScene, type NounAt, type Scene } from './scene.ts';
 
 /** Conditions and quotes hold to the end of their sentence; a question mark only for what asks. */
 function settleMoods(scenes: readonly Scene[]): Scene[] {
@@ -304,5 +304,42 @@ function lendBack(scenes: readonly Scene[]): Scene[] {
   });
 }
 
+const putsOff = (item: Item | undefined): boolean =>
+  item?.senses.some((s) => s.tag === 'verb' && s.code === 'put-off') === true &&
+  !hasTag(item, 'part', 'thing');
+/** "Move the plate check on elm and the probe check on cedar to Tuesday": one putting off, and one day, for both. */
+function sharePutOff(scenes: readonly Scene[]): readonly Scene[] {
+  return scenes.map((scene, i) => {
+    const [before, after] = [scenes[i - 1], scenes[i + 1]];
+    const opens =
+      putsOff(scene.items[0]) && after !== undefined && goesOn(scene, after) && untilIn(scene) < 0;
+    if (opens && untilIn(after) > 0)
+      return remade(scene, [...scene.items, ...after.items.slice(untilIn(after))]);
+    const closes =
+      before !== undefined && putsOff(before.items[0]) && goesOn(before, scene) && untilIn(before) < 0;
+    return closes && untilIn(scene) > 0
+      ? remade(scene, [...before.items.slice(0, 1), ...scene.items])
+      : scene;
+  });
+}
+const goesOn = (scene: Scene, after: Scene): boolean =>
+  after.clause.joint === 'and' &&
+  after.clause.sentence === scene.clause.sentence &&
+  [scene, after].every((one) => one.machine && one.nouns.length > 0) &&
+  !putsOff(after.items[0]);
+/** Where "to Tuesday", "until Friday", "by a week" begins; nothing but the time may stand behind it. */
+const untilIn = ({ items }: Scene): number => {
+  const at = items.findLastIndex((item) => isFn(item, 'to', 'until', 'by'));
+  return at > 0 &&
+    items.slice(at + 1).length > 0 &&
+    items.slice(at + 1).every((item) => hasTag(item, 'date', 'value') || isFn(item, 'article'))
+    ? at
+    : -1;
+};
+const remade = (scene: Scene, items: readonly Item[]): Scene => {
+  const clause = { ...scene.clause, items };
+  return makeScene(clause, readMood(clause), scene.index, scene.named);
+};
+
 export const inContext = (scenes: readonly Scene[]): Scene[] =>
-  lendVerbs(lendShelf(lendNouns(sameNut(lendBack(wishBack(settleMoods(scenes)))))));
+  lendVerbs(lendShelf(lendNouns(sameNut(lendBack(wishBack(settleMoods(sharePutOff(scenes))))))));

@@ -159,9 +159,26 @@ const digits: Reader = (items, at, today) => {
   if (sep !== '/' || !/^\d{1,2}$/u.test(a ?? '') || !/^\d{1,2}$/u.test(b ?? '') || (parts[1]?.gap ?? true))
     return undefined;
   const year = sep2 === '/' && /^\d{2,4}$/u.test(c ?? '') ? c : undefined;
-  if (year === undefined && !isFn(items[at - 1], 'on', 'until', 'by', 'since')) return undefined;
+  if (year === undefined && !isFn(items[at - 1], 'on', 'until', 'by', 'since') && !headsLine(items, at))
+    return undefined;
   return short(Number(a), Number(b), year, at + (year === undefined ? 3 : 5), today);
 };
+/** "3/6: replaced …": what a line of a log opens with. */
+const headsLine = (items: readonly Item[], at: number): boolean =>
+  (at === 0 || /^(?:\n|[.;\u2022])$/u.test(items[at - 1]?.text ?? '')) &&
+  /^[:,-]$/u.test(items[at + 3]?.text ?? '');
+/** A day and a month whose order cannot be told: the nearer one, where the other one is far away. */
+const NEAR_DAYS = 45;
+const daysApart = (a: LocalDate, b: LocalDate): number =>
+  Math.abs(Date.parse(a) - Date.parse(b)) / 86_400_000;
+function eitherOrder(day: number, month: number, today: LocalDate): DateSense | undefined {
+  const first = nearYear(month, day, today);
+  const other = day <= 12 ? nearYear(day, month, today) : undefined;
+  if (!first || !other) return first;
+  const nearer = (a: LocalDate, b: LocalDate): LocalDate =>
+    daysApart(a, today) > NEAR_DAYS && daysApart(b, today) <= NEAR_DAYS ? b : a;
+  return { tag: 'date', past: nearer(first.past, other.past), future: nearer(first.future, other.future) };
+}
 function short(
   day: number,
   month: number,
@@ -171,7 +188,7 @@ function short(
 ): DateRead | undefined {
   const [d, m] = month > 12 ? [month, day] : [day, month];
   if (year === undefined) {
-    const date = nearYear(m, d, today);
+    const date = eitherOrder(d, m, today);
     return date ? { end, date } : undefined;
   }
   const date = dateOf(year.length === 2 ? 2000 + Number(year) : Number(year), m, d);

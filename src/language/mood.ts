@@ -215,6 +215,7 @@ export function readMood(clause: Clause): Mood {
         ownDenial(items, i) ||
         (isFn(item, 'not') &&
           !/^(?:not only|not just)/u.test(`${item.text} ${items[i + 1]?.text ?? ''}`) &&
+          !isUntroubled(items, i) &&
           !hasTag(items[i + 1], 'machine')),
     ),
     planned: !carriedOut && (some('will') || future),
@@ -222,7 +223,12 @@ export function readMood(clause: Clause): Mood {
     wished:
       !carriedOut &&
       (some('should', 'would') ||
-        (items.some((item) => isVerb(item, 'order') && !hasTag(item, 'fn')) &&
+        (items.some(
+          (item, i) =>
+            isVerb(item, 'order') &&
+            !hasTag(item, 'fn') &&
+            !(item.text === 'order' && isFn(items[i - 1], 'possessive', 'article', 'my', 'this')),
+        ) &&
           !items.some((item) =>
             item.senses.some((s) => s.tag === 'verb' && s.code === 'arrive' && s.form === 'past'),
           ))),
@@ -240,6 +246,19 @@ const isKindlyDone = (items: readonly Item[]): boolean =>
   items.some(
     (item, at) => item.text === 'kindly' && items[at + 1] !== undefined && pastOnly(items[at + 1] ?? item),
   );
+
+/** "ran 5 hours without trouble", "printed all night without a hitch": it was done all the same. */
+const isUntroubled = (items: readonly Item[], at: number): boolean =>
+  items[at]?.text === 'without' &&
+  items
+    .slice(at + 1, at + 4)
+    .some(
+      (item) =>
+        hasTag(item, 'symptom') ||
+        /^(?:troubles?|problems?|issues?|hitch|hitches|faults?|incidents?|jams?|stops?|stopping|complaints?|errors?|interruption|fail|failure|fuss|drama)$/u.test(
+          item.text,
+        ),
+    );
 
 /** "one of the rods", "one of our plates": which of several like parts it was leaves nothing in doubt. */
 const picks = (items: readonly Item[], at: number): boolean =>

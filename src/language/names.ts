@@ -92,6 +92,7 @@ export function readNumbers(items: readonly Item[], book: NameBook): Item[] {
   return out;
 }
 
+const MOST_PRINTERS = 99;
 /** How many items stand before the figure; undefined where no machine's number is meant. */
 function leadOf(items: readonly Item[], at: number, book: NameBook): number | undefined {
   const item = items[at];
@@ -99,6 +100,8 @@ function leadOf(items: readonly Item[], at: number, book: NameBook): number | un
     return digits(items[at + 1]) !== undefined && !(items[at + 1]?.gap ?? true) ? 1 : undefined;
   if (isFn(item, 'number-sign') && digits(items[at + 1]) !== undefined) {
     if (item?.text === 'no' && !/^\d/u.test(items[at + 1]?.text ?? '')) return undefined;
+    // "wait no 350": no printer has such a number
+    if (item?.text === 'no' && Number(items[at + 1]?.text) > MOST_PRINTERS) return undefined;
     const dotted = items[at + 1]?.text === '.';
     return dotted ? 2 : 1;
   }

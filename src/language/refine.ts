@@ -309,7 +309,7 @@ const RULES: readonly Rule[] = [
   {
     name: 'one question for one wish',
     why: '"what tension, in newtons?" asks once; the fuller question stands',
-    apply: (placed) =>
+    apply: (placed, scenes) =>
       placed.filter((one, at) => {
         const { act } = one;
         if (act.kind !== 'ask') return true;
@@ -317,6 +317,23 @@ const RULES: readonly Rule[] = [
           (other) =>
             other !== one && other.act.kind === 'ask' && other.act.topic === act.topic && near(one, other),
         );
+        // "if I book elm for 40 hours, will it hold?"
+        if (
+          scenes[one.draft.clause]?.mood.conditional &&
+          around(placed, at).some(
+            (other) =>
+              other !== one && other.act.kind === 'ask' && other.draft.clause === one.draft.clause + 1,
+          )
+        )
+          return false;
+        // "Hand-over for rowan. It did 3 hours of tpu. …": a heading
+        if (
+          act.topic === 'handover' &&
+          !scenes[one.draft.clause]?.mood.question &&
+          one.draft.clause === 0 &&
+          placed.some((other) => other.act.kind !== 'ask' && other.act.kind !== 'unclear')
+        )
+          return false;
         // "are there any tasks which are overdue"
         const late = act.topic === 'due' && act.machine === undefined && around(placed, at).some((other) => other.act.kind === 'ask' && other.act.topic === 'overdue' && near(one, other)); // prettier-ignore
         if (late) return false;

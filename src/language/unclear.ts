@@ -80,6 +80,16 @@ function leftOver(scene: Scene): { why: string; doubt: Doubt } | undefined {
     return { why: 'Which task was it?', doubt: { field: 'task', said, options: [] } };
   if (deed && !foreign && /\b(?:maintenance|servicing|upkeep|a service)\b/u.test(said))
     return { why: 'Which machine, and what was done?', doubt: { field: 'machine', said, options: [] } };
+  // "worked on birch", "something got done on 5"
+  if (
+    machine &&
+    scene.nouns.length === 0 &&
+    scene.values.every((v) => v.code === 'bare') &&
+    /^(?:i |we )?(?:worked on|did some work on|did a bit on|did something (?:on|to)|something (?:got|was) (?:done|changed|replaced|cleaned))\b/u.test(
+      scene.text,
+    )
+  )
+    return { why: 'Which task was it?', doubt: { field: 'task', said, options: [] } };
   // "did the thing on maple like we talked about"
   if (hasDid(scene) && machine && scene.nouns.length === 0 && THING.test(scene.text))
     return { why: 'Which task was it?', doubt: { field: 'task', said, options: [] } };

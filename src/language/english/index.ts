@@ -52,7 +52,7 @@ export const PART_FRAMES: readonly (Frame & { readonly bars: readonly string[] }
   { name: 'swap', why: 'takes its part, reason and spare with it', bars: ['stock', 'done', 'symptom', 'load', 'state'], read: (scene, _, { before, after }) => readSwap(scene, before, after) },
   { name: 'stock', why: 'parts on a shelf are not parts of a machine', bars: ['done', 'usage', 'meter', 'symptom', 'load', 'state'], read: (scene) => readStock(scene) },
   { name: 'meter', why: 'an absolute figure, before it is taken for hours run', bars: ['usage', 'load', 'state'], read: (scene, _, { earlier }) => readMeter(scene, earlier) },
-  { name: 'load', why: 'grams of a spool are not grams run', bars: ['usage', 'done', 'symptom'], read: (scene) => readLoad(scene) },
+  { name: 'load', why: 'grams of a spool are not grams run', bars: ['usage', 'done', 'symptom'], read: (scene, _, { before }) => readLoad(scene, before) },
   { name: 'done', why: 'a repair absorbs the fault in its own clause', bars: ['symptom', 'usage', 'state'], read: (scene, _, { earlier }) => readDone(scene, earlier) },
   { name: 'state', why: 'the machine as a whole', bars: ['deadsymptom'], read: (scene, _, { before }) => readState(scene, before) },
   { name: 'symptom', why: 'what is wrong with it', bars: [], read: (scene, seen) => (asserted(scene) || onlyNegated(scene) && !scene.mood.hedged ? symptomDrafts(scene, asserted(scene) ? seen : []) : []) },

@@ -15,6 +15,8 @@ const LONGEST_TELEGRAM = 7;
 function terse(scene: Scene): boolean {
   const { items, mood } = scene;
   if (mood.negated || items.length > LONGEST_TELEGRAM) return false;
+  // "shelf count done"
+  if (items.some((item) => isFn(item, 'did-it')) && !mood.question) return false;
   // "#6 can be used again" tells.
   if (
     !mood.question &&

@@ -43,6 +43,9 @@ export function sidesOf(span: Span): Sided[] {
       side = 'right';
       told = false;
       opened = found.length;
+    } else if (told && startsAt(span, at, 'ought') !== undefined) {
+      side = 'right';
+      told = false;
     } else if (turns(item)) side = told ? 'right' : 'wrong';
     else if (denies(item)) side = 'wrong';
     else if (tells(span, at)) {

@@ -195,6 +195,14 @@ function spokenOf(scene: Scene, before: Scene | undefined): Named[] {
 /** The verb of putting off is no deed of care: "skip", "leave", "move". */
 const withoutPutOff = (scene: Scene): Scene => ({
   ...scene,
+  // "let the rods slide": no rail
+  nouns: scene.nouns.filter(
+    (noun) =>
+      !(
+        scene.items[noun.at]?.text === 'slide' &&
+        scene.items.slice(0, noun.at).some((item) => /^(?:let|lets|letting)$/u.test(item.text))
+      ),
+  ),
   verbs: scene.verbs.filter(
     (verb) =>
       !isVerb(scene.items[verb.at], 'put-off') || isVerb(scene.items[verb.at], 'look', 'clean', 'tighten'),

@@ -227,7 +227,10 @@ function fitsPart(scene: Scene): ReturnType<typeof deedOf> {
     !scene.verbs.some((verb) => verb.code === 'take' || verb.code === 'get');
   if (fit) return onShelf && !hasMachine(scene) ? undefined : fit;
   const put = deedOf(scene, 'put', 'get', 'give');
-  if (!put || !(someFn(scene, 'new') || scene.items.some((item) => hasTag(item, 'spec')))) return undefined;
+  const another =
+    someFn(scene, 'another') && scene.nouns.length > 0 && scene.nouns.every((noun) => noun.at < 0);
+  if (!put || !(someFn(scene, 'new') || another || scene.items.some((item) => hasTag(item, 'spec'))))
+    return undefined;
   const stocked = scene.nouns.some(
     (noun) => noun.code === 'shelf' || noun.code === 'spool' || noun.code === 'filament',
   );

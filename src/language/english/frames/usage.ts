@@ -1,4 +1,5 @@
 /** Operating time, filament run, the counter read, a spool mounted. */
+import type { Material } from '../../../maintenance/codes.ts';
 import { hasTag, isFn, isThing, isVerb, sense } from '../../item.ts';
 import { type Phrase, phraseReader } from '../../phrases.ts';
 import { RUNNING_WORDS } from '../words/running.ts';
@@ -210,8 +211,11 @@ export function readUsage(
   const terse =
     (hasMachine(scene) || listGoesOn(scene, before)) &&
     scene.verbs.every((verb) => !verb.deed || ['run', 'print', 'did', 'put', 'use'].includes(verb.code)) &&
-    scene.nouns.every((noun) =>
-      ['print', 'filament', 'job', 'counter', 'machine', 'gunk'].includes(noun.code),
+    scene.nouns.every(
+      (noun) =>
+        ['print', 'filament', 'job', 'counter', 'machine', 'gunk'].includes(noun.code) ||
+        // "log 1,450 g of pla on juniper"
+        (noun.code === 'entry' && noun.at === 0),
     ) &&
     !hasBlocking(scene);
   if (!ran && !putOn && !terse && !busy(scene) && !putIn(scene)) return [];
@@ -306,9 +310,24 @@ function isOnMachine({ items }: Scene): boolean {
   );
 }
 
+/** "dried the petg for hazel, then mounted it". */
+const mountsIt = (scene: Scene, before: Scene | undefined): Material | undefined =>
+  before !== undefined &&
+  scene.clause.sentence === before.clause.sentence &&
+  scene.materials.length === 0 &&
+  scene.nouns.every((noun) => noun.at < 0) &&
+  scene.values.length === 0 &&
+  someFn(scene, 'it') &&
+  deedOf(scene, 'load') !== undefined &&
+  deedOf(before, 'dry') !== undefined
+    ? before.materials[0]
+    : undefined;
+
 /** "fresh roll of petg on rowan, 750 g", "loaded maple with nylon-cf", "elm has tpu in it now". */
-export function readLoad(scene: Scene): Draft[] {
+export function readLoad(scene: Scene, before?: Scene): Draft[] {
   if (!asserted(scene)) return [];
+  const lent = mountsIt(scene, before);
+  if (lent !== undefined) return [draft(scene, { kind: 'load', material: lent }, 'load: it x machine')];
   const spool = scene.nouns.some((noun) => noun.code === 'spool' || noun.code === 'filament');
   const material = scene.materials[0];
   if (!spool && material === undefined) return [];
