@@ -59,6 +59,13 @@ export function isDeed(
   // "the pulley was broken" tells of a trouble, "broke a nozzle" of a spare.
   if (code === 'bin' && hasTag(items[at], 'complaint') && isFn(before, 'be') && before?.text !== 'got')
     return false;
+  // "the replaced thermistor was from the good batch"
+  if (
+    (form === 'past' || form === 'both') &&
+    /^(?:the|this|that|my|our)$/u.test(before?.text ?? '') &&
+    hasTag(items[at + 1], 'part')
+  )
+    return false;
   const toBe = before?.text === 'be' || (isFn(before, 'be') && isFn(items[at - 2], 'should', 'will', 'to'));
   if (toBe || /^(?:can|may)$/u.test(before?.text ?? '')) return false;
   if (form === 'past') return !isFn(before, 'should', 'to') || before?.text === 'had';

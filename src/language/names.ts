@@ -248,7 +248,10 @@ function isOrdinary(items: readonly Item[], at: number, shared: boolean): boolea
   // "rowan's car", "hazel's laptop": what is owned is of another trade, so the owner is a person.
   if (isFn(next, 'possessive') && isOutside(items[at + 2])) return true;
   const counts = /^[\d#]/u.test(items[at + 2]?.text ?? '');
-  if ((hasTag(next, 'human') && !counts) || hasTag(before, 'before-person', 'before-stuff')) return true;
+  // "the belt on cedar is coming apart": of a part, and no person comes
+  const ofPart = isFn(before, 'on', 'in', 'of', 'from') && hasTag(items[at - 2], 'part', 'thing');
+  if ((hasTag(next, 'human') && !counts && !ofPart) || hasTag(before, 'before-person', 'before-stuff'))
+    return true;
   if (isFn(before, 'article') && before?.text !== 'the' && !hasTag(next, 'part')) return true;
   if (hasTag(items[at - 2], 'before-stuff') && isFn(before, 'article')) return true;
   return shared && !namePlace(items, at);

@@ -119,9 +119,12 @@ function verbsOf(item: Item, at: number, items: readonly Item[], mood: Mood, nam
 
 /** "off until somebody has looked at it": what is waited for has not been done. */
 const isAwaited = (at: number, items: readonly Item[]): boolean =>
-  items
-    .slice(Math.max(0, at - 6), at)
-    .some((one, i, row) => isFn(one, 'until') && i < row.length - 1 && one.text !== 'up to');
+  items.slice(Math.max(0, at - 6), at).some(
+    (one, i, row) =>
+      (isFn(one, 'until') && i < row.length - 1 && one.text !== 'up to') ||
+      // "worse since we changed the plate": when, and told before
+      (one.text === 'since' && isFn(row[i + 1], 'i', 'we', 'they', 'someone')),
+  );
 
 /** "did trim half an inch off it": the deed is the verb behind. */
 const isEmphatic = (item: Item, next: Item | undefined): boolean =>
@@ -199,7 +202,9 @@ function boreNoun(items: readonly Item[], nouns: NounAt[]): NounAt[] {
   const fits = items.some(
     (item) =>
       item.senses.some(
-        (s) => s.tag === 'verb' && ['fit', 'swap', 'install', 'put', 'look', 'load'].includes(s.code),
+        (s) =>
+          s.tag === 'verb' &&
+          ['fit', 'swap', 'install', 'put', 'look', 'load', 'arrive', 'buy', 'count', 'bin'].includes(s.code),
       ) || isFn(item, 'new'),
   );
   const at = items.findIndex(

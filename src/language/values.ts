@@ -286,6 +286,8 @@ function wordsIn(items: readonly Item[], at: number, phrase: string): number {
 function article(items: readonly Item[], at: number): Read | undefined {
   if (/^(?:kilo|kg)$/u.test(items[at]?.text ?? '') && items[at + 1]?.text === 'of')
     return { end: at + 1, unit: 'grams', value: 1000 };
+  if (/^(?:full|whole)$/u.test(items[at]?.text ?? '') && sense(items[at + 1], 'unit')?.code === 'kilograms')
+    return { end: at + 2, unit: 'grams', value: 1000 };
   if (items[at]?.text === 'fortnight') return { end: at + 1, unit: 'days', value: 14 };
   if (items[at]?.text === 'a' && items[at + 1]?.text === 'fortnight')
     return { end: at + 2, unit: 'days', value: 14 };
@@ -327,6 +329,15 @@ function signed(items: readonly Item[], at: number): number | undefined {
   return unitAt(items, at + 2) === undefined ? value : undefined;
 }
 
+/** "ten hardened 0.4s": nozzles of that size, and no seconds. */
+function boresAt(items: readonly Item[], at: number): Item | undefined {
+  const [item, next] = [items[at], items[at + 1]];
+  const value = /^[01][.,]\d{1,2}$/u.test(item?.text ?? '') ? figure(item) : undefined;
+  if (!item || !next || value === undefined || value >= 2) return undefined;
+  const bores = (next.text === 's' && !next.gap) || next.text === "'s";
+  return bores ? { ...item, to: next.to, senses: [{ tag: 'value', code: 'bare', value }] } : undefined;
+}
+
 export function readValues(items: readonly Item[]): Item[] {
   const out: Item[] = [];
   for (let at = 0; at < items.length;) {
@@ -335,6 +346,12 @@ export function readValues(items: readonly Item[]): Item[] {
     const change = signed(items, at);
     if (change !== undefined) {
       out.push(merged(items, at, at + 2, [{ tag: 'value', code: 'bare', value: change }]));
+      at += 2;
+      continue;
+    }
+    const bore = boresAt(items, at);
+    if (bore) {
+      out.push(bore);
       at += 2;
       continue;
     }
@@ -360,7 +377,7 @@ function firstRead(items: readonly Item[], at: number): Read | undefined {
   if (
     !/^[\d.]/u.test(text) &&
     !hasTag(items[at], 'number') &&
-    !/^(?:a|an|half|three|another|one more|full|quarter|fortnight|kilo|kg)\b/u.test(text)
+    !/^(?:a|an|half|three|another|one more|full|quarter|fortnight|kilo|kg|whole)\b/u.test(text)
   )
     return undefined;
   for (const reader of READERS) {

@@ -35,6 +35,10 @@ function controlIn(items: readonly Item[], today: LocalDate, first: boolean): Co
 
 export function readControl(items: readonly Item[], today: LocalDate): readonly Control[] {
   const whole = items.length <= LONGEST_CONTROL ? controlIn(items, today, true) : undefined;
+  // "please strike the sock swap on rowan, that was the wrong machine": taken back, whatever the reason
+  const opening = whole === undefined ? undefined : takenBack(stretches(items, isBreak)[0] ?? []);
+  if (opening && !opening.stated && 'machine' in opening.act)
+    return [{ act: opening.act, span: spanned(items) }];
   if (whole?.act.kind === 'amend') return [whole];
   const sentences = stretches(items, isStop).slice(0, MOST_STRETCHES);
   const found = sentences.flatMap((sentence, at): Control[] => {

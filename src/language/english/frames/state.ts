@@ -395,6 +395,9 @@ export function readGone(scene: Scene, seen: readonly Seen[]): Draft[] {
     ) ||
       items.some((item) => /^no more$|^no longer$/u.test(item.text)));
   if (seen.some((one) => DENIAL.test(items[one.at]?.text ?? ''))) return [];
+  // "adhesion has gone to hell"
+  if (/\b(?:gone|went|going) (?:to|bad|wrong|downhill|crazy|haywire|mad|up|down|through)\b/u.test(scene.text))
+    return [];
   const trouble = seen.find((one) => !isFn(items[one.at], 'anymore')) ?? seen[0];
   const ends = items.findLastIndex((item) => isFn(item, 'anymore'));
   const before =

@@ -106,6 +106,8 @@ export function direction(scene: Scene): Change | undefined {
       (scene.nouns.some((noun) => noun.at > i && noun.at <= i + 4) ||
         (isFn(items[i - 1], 'be') && i === items.length - 1)),
   );
+  // "nozzle count is 12 now that the order came in"
+  if (/\bcount (?:is|was|now|at|stands at)\b/u.test(scene.text)) return 'count';
   if (deedOf(scene, 'arrive') && !deedOf(scene, 'use')) return 'in';
   if (deedOf(scene, 'order')) return undefined;
   if (deedOf(scene, 'bin') && !deedOf(scene, 'put')) return 'out';

@@ -65,7 +65,9 @@ function unitOfHead(scene: Scene): (typeof FIELDS)[number] | undefined {
   if (
     units.includes('hours') ||
     scene.items.some((item) =>
-      /^(?:run ?time|usage|running time|print time|printing time|runs|log)$/u.test(item.text),
+      /^(?:run ?time|usage|running time|print time|printing time|runs|log|shift totals?|day totals?|daily totals?|totals)$/u.test(
+        item.text,
+      ),
     )
   )
     return 'hours';
@@ -73,7 +75,7 @@ function unitOfHead(scene: Scene): (typeof FIELDS)[number] | undefined {
 }
 const LONGEST_HEAD = 5;
 const HEAD_WORDS =
-  /^(?:run|printed|used|logged|usage|runtime|run time|running time|print time|printing time|runs|log|filament|filament used|report|so far|update)$/u;
+  /^(?:shift totals?|day totals?|daily totals?|totals?|shift|run|printed|used|logged|usage|runtime|run time|running time|print time|printing time|runs|log|filament|filament used|report|so far|update)$/u;
 /** A head and the first of its figures: neither asks. */
 export const isLogHead = (scene: Scene, after: Scene | undefined): boolean =>
   after !== undefined &&
