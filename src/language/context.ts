@@ -87,7 +87,7 @@ const STUFF = new Set<string>(['oil', 'grease', 'cloth', 'alcohol', 'air-can']);
 const cutsOff = (scene: Scene): boolean =>
   scene.clause.joint !== 'sentence' &&
   scene.verbs.some((verb) => verb.deed && verb.code === 'trim') &&
-  scene.values.some((value) => value.code === 'other');
+  (scene.values.some((value) => value.code === 'other') || /\bends?\b/u.test(scene.text));
 
 /** "put fresh oil on them": on what was named before. */
 const putsOn = (scene: Scene, at: number): boolean =>

@@ -235,7 +235,12 @@ export function readMood(clause: Clause): Mood {
     conditional: conditional || isInvertedIf(clause) || isGeneral(items),
     requested: some('please') && !isKindlyDone(items),
     hedged: some('maybe') || items.some((item, i) => isFn(item, 'unsure') && !picks(items, i)),
-    reported: some('reported', 'said-quote', 'joke'),
+    // "cold even though it says 60": what the screen shows
+    reported:
+      some('said-quote', 'joke') ||
+      items.some(
+        (item, i) => isFn(item, 'reported') && !(item.text === 'it says' && hasTag(items[i + 1], 'value')),
+      ),
     carriedOut,
   };
 }

@@ -119,12 +119,9 @@ function verbsOf(item: Item, at: number, items: readonly Item[], mood: Mood, nam
 
 /** "off until somebody has looked at it": what is waited for has not been done. */
 const isAwaited = (at: number, items: readonly Item[]): boolean =>
-  items.slice(Math.max(0, at - 6), at).some(
-    (one, i, row) =>
-      (isFn(one, 'until') && i < row.length - 1 && one.text !== 'up to') ||
-      // "worse since we changed the plate": when, and told before
-      (one.text === 'since' && isFn(row[i + 1], 'i', 'we', 'they', 'someone')),
-  );
+  items
+    .slice(Math.max(0, at - 6), at)
+    .some((one, i, row) => isFn(one, 'until') && i < row.length - 1 && one.text !== 'up to');
 
 /** "did trim half an inch off it": the deed is the verb behind. */
 const isEmphatic = (item: Item, next: Item | undefined): boolean =>

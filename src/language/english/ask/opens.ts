@@ -129,6 +129,8 @@ const isUnitAlone = ({ items }: Scene): boolean =>
 export function opens(scene: Scene): boolean {
   const { mood } = scene;
   if (mood.reported) return false;
+  // "tomasz showed me how"
+  if (/\b(?:showed|shown|taught|told) (?:me|us|him|her) how\b/u.test(scene.text)) return false;
   // "any volunteers?", "log that please"
   if (scene.items.some((item) => /^volunteers?$/u.test(item.text)) || isLogIt(scene)) return false;
   if (asksColleague(scene) || isUnitAlone(scene) || asksLeave(scene)) return false;

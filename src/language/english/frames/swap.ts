@@ -229,6 +229,8 @@ function fitsPart(scene: Scene): ReturnType<typeof deedOf> {
   const put = deedOf(scene, 'put', 'get', 'give');
   const another =
     someFn(scene, 'another') && scene.nouns.length > 0 && scene.nouns.every((noun) => noun.at < 0);
+  // "gave the metal plate a scrub": what it is of, and nothing fitted
+  if (put?.code === 'give' && !someFn(scene, 'new')) return undefined;
   if (!put || !(someFn(scene, 'new') || another || scene.items.some((item) => hasTag(item, 'spec'))))
     return undefined;
   const stocked = scene.nouns.some(

@@ -15,7 +15,7 @@ export const PART_WORDS: Readonly<Record<StockItem, string>> = {
     '~heater, heater cartridge, ~cartridge, cartridge heater, heating element, hot end heater, nozzle heater, heating cartridge, heater core, heater rod',
   thermistor:
     'thermistor, thermister, ~therm, temp sensor, temperature sensor, hot end sensor, hot end thermistor, temperature probe, temp probe, thermocouple, thermal sensor, heat sensor, ntc, thermo sensor',
-  sock: 'sock, silicone sock, silicone boot, silicone cover, rubber cover, heater block jacket, silicone jacket, silicon sock, heater block cover, ~boot, heater sock, nozzle sock, hot end sock, block sock, heat block sock, heater block sock',
+  sock: 'rubber boot, silicone boot, little boot, rubber cap, silicone cap, sock, silicone sock, silicone boot, silicone cover, rubber cover, heater block jacket, silicone jacket, silicon sock, heater block cover, ~boot, heater sock, nozzle sock, hot end sock, block sock, heat block sock, heater block sock',
   'hot-end-fan':
     'hot end ventilator, nozzle fan, hot end fan, hot end cooling fan, heat sink fan, cold end fan, extruder fan, heat break fan, hot end cooler, hotend cooling fan, hot end blower, always on fan, 30 mm fan, small fan, heat sink cooling fan',
   'part-fan':
@@ -25,7 +25,7 @@ export const PART_WORDS: Readonly<Record<StockItem, string>> = {
   'feeder-gear':
     'drive gear, extruder gear, hobbed gear, hobbed bolt, ~hob, ~cog, toothed wheel, knurled wheel, filament gear, dual gear, feeder gear, feed gear, ~gear, feeder cog, drive cog, extruder cog, hobbed wheel, drive wheel, feeder wheel, feed wheel, extruder wheel, drive gears, hobbed drive gear, idler gear, knurled gear, filament drive gear, feeder drive gear, extruder drive gear, grip gear, driven gear, gear set, gearset, teeth of the feeder, feeder teeth, gear teeth, filament cog, pinch wheel, pinch gear',
   'guide-tube':
-    'guide tube, bowden, bowden tube, boden, boden tube, bowdin, ptfe tube, ~ptfe, feed tube, filament tube, long white tube, white tube, ~teflon, teflon tube, ~tube, bowden ptfe, reverse bowden, filament guide tube, tubing, bowden line, feeder tube, ptfe guide tube, ptfe tubing, bowden guide',
+    '~pipe, plastic pipe, white pipe, feed pipe, guide tube, bowden, bowden tube, boden, boden tube, bowdin, ptfe tube, ~ptfe, feed tube, filament tube, long white tube, white tube, ~teflon, teflon tube, ~tube, bowden ptfe, reverse bowden, filament guide tube, tubing, bowden line, feeder tube, ptfe guide tube, ptfe tubing, bowden guide',
   'tube-fitting':
     'tube fitting, collet, push fit, push fit connector, push in fitting, push fit fitting, pneumatic fitting, pneumatic connector, pneumatic coupler, pneumatic coupling, tube coupler, tube coupling, tube connector, bowden coupler, bowden coupling, bowden connector, bowden fitting, bowden clip, collet clip, tube clip, ptfe coupler, ptfe connector, ptfe fitting, push connector, push in connector, tube collet, bowden collet, pc4 m6, quick connector, fitting, tube clamp, thing that grips the tube',
   'x-belt':
@@ -41,7 +41,7 @@ export const PART_WORDS: Readonly<Record<StockItem, string>> = {
     '~wheel, v wheel, pom wheel, ~roller, v slot wheel, carriage wheel, bed wheel, gantry wheel, v roller, pom roller, v slot roller, gantry roller, carriage roller, bed roller, vee wheel, v slot wheels, delrin wheel, z wheel, x wheel, y wheel, guide wheel, guide roller',
   bearing:
     '~bearing, linear bearing, bushing, ~bush, lm8uu, lm 8 uu, ball bearing, rod bearing, polymer bearing, x bearing, y bearing, z bearing, sliding bearing, linear bushing, lm8, carriage bearing, sleeve bearing, bronze bushing, bearing block',
-  rod: '~rod, smooth rod, linear rod, guide rod, ~shaft, chrome bar, linear shaft, x rod, y rod, z smooth rod, smooth shaft, guide shaft, round rod, chrome rod, steel rod, precision rod, guide bar, polished rod, smooth bar, chromed rod, z rods, chromed bar',
+  rod: 'shiny bar, shiny rod, silver rod, silver bar, metal bar, shiny steel rod, ~rod, smooth rod, linear rod, guide rod, ~shaft, chrome bar, linear shaft, x rod, y rod, z smooth rod, smooth shaft, guide shaft, round rod, chrome rod, steel rod, precision rod, guide bar, polished rod, smooth bar, chromed rod, z rods, chromed bar',
   rail: '~rail, linear rail, linear guide, ~slide, x rail, y rail, z rail, guide rail, carriage block, rail carriage, rail block, linear slide, linear bearing rail, slide rail, linear guideway, guideway, linear carriage',
   'lead-screw':
     'lead screw, z screw, threaded rod, ~spindle, trapezoidal screw, z rod, z axis screw, z lead screw, z spindle, trapezoidal rod, drive screw, leed screw, z threaded rod, z axis lead screw, z thread, z drive screw, z axis screws, screw on z, acme screw, acme rod, lead screws, z leadscrew',
@@ -77,7 +77,7 @@ export const PART_WORDS: Readonly<Record<StockItem, string>> = {
     '~screen, touch screen, lcd, lcd screen, ~display, display panel, control panel, touch panel, touchscreen, control screen, tft, printer screen, ~panel, touch display, control knob',
   camera: '~camera, ~webcam, ~cam, print camera, chamber camera, printer camera, nozzle camera',
   'spool-holder':
-    'spool holder, reel holder, roll holder, spool arm, spool mount, spool roller, spool stand, reel stand, spool bearing, spool hanger, spool spindle, spool bracket, reel arm, spool rack',
+    'thing that holds the roll, thing that holds the spool, thing that holds the reel, roll holder thing, spool holder, reel holder, roll holder, spool arm, spool mount, spool roller, spool stand, reel stand, spool bearing, spool hanger, spool spindle, spool bracket, reel arm, spool rack',
   'filament-sensor':
     'filament sensor, run out sensor, runout sensor, filament run out sensor, filament runout sensor, filament detector, filament switch, run out switch, runout switch, filament runout switch, fil sensor',
   door: '~door, enclosure door, front door, door hinge, door switch, door latch, hinge, ~latch, door seal, enclosure hinge, door magnet, door handle',

@@ -7,7 +7,7 @@ export const THING_WORDS: Readonly<Record<Thing, string>> = {
   feeder:
     'feeder, extruder, feed, filament drive, extruder body, feed unit, feeder mechanism, extruder drive, feeder block, extruder gears and arm, feed mechanism, drive unit, feeder unit, cold end, extruder assembly, feeder housing',
   'hot-end':
-    'hot end, hotend, heater block, heat block, print head, printhead, toolhead, tool head, head, heating block, hot block, nozzle area, heatblock, extruder head, hot ends',
+    'hot bit, the hot bit, hot thing, heating bit, hot end, hotend, heater block, heat block, print head, printhead, toolhead, tool head, head, heating block, hot block, nozzle area, heatblock, extruder head, hot ends',
   dust: 'dust, fluff, lint, cobwebs, dust bunnies, hair, fuzz on the boards, filth',
   debris:
     'debris, scrap, scraps, purge bits, purge line, purge lines, strings, skirt, skirts, blob, poop, poops, purge poop, bits of plastic, plastic bits, bits of filament, filament bits, brim, brims, swarf, offcut, offcuts, rubbish, crumbs, stray bits, old bits, bits, loose plastic, purge waste, waste, trash, purge scraps, bits and bobs, purge, purge blobs, filament ends, filament scraps, scrap filament, stray filament, bits of support, old skirts, plastic scraps, print scraps, support bits, loose bits, filament snippets, snippets, clippings, scrap plastic, purge strings, purge pile, odds and ends',
