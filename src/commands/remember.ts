@@ -45,10 +45,20 @@ function nextConversation(scene: Scene, played: Played, answer: Answer): Convers
     ...(lastMachine === undefined ? {} : { lastMachine }),
     ...(played.changing === undefined ? {} : { changing: played.changing }),
     ...(tookMachine(played.steps) ? { tookMachine: true } : {}),
-    ...(played.asking ? { question: played.asking.question } : {}),
+    ...questionAfter(conversation, played),
     ...(played.waiting ? { waiting: played.waiting.map(({ question }) => question) } : {}),
     ...pressesOf(answer),
   };
+}
+
+/** What is asked now; a machine that is being added waits while other things are asked about. */
+function questionAfter(
+  { question }: Conversation,
+  { asking, steps }: Played,
+): Pick<Conversation, 'question'> {
+  if (asking) return { question: asking.question };
+  const onlyAsked = steps.length > 0 && steps.every(({ outcome }) => outcome === 'answered');
+  return onlyAsked && question?.order?.kind === 'add' ? { question } : {};
 }
 
 /** A typed "undo" is no press of the button under the reply before. */

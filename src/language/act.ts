@@ -93,6 +93,8 @@ export interface AskAct {
   symptom?: Symptom;
   material?: Material;
   hours?: number;
+  /** What a job that is asked about would use. */
+  grams?: number;
   /** So much time whoever asks has for it. */
   minutes?: number;
   /** A person's name in lower case, or `me`. */

@@ -45,14 +45,14 @@ async function entriesOf(scene: AskScene): Promise<Fact[]> {
     ...(act.to === undefined ? {} : { to: calendar.at(dayOfDate(act.to) + 1, 0) }),
   };
   const people = await by(scene);
-  const filters = [filter, ...careOf(scene).map((task) => ({ ...without(filter, 'part'), task }))];
+  const filters = [filter, ...careOf(scene).map((task) => ({ ...ofAnyPart(filter), task }))];
   const found = await Promise.all(
     people.flatMap((id) => filters.map((one) => told(journal, id === undefined ? one : { ...one, by: id }))),
   );
   const facts = new Map(found.flat().map((fact) => [fact.id, fact]));
   return [...facts.values()].filter((fact) => shown(fact, scene)).toSorted((a, b) => b.at - a.at);
 }
-const without = ({ part: _, ...filter }: HistoryFilter, _field: 'part'): HistoryFilter => filter;
+const ofAnyPart = ({ part: _part, ...filter }: HistoryFilter): HistoryFilter => filter;
 
 /** Parts whose care goes by the part's own name: asked what was done with them, all of it is meant. */
 const CARE: Readonly<Partial<Record<StockItem, readonly Task[]>>> = {

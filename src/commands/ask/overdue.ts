@@ -2,16 +2,17 @@
 import { ROOM } from '../../maintenance/codes.ts';
 import type { DueRow } from '../../maintenance/due/row.ts';
 import { count } from '../../replies/format/number.ts';
-import { shortened } from '../../replies/format/list.ts';
+import { list, shortened } from '../../replies/format/list.ts';
 import { bold, item, type Button, type Item, type Reply, type Section } from '../../replies/reply.ts';
 import { comingLine, overdueLine, dueLine } from '../../replies/wording/due.ts';
-import { machineName } from '../../replies/wording/names.ts';
+import { machineName, todo } from '../../replies/wording/names.ts';
 import { moreOf } from '../../replies/wording/refusals.ts';
 import { byMachine, rowItem } from './rows.ts';
 import { isRoomLine, notAsked, type AskScene, type Topic } from './topic.ts';
 
 const MOST_LATE = 8;
 const MOST_NEXT = 3;
+const MOST_UNKNOWN = 4;
 
 const inState = (rows: readonly DueRow[], ...states: readonly DueRow['state'][]): DueRow[] =>
   rows.filter((row) => states.includes(row.state));
@@ -34,11 +35,17 @@ function noRecord(rows: readonly DueRow[], machine?: string): Item[] {
   if (n === 0) return [];
   const text = [`${count(n, 'task')} without a record: say when last done.`];
   if (machine === undefined || machine === ROOM) return [{ text }];
+  const safety = inState(rows, 'no-record').filter((row) => row.class === 'safety');
+  const { shown, more } = shortened(safety, MOST_UNKNOWN);
+  const first = [...shown.map((row) => todo(row.task)), ...(more > 0 ? [`${more} more`] : [])];
   const baseline: Button = {
     label: 'All fine as of today',
     press: { does: 'deeds', deeds: [{ kind: 'state', machine }] },
   };
-  return [{ text, buttons: [baseline] }];
+  return [
+    ...(first.length > 0 ? [item(`First, for safety, nothing on record: ${list(first)}.`)] : []),
+    { text, buttons: [baseline] },
+  ];
 }
 
 /** What is done in one go for the whole room is a line of its own beside a machine's list. */

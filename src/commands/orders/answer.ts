@@ -1,6 +1,7 @@
 /** The answer to a question about an order goes into the order, which is carried on. */
 import type { Reading } from '../../language/act.ts';
 import { foldName } from '../../maintenance/machine.ts';
+import { readNozzle } from '../../maintenance/record/nozzle.ts';
 import { CONFIRM } from '../answering.ts';
 import type { OpenQuestion } from '../conversation.ts';
 import { playDeeds } from '../play.ts';
@@ -49,7 +50,7 @@ export async function playOrderAnswer(scene: Scene, question: OrderQuestion, val
     );
     return playDeeds(scene, meant, {});
   }
-  return playOrders(scene, [withAnswer(order, field, value)]);
+  return playOrders(scene, [alsoSaid(scene, withAnswer(order, field, value))]);
 }
 
 function withAnswer(order: PendingOrder, field: OpenQuestion['field'], value: string): PendingOrder {
@@ -61,6 +62,26 @@ function withAnswer(order: PendingOrder, field: OpenQuestion['field'], value: st
 }
 
 type Add = Extract<PendingOrder, { kind: 'add' }>;
+
+const HOURS = /(\d[\d.,]*)\s*(?:h|hrs?|hours?)\b/iu;
+/** "used, 800 h, brass 0.4": what was not asked yet is taken with the answer. */
+function alsoSaid({ message }: Scene, order: PendingOrder): PendingOrder {
+  if (order.kind !== 'add' || message.press || message.text.endsWith('?')) return order;
+  const told = HOURS.exec(message.text);
+  const hours =
+    told?.[1] === undefined ? undefined : Number(told[1].replace(/,(?=\d{3}\b)/u, '').replace(',', '.'));
+  const words = message.text
+    .replace(HOURS, ' ')
+    .replace(/\b(?:used|new)\b/giu, ' ')
+    .replace(/[,;.](?!\d)/gu, ' ')
+    .trim();
+  const nozzle = Object.keys(readNozzle(words)).length > 0 ? words : undefined;
+  return {
+    ...order,
+    ...(order.hours === undefined && hours !== undefined && Number.isFinite(hours) ? { hours } : {}),
+    ...(order.nozzle === undefined && nozzle !== undefined ? { nozzle } : {}),
+  };
+}
 
 /** A counter that nobody knows is below any reading. */
 const NO_COUNTER = -1;

@@ -2,6 +2,7 @@
 import { isPart, isRoomTask, replaceTask, ROOM, type Task } from '../../../maintenance/codes.ts';
 import type { AskAct, AskTopic, LocalDate } from '../../act.ts';
 import { periodOf } from './period.ts';
+import { valueOf } from '../../scene.ts';
 import { personIn, type Question, spareMinutes } from './question.ts';
 
 type Field = 'part' | 'task' | 'symptom' | 'hours' | 'material' | 'who';
@@ -40,6 +41,7 @@ export function askAct(topic: AskTopic, question: Question, today: LocalDate): A
   const named = thing(topic, question);
   const hours = asks('hours') ? question.hours : undefined;
   const material = asks('material') ? scene.materials[0] : undefined;
+  const grams = topic === 'ready' ? valueOf(scene, 'grams') : undefined;
   const minutes = topic === 'due' ? spareMinutes(scene) : undefined;
   const who = asks('who')
     ? (personIn(scene) ?? (facts.has('i') && topic === 'history' ? 'me' : undefined))
@@ -51,6 +53,7 @@ export function askAct(topic: AskTopic, question: Question, today: LocalDate): A
     ...(hours === undefined ? {} : { hours }),
     ...(who === undefined ? {} : { who }),
     ...(material === undefined ? {} : { material }),
+    ...(grams === undefined ? {} : { grams }),
     ...(minutes === undefined ? {} : { minutes }),
     ...periodOf(topic, scene, today),
   }; // prettier-ignore

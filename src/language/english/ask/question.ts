@@ -78,7 +78,7 @@ function oiledAlone(scene: Scene): Task | undefined {
   const next = scene.items[(verb?.at ?? 0) + 1];
   const used = /^(?:oil|grease|lube)$/u.test(word)
     ? hasTag(next, 'machine') || isFn(next, 'it')
-    : /ed$/u.test(word);
+    : word.endsWith('ed');
   if (named || !used || !hasMachineOrIt(scene)) return undefined;
   return word.startsWith('greas') || word.startsWith('regreas') ? 'grease-screw' : 'lubricate-rods';
 }
