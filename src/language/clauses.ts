@@ -24,15 +24,29 @@ function jointOf(items: readonly Item[], at: number, opens: boolean): Joint | un
   if (!item) return undefined;
   const mark = Object.hasOwn(MARKS, item.text) ? MARKS[item.text] : undefined;
   if (mark === 'dash' && !item.gap) return undefined;
+  // "packed w/ dust"
+  if (item.text === '/' && items[at - 1]?.text === 'w' && !item.gap) return undefined;
   if (item.text === '.' && isAbbreviation(items, at)) return undefined;
   if (mark !== undefined) return mark;
+  // "any nozzles left or did Odd nick them all"
+  if (
+    !opens &&
+    item.text === 'or' &&
+    /^(?:did|is|are|was|were|has|have|do|does)$/u.test(items[at + 1]?.text ?? '') &&
+    items[at + 2] !== undefined
+  )
+    return 'because';
   const word = sense(item, 'joint');
   if (word && (word.code === 'because' || word.code === 'so') && opens) return undefined;
   return word && !hasTag(item, 'machine', 'value', 'date', 'complaint') ? word.code : undefined;
 }
 
+/** "12 pcs., 3 btl.": shortened words of a list. */
+const SHORTENED = /^(?:pcs?|approx|incl|ca|btls?|nrs?|resp|ea|fil|corr)$/u;
 /** The marks of "i.e.", "e.g.", "a.m.": single letters set close. */
 function isAbbreviation(items: readonly Item[], at: number): boolean {
+  if (SHORTENED.test(items[at - 1]?.text ?? '') && items[at]?.gap === false && items[at + 1] !== undefined)
+    return true;
   const letter = (i: number): boolean => /^\p{L}$/u.test(items[i]?.text ?? '');
   const close = (i: number): boolean => items[i]?.gap === false;
   const opens = letter(at - 1) && close(at) && letter(at + 1) && close(at + 1);
@@ -99,6 +113,14 @@ const isLoneFigure = (items: readonly Item[], at: number): boolean =>
 function opensEntry(current: readonly Item[], items: readonly Item[], at: number): boolean {
   const [item, last] = [items[at], current.at(-1)];
   if (!last || !item) return false;
+  // "got cedar's head apart dont anyone press go"
+  if (
+    /^(?:don't|do not)$/u.test(item.text) &&
+    /^(?:anyone|anybody|you|u|hit|press|touch|start|turn|switch|power)$/u.test(items[at + 1]?.text ?? '') &&
+    current.some((one) => hasTag(one, 'machine')) &&
+    current.length >= 3
+  )
+    return true;
   // "heard birch made a funny noise yesterday is that sorted": asked in the same breath
   if (asksAfterwards(current, items, at)) return true;
   // "new motor on elm the old one had died": what was told of the old part is its own clause.
@@ -160,10 +182,24 @@ function inList(items: readonly Item[], at: number): boolean {
     i -= 1;
   return (
     (isFn(items[i], 'on', 'in', 'for', 'at', 'of', 'both', 'except', 'through') && items[i]?.text !== 'to') ||
+    /^(?:did|does|do|has|have)$/u.test(items[i]?.text ?? '') ||
+    listedNumbers(items, i, at) ||
     /\bthrough$/u.test(items[i]?.text ?? '') ||
     // "the power cut caught juniper and maple in the middle of a print"
     /^(?:caught|hit|affected|took out|knocked out|interrupted|killed|stopped)$/u.test(items[i]?.text ?? '')
   );
+}
+/** "mains leads #1, #2: …": numbers behind the part that they all have, up to a colon. */
+function listedNumbers(items: readonly Item[], before: number, at: number): boolean {
+  if (!hasTag(items[before], 'part', 'thing')) return false;
+  let end = before + 1;
+  while (
+    hasTag(items[end], 'machine')
+      ? /^#/u.test(items[end]?.text ?? '')
+      : /^(?:,|and|&)$/u.test(items[end]?.text ?? '')
+  )
+    end += 1;
+  return end > at && items[end]?.text === ':';
 }
 /** When joints follow each other ("... , and then"), the one that says more is kept. */
 const STRONG: Readonly<Record<Joint, number>> = {
@@ -275,7 +311,10 @@ function join(pieces: readonly Piece[]): Piece[] {
       return;
     }
     const heads =
-      nextNear && next.joint === 'colon' && next.sentence === piece.sentence && piece.joint === 'comma';
+      nextNear &&
+      (next.joint === 'colon' || next.joint === 'dash') &&
+      next.sentence === piece.sentence &&
+      piece.joint === 'comma';
     if (own.only && !isDitto(piece.items) && near && piece.joint !== 'colon' && !heads) {
       last.items.push(...(piece.joint === 'bracket' ? against(last.items.at(-1), piece.items) : piece.items));
       return;
@@ -438,7 +477,10 @@ function takesFigure(last: Piece, piece: Piece): boolean {
     last.items.some((item) =>
       item.senses.some(
         (s) =>
-          s.tag === 'verb' && s.code === 'put-off' && s.form !== 'base' && !hasTag(item, 'part', 'thing'),
+          s.tag === 'verb' &&
+          s.code === 'put-off' &&
+          (s.form !== 'base' || item === last.items[0]) &&
+          !hasTag(item, 'part', 'thing'),
       ),
     ) &&
     isFn(piece.items[0], 'another', 'more', 'by', 'for', 'until')

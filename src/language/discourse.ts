@@ -166,6 +166,9 @@ export function placeOf(scene: Scene, memory: Memory, book: NameBook): Place {
     return { machines: [], how: 'none', ...extra, choice: { said: build, options: [] } };
   if (allMeant(scene, machines.length > 0))
     return { machines: book.machines.filter((one) => !excluded.includes(one)), how: 'said', ...extra };
+  // "one of alder and birch jammed"
+  if (machines.length > 1 && scene.items.some((item) => /^one of\b/u.test(item.text)))
+    return { machines, how: 'said', ...extra, choice: { said: machines.join(' or '), options: machines } };
   if (machines.length > 0) return { machines, how: 'said', ...extra };
   const back = pointed(scene, memory, book);
   return back === undefined

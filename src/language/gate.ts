@@ -111,8 +111,15 @@ function ofPrinters({ act, draft }: Placed, scene: Scene, message: readonly Scen
 }
 /** "Lathe 3: spindle bearing replaced": the heading says what it was done to. */
 function isHeadedElsewhere(scene: Scene, message: readonly Scene[]): boolean {
-  const head = message[scene.index - 1];
-  return scene.clause.joint === 'colon' && head !== undefined && foreign(head) && !named(head);
+  const first = message.findIndex((one) => one.clause.sentence === scene.clause.sentence);
+  const head = message[first];
+  return (
+    first < scene.index &&
+    message[first + 1]?.clause.joint === 'colon' &&
+    head !== undefined &&
+    foreign(head) &&
+    !named(head)
+  );
 }
 /** Of what was printed, which may be anything: "the skull came out with a step in it". */
 const OF_PRINTS: ReadonlySet<string> = new Set(['stringing', 'layer-shift', 'layer-split', 'ringing', 'z-banding', 'rough-surface', 'blobs', 'warping', 'detached-print', 'under-extrusion', 'over-extrusion']); // prettier-ignore

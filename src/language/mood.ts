@@ -66,6 +66,9 @@ function asksByWords(items: readonly Item[]): boolean {
 }
 
 export function isInterrogative(items: readonly Item[]): boolean {
+  // "did the thing at the printer" tells
+  if (/^did (?:the|that|this) (?:thing|usual|stuff)\b/u.test(items.map((item) => item.text).join(' ')))
+    return false;
   // "then thought, why stop"
   if (/^(?:well )?why (?:stop|bother|not)$/u.test(items.map((item) => item.text).join(' '))) return false;
   if (asksByWords(items)) return true;
@@ -268,6 +271,7 @@ const isUntroubled = (items: readonly Item[], at: number): boolean =>
 /** "one of the rods", "one of our plates": which of several like parts it was leaves nothing in doubt. */
 const picks = (items: readonly Item[], at: number): boolean =>
   /^one of (?:the|our|its|those)$/u.test(items[at]?.text ?? '') &&
+  !/^(?:ones?|machines?|printers?)$/u.test(items[at + 2]?.text ?? '') &&
   (hasTag(items[at + 1], 'part') ||
     (hasTag(items[at + 1], 'spec', 'machine') &&
       items.slice(at + 2, at + 4).some((item) => hasTag(item, 'part'))));

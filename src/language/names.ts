@@ -249,7 +249,8 @@ function isOrdinary(items: readonly Item[], at: number, shared: boolean): boolea
   if (isFn(next, 'possessive') && isOutside(items[at + 2])) return true;
   const counts = /^[\d#]/u.test(items[at + 2]?.text ?? '');
   // "the belt on cedar is coming apart": of a part, and no person comes
-  const ofPart = isFn(before, 'on', 'in', 'of', 'from') && hasTag(items[at - 2], 'part', 'thing');
+  const ofPart =
+    isFn(before, 'on', 'in', 'of', 'from') && hasTag(items[at - 2], 'part', 'thing', 'complaint', 'symptom');
   if ((hasTag(next, 'human') && !counts && !ofPart) || hasTag(before, 'before-person', 'before-stuff'))
     return true;
   if (isFn(before, 'article') && before?.text !== 'the' && !hasTag(next, 'part')) return true;

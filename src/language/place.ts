@@ -265,6 +265,19 @@ function inDoubt(scene: Scene, at: Place, drafts: readonly Draft[], memory: Memo
       said: at.choice.said,
       options: at.choice.options,
     });
+  // "one of the wheely ones had its belts done, think birch but could have been rowan"
+  const guessed =
+    bound &&
+    memory.last.length === 0 &&
+    !hasMachine(scene) &&
+    /\bone of (?:the|these|those|our)(?: [a-z]+)? (?:ones|machines|printers)\b/u.test(scene.text) &&
+    scene.mood.hedged;
+  if (guessed)
+    return unclear(scene, whichOf({ said: scene.text, options: [] }), 'unclear: one of several', {
+      field: 'machine',
+      said: scene.text,
+      options: [],
+    });
   if (!bound || (hasMachine(scene) && !strangerMarked(scene))) return undefined;
   const stranger = strangerIn(scene);
   if (stranger === undefined || (memory.last.length > 0 && !strangerMarked(scene))) return undefined;
@@ -348,6 +361,15 @@ function lendChoices(scenes: readonly Scene[], places: Place[]): void {
         machines: [],
         choice: { said: `${one} or ${other}`, options: [one, other] },
       };
+    // "one of the two, alder or maple, got oil on its rods"
+    const next = places[i + 1];
+    if (
+      here?.choice &&
+      next &&
+      next.machines.length === 0 &&
+      scenes[i + 1]?.clause.sentence === scene.clause.sentence
+    )
+      places[i + 1] = { ...next, choice: here.choice };
     const alone = scene.items.every(
       (item) => hasTag(item, 'machine') || isFn(item, 'or', 'on', 'maybe', 'if', 'be', 'it', 'unsure', 'not'),
     );

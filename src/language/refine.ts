@@ -5,7 +5,7 @@ import { REASON_OF } from './english/frames/symptom-table.ts';
 import { MENDED } from './english/frames/state.ts';
 import { isFn, sensesOf } from './item.ts';
 import type { Placed } from './placed.ts';
-import { byClause, materialAfter, oneRun, weightAfter } from './runs.ts';
+import { byClause, materialAfter, materialHead, oneRun, weightAfter } from './runs.ts';
 import type { Scene } from './scene.ts';
 import type { Complaint } from './senses.ts';
 
@@ -183,7 +183,8 @@ const RULES: readonly Rule[] = [
       return placed.map((one) => {
         const { act } = one;
         if (act.kind !== 'usage' || act.material !== undefined) return one;
-        const material = materialAfter(drafted, scenes, one.draft.clause);
+        const material =
+          materialAfter(drafted, scenes, one.draft.clause) ?? materialHead(scenes, one.draft.clause);
         return material === undefined ? one : { ...one, act: { ...act, material } };
       });
     },
@@ -241,6 +242,43 @@ const RULES: readonly Rule[] = [
       placed.filter((one, at) => {
         if (['usage', 'stock', 'load'].includes(one.act.kind)) return true;
         return !placed.slice(Math.max(0, at - WINDOW * 3), at).some((other) => alike(one.act, other.act));
+      }),
+  },
+  {
+    name: 'a sum is no second run',
+    why: '"from 9:00 to 12:45, makes 3h45" tells one run twice',
+    apply: (placed, scenes) =>
+      placed.filter((one, at) => {
+        const { act } = one;
+        if (act.kind !== 'usage' || !SUMS.test(scenes[one.draft.clause]?.text ?? '')) return true;
+        return !placed
+          .slice(0, at)
+          .some(
+            (other) =>
+              other.act.kind === 'usage' &&
+              other.act.hours === act.hours &&
+              sameMachine(other.act, act) &&
+              near(one, other),
+          );
+      }),
+  },
+  {
+    name: 'what was asked about is not told again',
+    why: '"why does birch shift its layers? my cube is a staircase now": the trouble that is asked about',
+    apply: (placed) =>
+      placed.filter((one, at) => {
+        const { act } = one;
+        if (act.kind !== 'symptom') return true;
+        return !placed
+          .slice(0, at)
+          .some(
+            (other) =>
+              other.act.kind === 'ask' &&
+              other.act.topic === 'diagnose' &&
+              other.act.symptom === act.symptom &&
+              other.draft.clause < one.draft.clause &&
+              (other.act.machine === undefined || other.act.machine === act.machine),
+          );
       }),
   },
   {
@@ -362,6 +400,8 @@ function withoutCauses(placed: readonly Placed[], scenes: readonly Scene[]): rea
       scenes[one.draft.clause]?.clause.asked === true,
   );
 }
+
+const SUMS = /^(?:makes|that makes|so|equals|is|in total|that 's|total)\b/u;
 
 const HEIGHTS: ReadonlySet<string> = new Set([
   'first-layer-close',

@@ -63,6 +63,20 @@ export function materialAfter(
   return undefined;
 }
 
+/** "petg: hazel 430 g, birch 95 g": a material before the colon is of the whole row. */
+export function materialHead(scenes: readonly Scene[], clause: number): Material | undefined {
+  const sentence = scenes[clause]?.clause.sentence;
+  const at = scenes.findIndex((scene) => scene.clause.sentence === sentence);
+  const head = scenes[at];
+  return head &&
+    at < clause &&
+    scenes[at + 1]?.clause.joint === 'colon' &&
+    isMaterialAlone(head) &&
+    head.items.length <= 3
+    ? head.materials[0]
+    : undefined;
+}
+
 export function weightAfter(
   placed: readonly Placed[],
   scenes: readonly Scene[],

@@ -105,13 +105,22 @@ function withPart(items: readonly Item[], head: Sum): Sum {
 
 /** Numbers of several words become one item. */
 export function joinNumbers(items: readonly Item[]): readonly Item[] {
-  if (!items.some((item) => hasTag(item, 'number') || item.text === 'and' || item.text === 'point'))
+  if (
+    !items.some(
+      (item) => hasTag(item, 'number') || item.text === 'and' || item.text === 'point' || item.text === 'oh',
+    )
+  )
     return items;
   const out: Item[] = [];
   for (let at = 0; at < items.length;) {
     const item = items[at];
     if (!item) break;
-    const head = hasTag(item, 'machine') ? undefined : whole(items, at);
+    // "oh point four"
+    const nought =
+      isWord(item, 'oh', 'nought', 'naught') && isWord(items[at + 1], 'point')
+        ? { value: 0, end: at + 1 }
+        : undefined;
+    const head = hasTag(item, 'machine') ? undefined : (nought ?? whole(items, at));
     const sum = head === undefined ? undefined : withPart(items, withPoint(items, head));
     if (sum === undefined || sum.end === at + 1) out.push(item);
     else

@@ -33,7 +33,34 @@ const BARE_FORMS: Readonly<Record<string, string>> = {
 }; // prettier-ignore
 
 /** As dictation writes them down. */
-const HEARD: Readonly<Record<string, string>> = { zed: 'z', zee: 'z', greece: 'grease', greeced: 'greased' };
+/** As heard by a dictation, and as typed in haste. */
+const HEARD: Readonly<Record<string, string>> = {
+  shoud: 'should',
+  shuold: 'should',
+  shoudl: 'should',
+  shld: 'should',
+  wld: 'would',
+  woud: 'would',
+  cld: 'could',
+  coud: 'could',
+  yday: 'yesterday',
+  ystrday: 'yesterday',
+  tmrow: 'tomorrow',
+  popt: 'popped',
+  snapt: 'snapped',
+  dropt: 'dropped',
+  chk: 'check',
+  chkd: 'checked',
+  clnd: 'cleaned',
+  rplcd: 'replaced',
+  svc: 'service',
+  noz: 'nozzle',
+  wk: 'week',
+  zed: 'z',
+  zee: 'z',
+  greece: 'grease',
+  greeced: 'greased',
+};
 
 /** Nothing in it to take apart: what most of the word tables hold. */
 export const isPlainWord = (word: string): boolean =>

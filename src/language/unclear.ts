@@ -91,7 +91,12 @@ function leftOver(scene: Scene): { why: string; doubt: Doubt } | undefined {
   )
     return { why: 'Which task was it?', doubt: { field: 'task', said, options: [] } };
   // "did the thing on maple like we talked about"
-  if (hasDid(scene) && machine && scene.nouns.length === 0 && THING.test(scene.text))
+  if (
+    hasDid(scene) &&
+    (machine || scene.items.some((item) => /\bprinter$|\bmachine$/u.test(item.text))) &&
+    scene.nouns.every((noun) => noun.part === undefined) &&
+    THING.test(scene.text)
+  )
     return { why: 'Which task was it?', doubt: { field: 'task', said, options: [] } };
   if (figure?.code === 'range' && machine)
     return { why: 'How many hours exactly?', doubt: { field: 'value', said, options: [] } };

@@ -15,6 +15,14 @@ const LONGEST_TELEGRAM = 7;
 function terse(scene: Scene): boolean {
   const { items, mood } = scene;
   if (mood.negated || items.length > LONGEST_TELEGRAM) return false;
+  // "hazel's meter was 1893 when I locked up" tells; "a spare is on order" too
+  if (
+    !mood.question &&
+    (/\bon order\b/u.test(scene.text) ||
+      (scene.nouns.some((noun) => noun.code === 'counter') &&
+        scene.values.some((value) => value.value >= 50)))
+  )
+    return false;
   // "shelf count done"
   if (items.some((item) => isFn(item, 'did-it')) && !mood.question) return false;
   // "#6 can be used again" tells.
@@ -133,6 +141,13 @@ export function opens(scene: Scene): boolean {
   if (/\b(?:showed|shown|taught|told) (?:me|us|him|her) how\b/u.test(scene.text)) return false;
   // "any volunteers?", "log that please"
   if (scene.items.some((item) => /^volunteers?$/u.test(item.text)) || isLogIt(scene)) return false;
+  // "which one I do not know any more"
+  if (
+    /^(?:which|what|who|when)\b.*\b(?:do not|don't|can't|cannot|didn't) (?:know|remember|recall|say)\b/u.test(
+      scene.text,
+    )
+  )
+    return false;
   if (asksColleague(scene) || isUnitAlone(scene) || asksLeave(scene)) return false;
   const brief = terse(scene) || hasTime(scene);
   if (!mood.question && !tells(scene) && !indirect(scene) && !brief && !hasIdea(scene)) return false;

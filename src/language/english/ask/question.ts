@@ -51,7 +51,8 @@ export function layOpen(scene: Scene): Question {
       // "the late shift" is people, and nothing is late.
       if (s.tag === 'cue' && s.code === 'overdue' && isFn(item, 'person')) continue;
       if (s.tag === 'cue') facts.add(s.code);
-      else if (s.tag === 'fn' && ASKS.has(s.code)) facts.add(s.code as Asks);
+      else if (s.tag === 'fn' && ASKS.has(s.code) && !(s.code === 'when' && startsLater(scene.items, item)))
+        facts.add(s.code as Asks);
     }
   const noun = oiledAlone(scene) === undefined ? nounOf(scene) : undefined;
   const part = noun === undefined ? undefined : (partOf(scene, noun) ?? noun.part);
@@ -84,6 +85,16 @@ function oiledAlone(scene: Scene): Task | undefined {
 }
 const hasMachineOrIt = (scene: Scene): boolean =>
   hasMachine(scene) || scene.items.some((item) => isFn(item, 'it'));
+
+/** "… 22 h when I start at 19:30?": no question after a time. */
+const startsLater = (items: readonly Item[], item: Item): boolean => {
+  const at = items.indexOf(item);
+  return (
+    at > 2 &&
+    isFn(items[at + 1], 'i', 'we') &&
+    items.slice(at + 2, at + 4).some((one) => one.senses.some((s) => s.tag === 'verb' && s.code === 'start'))
+  );
+};
 
 function nounOf(scene: Scene): NounAt | undefined {
   const nouns = objects(scene).filter(standsAlone);

@@ -5,16 +5,21 @@ import { type Change, direction, signOf, spares } from './stock.ts';
 
 const HEADS: readonly (readonly [RegExp, Change])[] = [
   [/^(?:stock ?take|stock ?check|stock|inventory|movements?|inventory movements?|stock movements?|shelf|shelf count|spares|spare parts|supplies|count|counted|on the shelf|in the drawer|drawer|cupboard)$/u, 'count'],
-  [/^(?:parcel|delivery|deliveries|arrivals|arrived|came in|post|package)$/u, 'in'],
+  [/^(?:goods in|goods|parcel|delivery|deliveries|arrivals|arrived|came in|post|package)$/u, 'in'],
 ]; // prettier-ignore
 /** A line of a list is short. */
 const LONGEST_LINE = 7;
 
 function headOf(scene: Scene): Change | undefined {
-  if (scene.items.length > 4 || scene.mood.question || scene.mood.negated) return undefined;
+  if (scene.items.length > 5 || scene.mood.question || scene.mood.negated) return undefined;
   if (isArrival(scene)) return 'in';
   const words = scene.items.filter((item) => !hasTag(item, 'date') && sense(item, 'value')?.code !== 'clock' && !isFn(item, 'article', 'of', 'just', 'in', 'my', 'on', 'be', 'here', 'have', 'now')); // prettier-ignore
-  if (words.length === 0 || !words.every(isHeadWord)) return undefined;
+  const opens = words[0] !== undefined && isHeadWord(words[0]) && scene.verbs.every((verb) => !verb.deed);
+  if (
+    words.length === 0 ||
+    !(words.every(isHeadWord) || (opens && scene.items.some((item) => isFn(item, 'with', 'by'))))
+  )
+    return undefined;
   return HEADS.find(([pattern]) => words.some((item) => pattern.test(item.text)))?.[1];
 }
 /** "box of goodies came": what came follows. */

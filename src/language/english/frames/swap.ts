@@ -261,7 +261,7 @@ function saysWhere(scene: Scene, noun: NounAt): boolean {
     i -= 1;
   return (
     i >= 0 &&
-    /^(?:on|in|at|under|behind|inside|below)$/u.test(scene.items[i]?.text ?? '') &&
+    /^(?:on|in|at|under|behind|inside|below|around|round)$/u.test(scene.items[i]?.text ?? '') &&
     scene.nouns.some(
       (other) => other.part !== undefined && other.at >= 0 && other.at < i && i - other.at <= 2,
     ) &&

@@ -73,7 +73,9 @@ function isCopula(scene: Scene, at: number): boolean {
 }
 /** "hung a tag on it". */
 const hangs = (scene: Scene, at: number): boolean =>
-  scene.items[at]?.text === 'hung' && isFn(scene.items[at + 1], 'article', 'my', 'this', 'up');
+  (scene.items[at]?.text === 'hung' && isFn(scene.items[at + 1], 'article', 'my', 'this', 'up')) ||
+  // "1 kg of white asa hangs on elm"
+  (/^(?:hangs|hanging)$/u.test(scene.items[at]?.text ?? '') && scene.materials.length > 0);
 const QUALITIES = new Set<string>([
   'melted',
   'stiff',
@@ -89,6 +91,9 @@ const QUALITIES = new Set<string>([
 /** "a soft brush", "with a dry rag": the quality of another thing. */
 function isAttribute(scene: Scene, at: number, complaint: string): boolean {
   const next = scene.items[at + 1];
+  // "off the wrong job card"
+  if (complaint === 'weird' && scene.items[at]?.text === 'wrong' && hasTag(next, 'thing', 'part'))
+    return true;
   return (
     QUALITIES.has(complaint) &&
     isFn(scene.items[at - 1], 'article', 'with', 'my', 'some') &&
@@ -141,6 +146,13 @@ const AS_MEANT =
 
 function seek(scene: Scene): Seen[] {
   if (scene.items.some((item) => hasTag(item, 'finding') && AS_MEANT.test(item.text))) return [];
+  // "protection test: cuts out ok"
+  if (
+    /\b(?:cuts?|cut|trips?|tripped|shuts?|shut) (?:out|off|down)? ?(?:ok|fine|as it should|properly|correctly)\b/u.test(
+      scene.text,
+    )
+  )
+    return [];
   const made = madeUp(scene);
   const found: Seen[] = made.map((one) => one.seen);
   scene.items.forEach((item, at) => {
@@ -198,9 +210,12 @@ function isLookedFor(scene: Scene, at: number): boolean {
 
 /** "shifted hazel along the bench": somebody moved the machine. */
 const isOwnMove = (scene: Scene, at: number): boolean =>
-  /^shift(?:ed|ing)$/u.test(scene.items[at]?.text ?? '') &&
-  hasTag(scene.items[at + 1], 'machine') &&
-  (at === 0 || isFn(scene.items[at - 1], 'i', 'we', 'have', 'just'));
+  // "when I locked up", "I unscrewed its head"
+  (/^(?:locked up|unscrewed|unplugged|loosened|bent)$/u.test(scene.items[at]?.text ?? '') &&
+    isFn(scene.items[at - 1], 'i', 'we')) ||
+  (/^shift(?:ed|ing)$/u.test(scene.items[at]?.text ?? '') &&
+    hasTag(scene.items[at + 1], 'machine') &&
+    (at === 0 || isFn(scene.items[at - 1], 'i', 'we', 'have', 'just')));
 
 /** "smoke detector", "jam" as the thing that a deed cleared, "string" on a guitar: the word names no trouble. */
 function asTool(scene: Scene, at: number, item: Item): boolean {
@@ -230,6 +245,15 @@ function asTool(scene: Scene, at: number, item: Item): boolean {
     (at > 0 && hasTag(scene.items[at - 1], 'number') && item.text === 'string')
   );
 }
+
+/** "has stopped sounding like a mouse". */
+const isStopped = (scene: Scene, at: number): boolean =>
+  scene.items
+    .slice(Math.max(0, at - 4), at)
+    .some((item) => /^(?:stopped|has stopped|have stopped|quit|no longer)$/u.test(item.text)) &&
+  scene.items
+    .slice(Math.max(0, at - 3), at)
+    .some((item) => /^(?:sounding|making|doing|acting|behaving|being)$/u.test(item.text));
 
 /** "nothing was loose", "none of them is frayed", "no wheel was flat": said of none at all. */
 function saidOfNone(items: readonly Item[], at: number): boolean {
@@ -264,7 +288,7 @@ const WHOLE_HOUSE =
   /\b(?:building|whole (?:house|workshop|place|street|block|site)|everywhere|street|all over)\b/u;
 
 export function symptomDrafts(scene: Scene, all: readonly Seen[]): Draft[] {
-  const seen = all.filter((one) => !denied(scene, one.at));
+  const seen = all.filter((one) => !denied(scene, one.at) && !isStopped(scene, one.at));
   return seen.map(({ symptom, noun, complaint }) => {
     const part = noun?.part !== undefined && isPart(noun.part) ? noun.part : undefined;
     const act = { kind: 'symptom' as const, symptom, ...(part === undefined ? {} : { part }) };

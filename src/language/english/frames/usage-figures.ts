@@ -44,7 +44,7 @@ function inARow(scene: Scene, earlier: readonly Scene[], later: readonly Scene[]
     more.length === 0 &&
     value.value > 0 &&
     scene.items.length <= ROW &&
-    hasMachine(scene);
+    (hasMachine(scene) || goesOnInDays(scene, earlier.at(-1)));
   const alone =
     scene.nouns.length === 0 &&
     scene.verbs.every((verb) => !verb.deed || ['run', 'print', 'did'].includes(verb.code));
@@ -52,6 +52,15 @@ function inARow(scene: Scene, earlier: readonly Scene[], later: readonly Scene[]
   const unit = unitAlong(scene, [...earlier].reverse()) ?? unitAlong(scene, later);
   return unit === undefined ? {} : { [unit]: value.value };
 }
+/** "6 h yesterday and 2 and a half this morning": another day of the same machine. */
+const goesOnInDays = (scene: Scene, before: Scene | undefined): boolean =>
+  before !== undefined &&
+  before.clause.sentence === scene.clause.sentence &&
+  valueOf(before, 'hours') !== undefined &&
+  scene.items.some((item) => hasTag(item, 'date')) &&
+  scene.items.every(
+    (item) => hasTag(item, 'date', 'value') || isFn(item, 'on', 'in', 'article', 'another', 'more'),
+  );
 /** "hours today:", "print hours yesterday -", "grams run:": what the figures of the row below it are in. */
 function unitOfHead(scene: Scene): (typeof FIELDS)[number] | undefined {
   const small = scene.items.every(
@@ -84,6 +93,12 @@ export const isLogHead = (scene: Scene, after: Scene | undefined): boolean =>
   after.values.length > 0 &&
   unitOfHead(scene) !== undefined;
 
+/** "#5 idle": nothing ran, and the row goes on. */
+const isIdle = (scene: Scene): boolean =>
+  hasMachine(scene) &&
+  scene.items.length <= 3 &&
+  scene.items.some((item) => isFn(item, 'nothing', 'no') || /^(?:idle|off|none|nil|down)$/u.test(item.text));
+
 /** The unit of the nearest figure in that direction that bears one; nothing else may stand between. */
 function unitAlong(scene: Scene, row: readonly Scene[]): (typeof FIELDS)[number] | undefined {
   for (const other of row) {
@@ -95,7 +110,7 @@ function unitAlong(scene: Scene, row: readonly Scene[]): (typeof FIELDS)[number]
       return units.length === 1 && hasMachine(other) && other.nouns.every((noun) => noun.part === undefined)
         ? units[0]
         : undefined;
-    if (!other.values.some((one) => one.code === 'bare')) return undefined;
+    if (!other.values.some((one) => one.code === 'bare') && !isIdle(other)) return undefined;
   }
   return undefined;
 }

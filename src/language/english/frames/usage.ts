@@ -46,7 +46,7 @@ const inCounterRow = (scene: Scene, earlier: readonly Scene[]): boolean =>
 
 /** "Hour counters for whoever keeps the spreadsheet": a head may say for whom. */
 const headsCounters = ({ items }: Scene): boolean =>
-  items.length <= 10 && items.slice(0, 3).some((item) => isThing(item, 'counter'));
+  items.length <= 10 && [...items.slice(0, 3), ...items.slice(-1)].some((item) => isThing(item, 'counter'));
 
 /** "was changed in 2019". */
 const isYear = (scene: Scene, { code, value, at }: Scene['values'][number]): boolean =>
@@ -349,9 +349,13 @@ export function readLoad(scene: Scene, before?: Scene): Draft[] {
     !deed.code.startsWith('start') &&
     (material !== undefined || spool) &&
     (deed.code !== 'put' || spool || material !== undefined);
+  const hangs =
+    material !== undefined &&
+    hasMachine(scene) &&
+    scene.items.some((item) => /^(?:hangs|is hanging|sits)$/u.test(item.text));
   const bare =
     spool && material !== undefined && hasMachine(scene) && scene.verbs.every((verb) => !verb.deed);
-  if (shelf || (ran && !loads) || !(loads || fresh || holds || bare)) return [];
+  if (shelf || (ran && !loads) || !(loads || fresh || holds || bare || hangs)) return [];
   if (scene.nouns.some((noun) => noun.part !== undefined && noun.part !== 'filament' && !noun.weak))
     return [];
   if (putIn(scene)) return [];

@@ -8,14 +8,14 @@ import type { StockItem } from '../../../maintenance/codes.ts';
 export const PART_WORDS: Readonly<Record<StockItem, string>> = {
   nozzle: 'nozzle, noz, nozz, hot end tip, nozzle tip, ~tip, ~jet, extrusion tip, brass tip, print nozzle',
   'heat-break':
-    'heat break, throat, heat break tube, cold to hot tube, ~barrel, heatbrake, heat brake, throat tube',
+    'heat brk, heat brks, heat break, throat, heat break tube, cold to hot tube, ~barrel, heatbrake, heat brake, throat tube',
   liner:
     'liner, ptfe liner, hot end liner, hot end ptfe, hot end tube, inner tube, hot end ptfe tube, hot end ptfe liner, teflon liner, inner liner, hot end teflon, ptfe insert, ptfe in the hot end, tube in the hot end, lining',
   heater:
     '~heater, heater cartridge, ~cartridge, cartridge heater, heating element, hot end heater, nozzle heater, heating cartridge, heater core, heater rod',
   thermistor:
     'thermistor, thermister, ~therm, temp sensor, temperature sensor, hot end sensor, hot end thermistor, temperature probe, temp probe, thermocouple, thermal sensor, heat sensor, ntc, thermo sensor',
-  sock: 'rubber boot, silicone boot, little boot, rubber cap, silicone cap, sock, silicone sock, silicone boot, silicone cover, rubber cover, heater block jacket, silicone jacket, silicon sock, heater block cover, ~boot, heater sock, nozzle sock, hot end sock, block sock, heat block sock, heater block sock',
+  sock: 'rubber hat, little rubber hat, silicone hat, rubber boot, silicone boot, little boot, rubber cap, silicone cap, sock, silicone sock, silicone boot, silicone cover, rubber cover, heater block jacket, silicone jacket, silicon sock, heater block cover, ~boot, heater sock, nozzle sock, hot end sock, block sock, heat block sock, heater block sock',
   'hot-end-fan':
     'hot end ventilator, nozzle fan, hot end fan, hot end cooling fan, heat sink fan, cold end fan, extruder fan, heat break fan, hot end cooler, hotend cooling fan, hot end blower, always on fan, 30 mm fan, small fan, heat sink cooling fan',
   'part-fan':

@@ -8,7 +8,7 @@ export const FIRM_PHRASES =
 
 /** These put off only what a later time stands beside. */
 export const WAITING_VERBS =
-  'wait till, wait until, wait for, leave, move, shift, kick, slide, extend, stretch, push, park, ignore, pencil in, do another, go another, let slide, drag out, roll over to, carry over';
+  'shove, wait till, wait until, wait for, leave, move, shift, kick, slide, extend, stretch, push, park, ignore, pencil in, do another, go another, let slide, drag out, roll over to, carry over';
 export const WAITING_PHRASES =
   "can wait, not until, not before, on the list for, down for, has another, have another, can go, got another, gets another, scheduled for, hold, keep, good for another, can hang on, stop telling, stop nagging, stop reminding, later, can't be bothered, cba, couldn't be bothered, no time for, not today, won't get to, not getting to, not doing";
 /** Two words with others between them: "give the belts another 50 h", "put the rods to Friday". */
