@@ -184,7 +184,7 @@ function inList(items: readonly Item[], at: number): boolean {
     (isFn(items[i], 'on', 'in', 'for', 'at', 'of', 'both', 'except', 'through') && items[i]?.text !== 'to') ||
     /^(?:did|does|do|has|have)$/u.test(items[i]?.text ?? '') ||
     listedNumbers(items, i, at) ||
-    /\bthrough$/u.test(items[i]?.text ?? '') ||
+    /\b(?:through|inside)$/u.test(items[i]?.text ?? '') ||
     // "the power cut caught juniper and maple in the middle of a print"
     /^(?:caught|hit|affected|took out|knocked out|interrupted|killed|stopped)$/u.test(items[i]?.text ?? '')
   );

@@ -1,4 +1,5 @@
 /** What a clause takes from its neighbours before any frame reads it: mood, and the thing that "it" stands for. */
+import { isSafetySymptom } from '../maintenance/codes.ts';
 import { isInterrogative, readMood } from './mood.ts';
 import { hasTag, isFn, type Item } from './item.ts';
 import { makeScene, type NounAt, type Scene } from './scene.ts';
@@ -17,10 +18,17 @@ function settleMoods(scenes: readonly Scene[]): Scene[] {
     }
     conditional ||= scene.mood.conditional;
     reported ||= scene.mood.reported;
-    const question = scene.mood.question && (asking < 0 || i >= asking || isInterrogative(scene.items));
+    const question =
+      scene.mood.question && (asking < 0 ? !isFelt(scene) : i >= asking || isInterrogative(scene.items));
     return { ...scene, mood: { ...scene.mood, question, conditional, reported } };
   });
 }
+/** "as I touched its frame it gave me a tickle, like a fence??": felt, whatever mark stands at the end. */
+const isFelt = (scene: Scene): boolean =>
+  !isInterrogative(scene.items) &&
+  scene.items.some((item) => item.senses.some((s) => s.tag === 'symptom' && isSafetySymptom(s.code))) &&
+  scene.items.some((item) => isFn(item, 'i')) &&
+  scene.items.some((item) => item.senses.some((s) => s.tag === 'verb' && s.form === 'past'));
 /** "alder 4 hours, birch 3 and cedar 2 would be nice": a row of figures is meant as its last clause means it. */
 function wishBack(scenes: readonly Scene[]): Scene[] {
   const out = [...scenes];

@@ -55,6 +55,12 @@ const weekdays: Reader = (items, at, today) => {
   if (led === 'last') return { end, date: one(past === today ? addDays(today, -7) : past) };
   if (led === 'next' || led === 'coming') return { end, date: one(future) };
   const after = items.slice(end, end + 2).map((item) => item.text).join(' '); // prettier-ignore
+  // "mon 23rd": the day of the month says which Monday
+  const dated = dayNumber(items, end);
+  if (dated?.ordinal) {
+    const exact = thatDay(dated.day, day, today);
+    if (exact !== undefined) return { end: dated.end, date: exact };
+  }
   if (after.startsWith('last week'))
     return { end: end + wordSpan(items, end, 'last week'), date: one(lastWeek(day, today)) };
   if (after.startsWith('next week'))
@@ -63,6 +69,18 @@ const weekdays: Reader = (items, at, today) => {
   while (/^(?:morning|afternoon|evening|night|lunchtime|noon|lunch)$/u.test(items[end]?.text ?? '')) end += 1;
   return { end, date: { tag: 'date', past, future } };
 };
+/** The nearest days of the month that fall on that weekday, two months either way. */
+function thatDay(day: number, weekdayOfIt: number, today: LocalDate): DateSense | undefined {
+  const dates = [-2, -1, 0, 1, 2].flatMap((back) => {
+    const index = Number(today.slice(0, 4)) * 12 + Number(today.slice(5, 7)) - 1 + back;
+    const date = dateOf(Math.floor(index / 12), (index % 12) + 1, day);
+    return date !== undefined && weekdayOf(date) === weekdayOfIt ? [date] : [];
+  });
+  const past = dates.filter((date) => date <= today).at(-1);
+  const future = dates.find((date) => date >= today);
+  const only = past ?? future;
+  return only === undefined ? undefined : { tag: 'date', past: past ?? only, future: future ?? only };
+}
 const wordSpan = (items: readonly Item[], at: number, phrase: string): number =>
   items[at]?.text === phrase ? 1 : 2;
 /** That day of the week before this one, weeks starting on Monday. */

@@ -59,6 +59,14 @@ export function isDeed(
   // "the pulley was broken" tells of a trouble, "broke a nozzle" of a spare.
   if (code === 'bin' && hasTag(items[at], 'complaint') && isFn(before, 'be') && before?.text !== 'got')
     return false;
+  // "had spanners, tray and lamp laid out"
+  if (
+    /^(?:spanners?|wrench(?:es)?|allen keys?|hex keys?|screwdrivers?|scrapers?|brush(?:es)?)$/u.test(
+      items[at]?.text ?? '',
+    ) &&
+    before?.text === 'had'
+  )
+    return false;
   // "the replaced thermistor was from the good batch"
   if (
     (form === 'past' || form === 'both') &&
@@ -147,6 +155,8 @@ function presentReport(code: VerbClass, items: readonly Item[], at: number, name
   if (!named || !HANDWORK.has(code)) return false;
   const subject = isFn(items[at - 1], 'just', 'now', 'too') ? items[at - 2] : items[at - 1];
   if (!/^(?:i|we)$/u.test(subject?.text ?? '')) return false;
+  // "I lubricate it tonight" is to come
+  if (items.some((one) => /^(?:tonight|later|soon|this evening|tomorrow)/u.test(one.text))) return false;
   return !items.some(
     (one) =>
       HABIT.test(one.text) ||

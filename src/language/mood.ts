@@ -278,7 +278,15 @@ const picks = (items: readonly Item[], at: number): boolean =>
 
 /** "should juniper lose its head again: …": an "if" without the word. */
 const isInvertedIf = ({ items, asked }: Clause): boolean =>
-  !asked && items[0]?.text === 'should' && hasTag(items[1], 'machine');
+  (!asked && items[0]?.text === 'should' && hasTag(items[1], 'machine')) ||
+  // "had elm gone up in flames, we'd have noticed"
+  (items[0]?.text === 'had' &&
+    hasTag(items[1], 'machine') &&
+    items
+      .slice(2)
+      .some(
+        (item) => /\b(?:would|'d have|would've|wouldn't)\b|^'d$/u.test(item.text) || isFn(item, 'would'),
+      ));
 
 /** "I don't run", "we never start", "didn't turn on": the speaker's own deed is denied, not the machine's doing. */
 export function ownDenial(items: readonly Item[], at: number): boolean {

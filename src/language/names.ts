@@ -110,7 +110,7 @@ function leadOf(items: readonly Item[], at: number, book: NameBook): number | un
     isFn(item, 'number-sign') &&
     items[at + 1]?.text === '.' &&
     digits(items[at + 2]) !== undefined &&
-    /^(?:no|nr|nos)$/u.test(item.text)
+    /(?:^|\s)(?:no|nr|nos)$/u.test(item.text)
   )
     return 2;
   const number = digits(item);

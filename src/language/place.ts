@@ -79,7 +79,9 @@ function asideOf(scenes: readonly Scene[], places: readonly Place[], at: number)
     if (!ASIDE.has(scenes[Math.max(i, at)]?.clause.joint ?? '')) continue;
     const alone = beside.items.every((item) => hasTag(item, 'machine', 'date') || isFn(item, 'article', 'for', 'on', 'of')); // prettier-ignore
     const curt = scene.items.length <= CURT && !beside.verbs.some((verb) => verb.deed);
-    if (alone || curt) return places[i]?.machines ?? [];
+    const there = places[i]?.machines ?? [];
+    // "how's everything looking, all 8" is of the room
+    if (alone || curt) return there.length > 3 ? [] : there;
   }
   return [];
 }

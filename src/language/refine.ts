@@ -1,5 +1,5 @@
 /** Stage 9. Ordered rules over what the clauses gave, each with its reason. */
-import type { Task } from '../maintenance/codes.ts';
+import { isSafetySymptom, type Task } from '../maintenance/codes.ts';
 import type { Act } from './act.ts';
 import { REASON_OF } from './english/frames/symptom-table.ts';
 import { MENDED } from './english/frames/state.ts';
@@ -243,6 +243,21 @@ const RULES: readonly Rule[] = [
         if (['usage', 'stock', 'load'].includes(one.act.kind)) return true;
         return !placed.slice(Math.max(0, at - WINDOW * 3), at).some((other) => alike(one.act, other.act));
       }),
+  },
+  {
+    name: 'what is asked about is not written beside',
+    why: '"#9 - nozzle changed, old one worn": while nobody knows the machine, its trouble is not written of none',
+    apply: (placed) =>
+      placed.some((one) => one.act.kind === 'unclear' && one.draft.doubt?.field === 'machine')
+        ? placed.filter(
+            (one) =>
+              !(
+                one.act.kind === 'symptom' &&
+                one.act.machine === undefined &&
+                !isSafetySymptom(one.act.symptom)
+              ),
+          )
+        : placed,
   },
   {
     name: 'a sum is no second run',

@@ -63,6 +63,8 @@ export function materialAfter(
   return undefined;
 }
 
+const isNameAndMaterial = (scene: Scene): boolean =>
+  scene.items.every((item) => hasTag(item, 'machine', 'material'));
 /** "petg: hazel 430 g, birch 95 g": a material before the colon is of the whole row. */
 export function materialHead(scenes: readonly Scene[], clause: number): Material | undefined {
   const sentence = scenes[clause]?.clause.sentence;
@@ -71,7 +73,7 @@ export function materialHead(scenes: readonly Scene[], clause: number): Material
   return head &&
     at < clause &&
     scenes[at + 1]?.clause.joint === 'colon' &&
-    isMaterialAlone(head) &&
+    (isMaterialAlone(head) || isNameAndMaterial(head)) &&
     head.items.length <= 3
     ? head.materials[0]
     : undefined;

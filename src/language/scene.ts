@@ -103,7 +103,7 @@ function verbsOf(item: Item, at: number, items: readonly Item[], mood: Mood, nam
   if (next !== undefined && STUFFS.has(next) && own.some((s) => s.code === 'install'))
     meant = [{ code: 'put', form: 'past' }];
   if (
-    gotStuck(item, items[at - 1]) ||
+    gotStuck(item, items[at - 1], items[at + 1]) ||
     isAwaited(at, items) ||
     isTheirs(at, items) ||
     isEmphatic(item, items[at + 1])
@@ -136,8 +136,10 @@ const isTheirs = (at: number, items: readonly Item[]): boolean =>
   isFn(items[at - 1], 'they', 'someone', 'you', 'person') && isFn(items[at - 2], 'what', 'who');
 
 /** "got stuck in the tube" is a trouble; "stuck a new one in" a deed. */
-const gotStuck = (item: Item, before: Item | undefined): boolean =>
-  item.text.startsWith('stuck') && (isFn(before, 'be', 'have') || before?.text === 'got');
+const gotStuck = (item: Item, before: Item | undefined, next: Item | undefined): boolean =>
+  item.text.startsWith('stuck') &&
+  !isFn(next, 'another', 'new') &&
+  (isFn(before, 'be', 'have') || before?.text === 'got');
 
 /** "stepper coupler", "bed heater plug": of nouns side by side the last is the thing meant. */
 function headsOnly(items: readonly Item[], nouns: readonly NounAt[]): NounAt[] {

@@ -90,6 +90,15 @@ function leftOver(scene: Scene): { why: string; doubt: Doubt } | undefined {
     )
   )
     return { why: 'Which task was it?', doubt: { field: 'task', said, options: [] } };
+  // "changed the thingy on alder"
+  if (
+    deed &&
+    machine &&
+    /\bthe (?:uh |um )?(?:the )?(?:thingy|thingie|whatsit|doodah|doofer|thingamajig|widget)\b/u.test(
+      scene.text,
+    )
+  )
+    return { why: 'Which part was it?', doubt: { field: 'part', said, options: [] } };
   // "did the thing on maple like we talked about"
   if (
     hasDid(scene) &&

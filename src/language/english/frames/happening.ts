@@ -4,7 +4,7 @@ import { asserted, deedOf, type Draft, draft, hasMachine, type Scene, someFn, te
 
 /** Where it went to or came from; a job or a task that is moved has none. */
 const PLACE =
-  /\b(?:to|into|over|across|from|upstairs|downstairs|next|by|bench|room|window|corner|shelf|other|away|along|round|desk|table|floor|rack|house|workshop|back)\b/u;
+  /\b(?:to|into|over|across|from|upstairs|downstairs|next|by|bench|room|window|corner|shelf|other|away|along|round|stairs|desk|table|floor|rack|house|workshop|back)\b/u;
 
 export function readHappening(scene: Scene): Draft[] {
   if (!asserted(scene)) return [];
@@ -12,7 +12,10 @@ export function readHappening(scene: Scene): Draft[] {
     (item) =>
       item.senses.some((s) => s.tag === 'verb' && s.code === 'move') &&
       !hasTag(item, 'part') &&
-      (!item.text.startsWith('shift') || hasTag(scene.items[scene.items.indexOf(item) + 1], 'machine')),
+      (!item.text.startsWith('shift') ||
+        hasTag(scene.items[scene.items.indexOf(item) + 1], 'machine') ||
+        (hasTag(scene.items[scene.items.indexOf(item) - 1], 'machine') &&
+          isFn(scene.items[scene.items.indexOf(item) + 1], 'to'))),
   );
   const verb = at >= 0 ? deedOf(scene, 'move') : undefined;
   if (

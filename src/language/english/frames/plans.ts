@@ -57,7 +57,8 @@ const pairs = APART.map(([first, second]) => phraseReader({ first, second }));
 const standsApart = (scene: Scene): boolean =>
   pairs.some((read) => {
     const found = read(scene.items);
-    const opens = found.find(({ code }) => code === 'first');
+    // "put a new coupler on its screw on the 2nd": fitted, and not put off
+    const opens = found.find(({ code, from }) => code === 'first' && !isVerb(scene.items[from], 'install'));
     return (
       opens !== undefined &&
       // "put oil on the rails": upon them, and not off to another day.

@@ -253,6 +253,9 @@ const isDirection = (scene: Scene, at: number): boolean =>
   hasTag(scene.items[at - 1], 'thing', 'part', 'complaint') && !isFn(scene.items[at - 1], 'be', 'printer');
 
 function isUp(scene: Scene): boolean {
+  // "something is up with cedar"
+  if (/\b(?:something|summat|what|anything|something 's|what 's)(?: is| 's)? up\b/u.test(scene.text))
+    return false;
   if (isToCome(scene)) return false;
   if (/\b(?:the|my|your|his|her|our) back\b|\bcame back\b|\bget back\b/u.test(textOf(scene))) return false;
   if (/\b(?:fixed|sorted|repaired) (?:it|that|the|them|a)\b/u.test(textOf(scene))) return false;

@@ -46,6 +46,11 @@ function rollsBefore(scene: Scene, at: number): number | undefined {
 
 /** How many of a noun: "five", "a", "two packs of ten", "last". */
 function quantity(scene: Scene, noun: NounAt): number | undefined {
+  // "in the drawer are now 5 left": of what was named before
+  const [only, ...others] = scene.values.filter(
+    (value) => value.code === 'bare' && Number.isInteger(value.value),
+  );
+  if (noun.at < 0 && only && others.length === 0 && !hasMachineIn(scene)) return only.value;
   if (noun.code === 'filament' && hasTag(scene.items[noun.at], 'material'))
     return rollsBefore(scene, noun.at);
   let total: number | undefined;
@@ -116,6 +121,8 @@ export function direction(scene: Scene): Change | undefined {
   if (deedOf(scene, 'buy') && scene.values.some((value) => value.code === 'bare') && !hasMachineIn(scene))
     return 'in';
   if (arrivesIn(scene)) return 'in';
+  // "found 2 bed springs at the back of the cupboard"
+  if (/^(?:i |we )?found \d/u.test(scene.text) && !someFn(scene, 'left', 'only')) return 'in';
   const holds = items.some((item, i) => item.text === 'got' && isFn(items[i - 1], 'have'));
   if (deedOf(scene, 'get', 'buy') && !holds && (shelf || someFn(scene, 'new', 'more', 'another')))
     return 'in';

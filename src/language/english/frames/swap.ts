@@ -158,6 +158,9 @@ export function readSwap(scene: Scene, before?: Scene, next?: Scene): Draft[] {
   if (!asserted(scene)) return [];
   const exchanged = exchange(scene);
   if (exchanged) return [exchanged];
+  // "all covers are mounted again": what was off is on, and nothing new
+  if (someFn(scene, 'again') && !someFn(scene, 'new') && deedOf(scene, 'swap', 'install') === undefined)
+    return [];
   const verb =
     deedOf(scene, 'swap', 'install') ?? swapDone(scene) ?? fitsPart(scene) ?? putsTaken(scene, before);
   if (!verb && !isNew(scene) && !opensNewParts(scene, next)) return [];

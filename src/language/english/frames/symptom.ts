@@ -20,6 +20,29 @@ function nearest(scene: Scene, at: number): NounAt[] {
 function fromComplaint(scene: Scene, at: number, complaint: SenseOf<'complaint'>): Seen | undefined {
   const row = SYMPTOMS_OF[complaint.code];
   const nouns = outermostLast(complaint.code, nearest(scene, at));
+  // "when the bed drops": it moves, and no temperature does
+  if (
+    complaint.code === 'swing' &&
+    nouns[0]?.code === 'bed' &&
+    /^(?:drops?|falls?|dropped|fell|dropping|jumps?)$/u.test(scene.items[at]?.text ?? '') &&
+    !/\b(?:temp\w*|degrees|deg|heat\w*)\b/u.test(scene.text)
+  )
+    return undefined;
+  // "did not even make a noise", "wasn't even cross"
+  const evenNext = scene.items[at + 1];
+  if (
+    complaint.code === 'uneven' &&
+    (scene.items[at]?.text.endsWith(' even') ?? false) &&
+    evenNext !== undefined &&
+    (evenNext.senses.length === 0 || hasTag(evenNext, 'verb'))
+  )
+    return undefined;
+  // "stuck in my head"
+  if (
+    /^stuck(?: in)?$/u.test(scene.items[at]?.text ?? '') &&
+    /\bin (?:my|his|her|our) (?:head|mind|throat)\b/u.test(scene.text)
+  )
+    return undefined;
   // "wet glue on the bed": of no filament
   if (complaint.code === 'wet' && nouns.some((one) => WET_THINGS.has(one.code))) return undefined;
   if (
@@ -210,6 +233,10 @@ function isLookedFor(scene: Scene, at: number): boolean {
 
 /** "shifted hazel along the bench": somebody moved the machine. */
 const isOwnMove = (scene: Scene, at: number): boolean =>
+  // "juniper shifted to the bay by the window"
+  (scene.items[at]?.text === 'shifted' &&
+    hasTag(scene.items[at - 1], 'machine') &&
+    isFn(scene.items[at + 1], 'to')) ||
   // "when I locked up", "I unscrewed its head"
   (/^(?:locked up|unscrewed|unplugged|loosened|bent)$/u.test(scene.items[at]?.text ?? '') &&
     isFn(scene.items[at - 1], 'i', 'we')) ||

@@ -233,7 +233,9 @@ export function readUsage(
     ];
   const material =
     scene.materials[0] ??
-    (someFn(scene, 'same') || headsRow(scene, before) ? before?.materials[0] : undefined);
+    (someFn(scene, 'same') || /\b(?:with|of|from|in) it\b/u.test(scene.text) || headsRow(scene, before)
+      ? before?.materials[0]
+      : undefined);
   return runsIn(scene, amount).map((one) =>
     draft(
       scene,

@@ -331,21 +331,21 @@ export const PLAIN_ENGLISH =
   'hares haring hark harked harking harming harmonised harnessed harp harped harping harried harries harrowed ' +
   'harrowing harry harrying harts hashed hashes hashing hassling hasted hastened hastening hastes hasting ' +
   'hatched hatching haters hating hatted hatters hatting haughty hauler haunch haunches haunting haven havens ' +
-  'hawing haying hazes hazing headed header headers headgear heading headings headlock headlocks healer healers ' +
-  'heaped heaping hearer hearers hearings hearkened hearse heartbreak heartbreaks heartened hearts heathens ' +
-  'heather heave heaved heaves heaving heckling heed heeded heeding heeds heeled heeling hefting heighten ' +
-  'heightened heightening heightens heir heirs heisting helms helper helpings hemming hems hens herb herbs herds ' +
-  'hereupon heritages herring herrings hesitant hesitate hesitated hewing hideaways hies hightail hightails hilt ' +
-  'hilts hims hind hindered hindering hinds hinged hinging hinting hipped hipping hiring hissed hitched hither ' +
-  'hive hives hiving hoard hoards hoarse hobbit hobble hobbled hobbles hobbling hobo hobos hocked hocking ' +
-  'hockshop hods hoed hoeing hoes hogged hogging hogs hoisting hokey holdings holing holler hollered hollering ' +
-  'hollers hollow hollowed hollower hollowing hollows hologram holograms homer homering homers homey homeys ' +
-  'hominy hone honed hones honing honked honking honoring hooding hooey hoof hoofs hooked hooker hookers hooking ' +
-  'hooks hoop hooped hooping hoops hoot hooter hooters hooting hoots hooves hopper hopping hording horizontally ' +
-  'horizontals horns horribly horridly horrors horses horsing hosed hosing hosting hounded hounding hounds ' +
-  'houses hove hover hovered hovering hovers howled hubs huddled huddling hues huffed huffing hugged hugging ' +
-  'hugs hulking hulled hulling humbling hummed humorous humour hump humped humping humps humus hunched hunching ' +
-  'hundreds hungered hungers hunk hunted hurdling hurled hurling hurrying hurting hushed hushes hushing ' +
+  'hawing haws haying hazes hazing headed header headers headgear heading headings headlock headlocks healer ' +
+  'healers heaped heaping hearer hearers hearings hearkened hearse heartbreak heartbreaks heartened hearts ' +
+  'heathens heather heave heaved heaves heaving heckling heed heeded heeding heeds heeled heeling hefting ' +
+  'heighten heightened heightening heightens heir heirs heisting helms helper helpings hemming hems hens herb ' +
+  'herbs herds hereupon heritages herring herrings hesitant hesitate hesitated hewing hideaways hies hightail ' +
+  'hightails hilt hilts hims hind hindered hindering hinds hinged hinging hinting hipped hipping hiring hissed ' +
+  'hitched hither hive hives hiving hoard hoards hoarse hobbit hobble hobbled hobbles hobbling hobo hobos hocked ' +
+  'hocking hockshop hods hoed hoeing hoes hogged hogging hogs hoisting hokey holdings holing holler hollered ' +
+  'hollering hollers hollow hollowed hollower hollowing hollows hologram holograms homer homering homers homey ' +
+  'homeys hominy hone honed hones honing honked honking honoring hooding hooey hoof hoofs hooked hooker hookers ' +
+  'hooking hooks hoop hooped hooping hoops hoot hooter hooters hooting hoots hooves hopper hopping hording ' +
+  'horizontally horizontals horns horribly horridly horrors horses horsing hosed hosing hosting hounded hounding ' +
+  'hounds houses hove hover hovered hovering hovers howled hubs huddled huddling hues huffed huffing hugged ' +
+  'hugging hugs hulking hulled hulling humbling hummed humorous humour hump humped humping humps humus hunched ' +
+  'hunching hundreds hungered hungers hunk hunted hurdling hurled hurling hurrying hurting hushed hushes hushing ' +
   'huskiness hustings hustling hutches huts hydrated hydrates hydrating hype hyped hypes hyphened hyphening ' +
   'hyping identically ides idled idles idly idolater idolaters igniting ignominy ignorant imagined imagines ' +
   'imaging immaculately immolated immolates immolating impaired impairing impartially impelled impelling ' +
@@ -476,189 +476,190 @@ export const PLAIN_ENGLISH =
   'paying pays peaces peaches peaked peaking pealed pealing peals pearlier pearling pearly peas pebbled pebbles ' +
   'pebbling pebbly peck pecked pecking pecks pecs pedaling pedalling peddling pedometer pedometers peed peeing ' +
   'peeks peelings peep peeped peeping peeps peers pees peeved peeving pegs pelleting pelted pelting pended penis ' +
-  'pens pension pensioned pensioner pensioners pensioning pensions pentameters peopled peoples peopling pepped ' +
-  'pepping peps percales perceived perceives perceiving percents perching percolated percolating perfected ' +
-  'perfecter perfects perforate perforates perforating perforce performer performers perfumed perfuming periling ' +
-  'perilled perilling perilously perimeter perishes perishing perk perked perking perks peroxided perplexes ' +
-  'persisted perspires pert pertly perusing perverted perverting pester pestered pestling pests petered petering ' +
-  'peters petrified petrifies petrifying pets petted petting pews philters phishers phishing phosphorescence ' +
-  'photoing pica picker picket picketing pickets pickings pickle pickled pickles pickling picky pictures ' +
-  'picturing piddle piddles piddling pied pieing pierce pierced pierces piercing pies pigging pigs piing pike ' +
-  'piked pikes piking pilaster pilasters pilings pill pilled pilling pillion pillowed pillowing pills pimp ' +
-  'pimped pimping pimple pimps pined pines ping pinged pinging pings pinheads pinhole pining pinked pinking ' +
-  'pinks pinned pinning pinwheel pinwheels piped piper pipers pipes piping pipped pipping pips pirating piss ' +
-  'pissed pisses pissing pitched pitching pitied pits pittance pittances pitting placating placement placer ' +
-  'placers placid placket plackets plaguing plaice plains plaited plaiting planked planking planner planners ' +
-  'plannings planters plantings plasterer plasterers plastering plasticity platen platens platformed plating ' +
-  'platter platters plaudits players pleading pleads pleasing pleasured pleasures pleasuring pleated pleating ' +
-  'pledging plied plight plights plop plopped plopping plops plots plotted plotting ploughmen plowing ploy ploys ' +
-  'pluckier plucky plum plumb plumbing plumed plumes plump plumped plumping plumps plums plunge plunger plunges ' +
-  'plunging plunk plunked plunking plunks pluses plush plying poaching pocked pocking pockmark pockmarks pocks ' +
-  'podding poets pointed pointer pointers pointing pointy poises poker pokers pokey pokeys poky poled poles ' +
-  'policies policing poling polisher polishers polities poll polled polling polls pollsters pols polymers pomp ' +
-  'ponder pondered pondering ponders pone pones pony pooching poodle poodles pooh poohs pooled pooling pooped ' +
-  'pooping pope popes pore pored pores poring pork ported porter porting portioned portioning portly ports posed ' +
-  'poser posers posh posher posing posit positioned positioning posits posses possibles postal postcode ' +
-  'postcodes posted postmarked posy potholes potion potions potted pottered pottering potting pouched pouches ' +
-  'pouching pounces pouncing pounded pounding pout pouts powdered powdering powdery powerless poxes prairies ' +
-  'praising prancers prancing prate prated prates prating prattle prattled prattles prattling prawning prayed ' +
-  'praying prays preach preached preaches preaching preachy preceded preceding precious preciously precises ' +
-  'preclusion predated predates predating predetermine predetermined predetermines predetermining preening ' +
-  'prefaced preferred prefixes preheated premise premised premises premising preparation prepares preparing ' +
-  'prepaying preppies prepping preps presaged presaging presented presenter presenting preserve preserved ' +
-  'preserves preserving preset presets presetting presided presides presiding pressings pressured pressuring ' +
-  'pressurise pressurises pressurize pressurizes presumable presumes presuming pretension pretensions prettied ' +
-  'pretties prettified prettifies prettifying prettying prevented preventing preview previewed previewer ' +
-  'previewing previews preys priceless prick pricking prickled pricklier prickliest pricks primed primer primes ' +
-  'primped primping primps princess printable printings priories priors priory prise prises prising pristine ' +
-  'proactive probating probation probed procedural procedures processing production productions productive ' +
-  'profanes profaning professing profiled profiling profited profiting projectile projection projections ' +
-  'prolixity promisingly promoted promotes promoting prompted prompting prong prongs proofing properer property ' +
-  'proposed proposes proposing propped propping prorated prorating prosecution prosecutions prospective ' +
-  'protecting protectively protector protectors proteins protested protesting protracted protracting protraction ' +
-  'protracts provident provider providers provides providing provision provisos provosts prowlers prowling ' +
-  'prowls prudently prying psst psyching published publishes publishing puck pucks pudding puddled puffer puffin ' +
-  'puffins puffy pugs puke puked pukes puking puller pullers pullet pullets pulp pulped pulping pulps pulpy ' +
-  'pulsed pulses pulsing puma pumas pumper punched punches punching punished punishes punishing punning puns ' +
-  'punsters punting punts pupped pupping pups purchaser purchasers puree pureed purees purified purifies ' +
-  'purifying purl purled purling purls purports purposing purred purring pursed purses pursing purvey purveyed ' +
-  'purveying purveys pusher pushers pushiness pushover pushovers pushy puss pusses putt putted puttered ' +
+  'pens pension pensioned pensioner pensioners pensioning pensions pentameters peons peopled peoples peopling ' +
+  'pepped pepping peps percales perceived perceives perceiving percents perching percolated percolating ' +
+  'perfected perfecter perfects perforate perforates perforating perforce performer performers perfumed ' +
+  'perfuming periling perilled perilling perilously perimeter perishes perishing perk perked perking perks ' +
+  'peroxided perplexes persisted perspires pert pertly perusing perverted perverting pester pestered pestling ' +
+  'pests petered petering peters petrified petrifies petrifying pets petted petting pews philters phishers ' +
+  'phishing phosphorescence photoing pica picker picket picketing pickets pickings pickle pickled pickles ' +
+  'pickling picky pictures picturing piddle piddles piddling pied pieing pierce pierced pierces piercing pies ' +
+  'pigging pigs piing pike piked pikes piking pilaster pilasters pilings pill pilled pilling pillion pillowed ' +
+  'pillowing pills pimp pimped pimping pimple pimps pined pines ping pinged pinging pings pinheads pinhole ' +
+  'pining pinked pinking pinks pinned pinning pinwheel pinwheels piped piper pipers pipes piping pipped pipping ' +
+  'pips pirating piss pissed pisses pissing pitched pitching pitied pits pittance pittances pitting placating ' +
+  'placement placer placers placid placket plackets plaguing plaice plains plaited plaiting planked planking ' +
+  'planner planners plannings planters plantings plasterer plasterers plastering plasticity platen platens ' +
+  'platformed plating platter platters plaudits players pleading pleads pleasing pleasured pleasures pleasuring ' +
+  'pleated pleating pledging plied plight plights plop plopped plopping plops plots plotted plotting ploughmen ' +
+  'plowing ploy ploys pluckier plucky plum plumb plumbing plumed plumes plump plumped plumping plumps plums ' +
+  'plunge plunger plunges plunging plunk plunked plunking plunks pluses plush plying poaching pocked pocking ' +
+  'pockmark pockmarks pocks podding poets pointed pointer pointers pointing pointy poises poker pokers pokey ' +
+  'pokeys poky poled poles policies policing poling polisher polishers polities poll polled polling polls ' +
+  'pollsters pols polymers pomp ponder pondered pondering ponders pone pones pony pooching poodle poodles pooh ' +
+  'poohs pooled pooling pooped pooping pope popes pore pored pores poring pork ported porter porting portioned ' +
+  'portioning portly ports posed poser posers posh posher posing posit positioned positioning posits posses ' +
+  'possibles postal postcode postcodes posted postmarked posy potholes potion potions potted pottered pottering ' +
+  'potting pouched pouches pouching pounces pouncing pounded pounding pout pouts powdered powdering powdery ' +
+  'powerless poxes prairies praising prancers prancing prate prated prates prating prattle prattled prattles ' +
+  'prattling prawning prayed praying prays preach preached preaches preaching preachy preceded preceding ' +
+  'precious preciously precises preclusion predated predates predating predetermine predetermined predetermines ' +
+  'predetermining preening prefaced preferred prefixes preheated premise premised premises premising preparation ' +
+  'prepares preparing prepaying preppies prepping preps presaged presaging presented presenter presenting ' +
+  'preserve preserved preserves preserving preset presets presetting presided presides presiding pressings ' +
+  'pressured pressuring pressurise pressurises pressurize pressurizes presumable presumes presuming pretension ' +
+  'pretensions prettied pretties prettified prettifies prettifying prettying prevented preventing preview ' +
+  'previewed previewer previewing previews preys priceless prick pricking prickled pricklier prickliest pricks ' +
+  'primed primer primes primped primping primps princess printable printings priories priors priory prise prises ' +
+  'prising pristine proactive probating probation probed procedural procedures processing production productions ' +
+  'productive profanes profaning professing profiled profiling profited profiting projectile projection ' +
+  'projections prolixity promisingly promoted promotes promoting prompted prompting prong prongs proofing ' +
+  'properer property proposed proposes proposing propped propping prorated prorating prosecution prosecutions ' +
+  'prospective protecting protectively protector protectors proteins protested protesting protracted protracting ' +
+  'protraction protracts provident provider providers provides providing provision provisos provosts prowlers ' +
+  'prowling prowls prudently prying psst psyching published publishes publishing puck pucks pudding puddled ' +
+  'puffer puffin puffins puffy pugs puke puked pukes puking puller pullers pullet pullets pulp pulped pulping ' +
+  'pulps pulpy pulsed pulses pulsing puma pumas pumper punched punches punching punished punishes punishing ' +
+  'punning puns punsters punting punts pupped pupping pups purchaser purchasers puree pureed purees purified ' +
+  'purifies purifying purl purled purling purls purports purposing purred purring pursed purses pursing purvey ' +
+  'purveyed purveying purveys pusher pushers pushiness pushover pushovers pushy puss pusses putt putted puttered ' +
   'puttering putters putts puttying puzzling pwns quacking quad qualified qualifier qualifiers qualifies ' +
   'quantities quarrying quashed quashing queening queering quelling quenched quenches quenching questing quests ' +
   'quibbled quibbles quibbling quids quieting quiets quilting quip quipping quips quirking quisling quizzing ' +
   'quoit quoiting quoits quota quotation rabid raced races racial racing racy radials radical radishes raffling ' +
-  'raga ragas raged rages raggedy ragging raider railed railing raised raises raising raked raking rallied ' +
-  'rallies rallying rambling ramps ranching ranged ranger rangers ranging rangy ranked ranking rankings rankling ' +
-  'ranks ransom rant ranted ranting rapes rapids raping rapped rapping rapports raps rapture raptures raring ' +
-  'rasher rashers rashes raspy rated ratified ratifies ratifying rating rats ratted ratting rattler rattlers ' +
-  'rattlings ratty raunchy ravaging raveling ravelled ravelling ravellings ravening raving ravished ravishes ' +
-  'ravishing rays razes reacted reactions reactivated reactive readiest readjustment readjustments readmits ' +
-  'readying realised realises realising realists realities realized realizes realizing reallocate reallocated ' +
-  'reallocates reallocating realms reamer reap reaped reaping reapplying reaps reared rearing rearm rearmed ' +
-  'rearming rearms reasoned reasoning reassigned reassigning reassigns reassure reassured reassures reassuring ' +
-  'rebating rebel rebelled rebelling rebels rebinding rebounded rebounding rebounds rebuking rebuses rebut ' +
-  'rebuts rebutted rebutting recalled recalling recanted recanting recap recapping recaps recaptured recaptures ' +
-  'recapturing recasting receding receipted receipting receipts receiver receivers recenter recessed recesses ' +
-  'recessing recession recessions recessives reciting reckonings reclaiming reclaims reclined reclines reclining ' +
-  'recoil recoiled recoiling recoils recondition reconditioned reconditioning reconditions reconfiguration ' +
-  'reconsidering reconvened recopied recopying recorder recorders recordings recouped recouping recoveries ' +
-  'recovers recovery recreate recreated recreates recreating recruited recruiting recruits rectal rectifier ' +
-  'rectifiers rectories recur recurred recurring recurs redeploying redesigned redheads rediscover rediscovered ' +
-  'rediscovering rediscovers rednecks redoes redoubts redounded redounding redounds redrafted redrafting ' +
-  'redrafts redrawing redressed redresses redressing reds reducing reduction reed reeds reef reefing reefs ' +
-  'reeked reelected reelecting reelects reeled reeling reenacted reenacting reenacts reentering reentries ' +
-  'reeving reexamined reexamines reexamining refereed referral referrals referred referring refers refiled ' +
-  'refiling refilled refilling refinance refining refinished refinishes refinishing reflected reflecting ' +
-  'reflective reflects refocusing reform reformed reformer reformers reforming refract refracted refracting ' +
-  'refraction refracts refraining refreshed refreshes refreshing refueling refuge refuges refunded refunding ' +
-  'refutation refutations refute refuted refutes refuting regained regaining regal regaled regaling regarded ' +
-  'regarding registrant registrar registrars registry regressed regresses regressing regretted regretting ' +
-  'regularity regulars regulating regulator regulators rehashed rehashes rehashing rehearses reheated reheating ' +
-  'rehire rehired rehires rehiring reigning rein reined reinforce reinforces reining reins reinstalled ' +
-  'reinstalling reissues rejected rejecting rejection rejoicing rejoinder rejoinders rejoining rekindled ' +
-  'rekindling relabeled relabeling relabelled relabelling relabels relapsed relapses relating relation relations ' +
-  'relaxant relaxing relayed relaying relays relearned relearns releasable releasing relegate relegated ' +
-  'relegates relegating relented relenting relevance relevancy relevantly relieve relieved relieves relieving ' +
-  'relished relishes relishing relived reliving relocation remaindered remained remaking remanded remanding ' +
-  'remarked remarking remedied remedies remedying reminder remit remits remitted remitting remotes remount ' +
-  'remounted remounting remounts remover removers renal renaming rend rendered rendering rending rendition ' +
-  'renditions rends reneged reneging renounce renounced renounces renouncing renovate renovated renovates ' +
-  'renovating rented renter renters renumbered renumbering renumbers reorging repaid repaint repainted ' +
-  'repainting repaints repairmen reparation reparations repartee repayable repaying repealed repealing ' +
-  'repeatably repeatedly repeater repeaters repeating repel repelled repelling repels repented repenting ' +
-  'replacements replayed replaying repleted repletes repleting replicas replicate replicated replicates ' +
-  'replicating replying reporter reporters reposing repressed represses repressing reprised reprises reprising ' +
-  'reprized reproved reproves reproving repulsing reputable reputation reputations reputedly reputing requester ' +
-  'requiems requite requited requites requiting rereading rerouted rerouting rerunning rescuing reselling ' +
-  'resemble resembled resembles resembling resent resented resenting resents reserved reserves reserving ' +
-  'resetting resettling reside resides residing residual residuals resigned resigning resistance resisted ' +
-  'resister resisters resisting resistor resistors resolutely resolver resonances resonant resonate resonated ' +
-  'resonates resonating resort resorted resorting resorts resounded resounding resounds respectable respected ' +
-  'respecting respects respired respires respiring respondent responses responsive restarting restated restates ' +
-  'restating rested resting restored restores restoring restricted restricting restricts resultant resulted ' +
-  'resulting resuming resupplies resurface resurfaces resurrect resurrects retailed retailing retained retainer ' +
-  'retainers retaining retaking retarded retarding retch retched retches retching retelling rethinking retinues ' +
-  'retiree retirees retooling retort retorted retorting retorts retouching retrace retraced retraces retracing ' +
-  'retraction retractions retrained retraining retrains retreaded retreading retreated retreating retreats ' +
-  'retried retries retrieve retrieved retriever retrievers retrieves retrieving retry retrying returnee ' +
-  'returnees returning retweeted retweeting retyping reunified reunifies reunifying reusable reuse reused reuses ' +
-  'reusing revaluing revealed revealing revealings revel revelation revelations reveled reveling revelled ' +
-  'reveller revelling revellings revels revenged revenging revere revered reverend reveres reverie reveries ' +
-  'revering reversed reverses reversing reversion reviewer reviewers revile reviled reviles reviling revision ' +
-  'revisions revisiting revisits revive revives reviving revoking revolted revolting revolved revolver revolvers ' +
-  'revolving revved rewarded rewarding rewinding rewire rewired rewires rewiring reword reworded rewording ' +
-  'rewords reworked reworking rewriting rheumatic riced rices ricing rick ricked rickets ricking ricks ridding ' +
-  'riddle riddles riddling ridge ridging riding rids rife riffling rifted rifting rigged rigging riling rill ' +
-  'rills riming rimmed rimming rims rind rinds ringed ringers rink rinks ripely ripening riposted riposting ' +
-  'ripper rippled rips risen riser risers risible risking risks rivaling riverbed rivers riveting roach roaches ' +
-  'roam roamed roaming roams roans roasted roasters robbed robber robbing robing rocked rocker rockers rocket ' +
-  'rockets roes rogering roil roiled roiling roils roistered roistering roisters roles roods rooked rooking ' +
-  'rooks roomfuls roomy roosting rooting rootless roped ropes roping rosiness roster rosy rotated rotational ' +
-  'rotations rote rotors rotted rotten rotting rouble roubles rouge rouged rouges roughing roughs rouging ' +
-  'rounder rounding rouse rouses rousing routed routing routinise routinises routinizes routs rove rovers ' +
-  'roweling rowels rowers rubbers rubbery rubbished rubbishy rubble rube rubes rubier rudder rudders rues ruffed ' +
-  'ruffing rugby rugged rugs ruing rumbaing rumbled rumbling rumblings rumoring rumoured rumours rumpling rums ' +
-  'runaways rune runes rungs runt runts runway rupture ruptures rupturing ruse rushed rushes rushing rusted ' +
-  'rustiness rusting rustling ruts rutted rutting sables sack sacked sacking sacks sacrificial sacs saddened ' +
-  'saddling sades safeguard safeguards safely safes saga sagas sage sages sago sailboard sailboards sailed ' +
-  'sailing salaaming sales salients sallied sallies sallow sallower sallying salmons salon saloon salted salting ' +
-  'saluting salve salved salves salving sames sanction sanctioned sanctioning sanctions sandpapered sandpapers ' +
-  'sandpiper sandpipers sands sane sangs sank sans sapped sapping sash sashes sass sassed sasses sassing ' +
-  'satchels sate sated sates satiated sating satrap satraps saturate saturates saunaing sauntering saunters ' +
-  'savaging saver savers savings savoring savour savouring savvying saxes sayings scab scabbed scabbing scabs ' +
-  'scad scads scaled scaling scalloped scalloping scallops scalping scam scammed scamming scams scanner scanners ' +
-  'scanted scanting scants scar scarcest scarcity scared scares scarfed scarfing scarified scarifies scaring ' +
-  'scarring scars scat scathing scats scattered scattering scatters scatting scenting scepters scheduler ' +
-  'schedulers scheming schooling scoff scoffed scoffing scolding scoldings scooping scooting scoped scopes ' +
-  'scoping scorcher scorchers scorches scorer scores scorn scorned scorning scotch scotched scotches scotching ' +
-  'scourged scourging scout scouted scouting scouts scow scowling scows scrabble scrabbled scrabbles scrabbling ' +
-  'scram scramble scrambler scramblers scrambles scrambling scrammed scramming scrams scrappier scratchier ' +
-  'scratchiest scratchy scrawled scrawling screeched screechier screechiest screechy screened screening screwier ' +
-  'screwy scribbled scribbles scribbling scrimp scrimped scrimping scrimps scrip scrips scripted scripting ' +
-  'scrubber scrubbers scrubbier scruff scruffs scrunch scrunched scrunchies scrunchy scrupled scrupling scubaing ' +
-  'scudding scuffing scuffled scuffs sculling scumming scuppers scurf scurrying scuttling seabed seagoing sealer ' +
-  'seamed seaming seaports searched searches searching seared searing seas seasides seating seceding secluding ' +
-  'secondary seconded seconding secreting sect sectioned sectioning sections sects securely securer securest ' +
-  'sedated sedating sedition seducing seductive seeded seeding seedling seeds seeings seeking seeks seeming seep ' +
-  'seer seers seething segueing selected selecting selective selector selectors self sells selves semen seniors ' +
-  'sensed sensory sentries sentry sepal sepals separate separately separates separations separatism separatist ' +
-  'separator septa sequester sequined serape serapes serenaded serenading serrated servile servings sessions ' +
-  'settees setters settler settlers seventeens seventeenth seventh seventies severing severity sews sexes sexing ' +
-  'sexting shabby shack shackles shackling shacks shaded shades shading shadings shadowy shafted shafting shag ' +
-  'shagged shagging shaggy shags shaker shakers shale shallots shallower shallows shalt sham shambled shamed ' +
-  'shames shaming shammed shamming shams shandy shank shanks shantung shapes shaping shared shares sharing ' +
-  'sharked sharking sharks sharpened sharpening sharpens sharping shattering shatters shaven shaver shavers ' +
-  'sheaf shearer shearing shears sheathings sheave sheaves shedding sheen sheep sheer sheered sheering sheers ' +
-  'sheeting shelled shelling sheltered shielded shielding shies shiftier shiftily shifty shilling shillings ' +
-  'shimmer shimmered shimmering shimmied shimmies shimmying shin shines shingles shingling shining shinning ' +
-  'shinny shinnying shins shipped shippers shipping shirkers shirking shirring shirrings shirrs shirted shirting ' +
-  'shit shits shitting shoaling shocker shockers shockingly shod shoeing shogun shone shoo shooed shooing shoos ' +
-  'shooters shooting shootings shoots shopped shoppers shored shores shoring shortages shortenings shorter ' +
-  'shortest shortish shortness shorts shotguns shouldered shouldering shovel shovels showdown showdowns ' +
-  'showering showings showy shredder shredders shrew shrewder shrews shriek shrift shrike shrikes shrilling ' +
-  'shrimped shrimping shrinking shrinks shriveling shriving shrouded shrouding shrub shrubs shrugged shrugging ' +
-  'shtick shticks shuck shucked shucking shucks shudder shuddered shun shunned shunning shuns shushing shuttered ' +
-  'shuttering shutters shuttling shying sicked sickened sicker sicking sickle sickles sicks sics sidebars ' +
-  'sidecars sided sideline sidelines sidewalk sidewalks sidewall siding sidle sidles sift sifted sifting sifts ' +
-  'sighed sighing sighs sights signer signet signings silents silicate silted silting silvered silvering ' +
-  'silverware simmered simmering simply sims sine singe singer singers singes singing singled singles singling ' +
-  'singly singsong sinkholes sinking sinned sinning sins sipped sipping sips sires siring sises sited siting ' +
-  'sittings situated sixteens sixth sized sizes sizing sizzled skate skated skater skaters skeet skeins sketched ' +
-  'sketches sketching skewer skewing skews skid skidding skids skies skiff skiffs skilled skills skim skimmed ' +
-  'skimming skimp skimped skimping skimps skims skinless skinning skipper skippering skippers skirting skis skit ' +
-  'skits skittered skittering skitters skulking skunk skunking skying slab slabbed slabbing slabs slacked ' +
-  'slacken slackens slackers slacking slag slags slaked slakes slaking slaloming slam slammer slandered ' +
-  'slandering slanders slanting slash slashes slashing slat slated slathered slathering slathers slats slattern ' +
-  'slatterns slaved slavering slaves slaving slaw slay slayer slayers slaying slayings slays sled sledding ' +
-  'sledge sledges sleeking sleepers sleeping sleeps sleet sleeting sleets sleeves slew slewed slewing slicer ' +
-  'slicers slick slicked slicker slickers slicking slicks slider sliders slighted slighter slights slim slime ' +
-  'slimmed slimming slims sling slinging slings slink slinking slinks slippage slippages slipper slippers slit ' +
-  'slits slitting slivered slivering slob slobs sloe sloes slog slogged slogging slogs sloop sloops sloped ' +
-  'slopped slopping sloshing sloths slots slouched slouching slough sloughed sloughing sloughs slowed slowing ' +
-  'slows slug slugged slugging sluggishly slugs sluice sluiced sluices sluicing sluing slummed slumming slumping ' +
-  'slumps slums slung slunk slurping slurring slut sluts sluttish smack smacker smackers smacking smalls smarted ' +
-  'smartened smartening smartens smarting smarts smash smashes smattering smellier smelted smelters smelting ' +
-  'smiles smirched smirches smirching smirking smite smites smiting smock smocked smocking smocks smoggy smolder ' +
+  'raga ragas raged rages raggedy ragging raging raider railed railing raised raises raising raked raking ' +
+  'rallied rallies rallying rambling ramps ranching ranged ranger rangers ranging rangy ranked ranking rankings ' +
+  'rankling ranks ransom rant ranted ranting rape raped rapes rapids raping rapped rapping rapports raps rapture ' +
+  'raptures rared rares raring rasher rashers rashes raspy rated ratified ratifies ratifying rating rats ratted ' +
+  'ratting rattler rattlers rattlings ratty raunchy ravaging rave raved raveling ravelled ravelling ravellings ' +
+  'ravening raves raving ravished ravishes ravishing rays razed razes razing reacted reactions reactivated ' +
+  'reactive readiest readjustment readjustments readmits readying realised realises realising realists realities ' +
+  'realized realizes realizing reallocate reallocated reallocates reallocating realms reamer reap reaped reaping ' +
+  'reapplying reaps reared rearing rearm rearmed rearming rearms reasoned reasoning reassigned reassigning ' +
+  'reassigns reassure reassured reassures reassuring rebating rebel rebelled rebelling rebels rebinding ' +
+  'rebounded rebounding rebounds rebuking rebuses rebut rebuts rebutted rebutting recalled recalling recanted ' +
+  'recanting recap recapping recaps recaptured recaptures recapturing recasting receding receipted receipting ' +
+  'receipts receiver receivers recenter recessed recesses recessing recession recessions recessives reciting ' +
+  'reckonings reclaiming reclaims reclined reclines reclining recoil recoiled recoiling recoils recondition ' +
+  'reconditioned reconditioning reconditions reconfiguration reconsidering reconvened recopied recopying ' +
+  'recorder recorders recordings recouped recouping recoveries recovers recovery recreate recreated recreates ' +
+  'recreating recruited recruiting recruits rectal rectifier rectifiers rectories recur recurred recurring ' +
+  'recurs redeploying redesigned redheads rediscover rediscovered rediscovering rediscovers rednecks redoes ' +
+  'redoubts redounded redounding redounds redrafted redrafting redrafts redrawing redressed redresses redressing ' +
+  'reds reducing reduction reed reeds reef reefing reefs reeked reelected reelecting reelects reeled reeling ' +
+  'reenacted reenacting reenacts reentering reentries reeving reexamined reexamines reexamining refereed ' +
+  'referral referrals referred referring refers refiled refiling refilled refilling refinance refining ' +
+  'refinished refinishes refinishing reflected reflecting reflective reflects refocusing reform reformed ' +
+  'reformer reformers reforming refract refracted refracting refraction refracts refraining refreshed refreshes ' +
+  'refreshing refueling refuge refuges refunded refunding refutation refutations refute refuted refutes refuting ' +
+  'regained regaining regal regaled regaling regarded regarding registrant registrar registrars registry ' +
+  'regressed regresses regressing regretted regretting regularity regulars regulating regulator regulators ' +
+  'rehashed rehashes rehashing rehearses reheated reheating rehire rehired rehires rehiring reigning rein reined ' +
+  'reinforce reinforces reining reins reinstalled reinstalling reissues rejected rejecting rejection rejoicing ' +
+  'rejoinder rejoinders rejoining rekindled rekindling relabeled relabeling relabelled relabelling relabels ' +
+  'relapsed relapses relating relation relations relaxant relaxing relayed relaying relays relearned relearns ' +
+  'releasable releasing relegate relegated relegates relegating relented relenting relevance relevancy ' +
+  'relevantly relieve relieved relieves relieving relished relishes relishing relived reliving relocation ' +
+  'remaindered remained remaking remanded remanding remarked remarking remedied remedies remedying reminder ' +
+  'remit remits remitted remitting remotes remount remounted remounting remounts remover removers renal renaming ' +
+  'rend rendered rendering rending rendition renditions rends renegaded renegading reneged reneging renewable ' +
+  'renounce renounced renounces renouncing renovate renovated renovates renovating rented renter renters ' +
+  'renumbered renumbering renumbers reorging repaid repaint repainted repainting repaints repairmen reparation ' +
+  'reparations repartee repayable repaying repealed repealing repeatably repeatedly repeater repeaters repeating ' +
+  'repel repelled repelling repels repented repenting replacements replayed replaying repleted repletes ' +
+  'repleting replicas replicate replicated replicates replicating replying reporter reporters reposing repressed ' +
+  'represses repressing reprised reprises reprising reprized reproved reproves reproving repulsing reputable ' +
+  'reputation reputations reputedly reputing requester requiems requite requited requites requiting rereading ' +
+  'rerouted rerouting rerunning rescuing reselling resemble resembled resembles resembling resent resented ' +
+  'resenting resents reserved reserves reserving resetting resettling reside resides residing residual residuals ' +
+  'resigned resigning resistance resisted resister resisters resisting resistor resistors resolutely resolver ' +
+  'resonances resonant resonate resonated resonates resonating resort resorted resorting resorts resounded ' +
+  'resounding resounds respectable respected respecting respects respired respires respiring respondent ' +
+  'responses responsive restarting restated restates restating rested resting restored restores restoring ' +
+  'restricted restricting restricts resultant resulted resulting resuming resupplies resurface resurfaces ' +
+  'resurrect resurrects retailed retailing retained retainer retainers retaining retaking retarded retarding ' +
+  'retch retched retches retching retelling rethinking retinues retiree retirees retooling retort retorted ' +
+  'retorting retorts retouching retrace retraced retraces retracing retraction retractions retrained retraining ' +
+  'retrains retreaded retreading retreated retreating retreats retried retries retrieve retrieved retriever ' +
+  'retrievers retrieves retrieving retry retrying returnee returnees returning retweeted retweeting retyping ' +
+  'reunified reunifies reunifying reusable reuse reused reuses reusing revaluing revealed revealing revealings ' +
+  'revel revelation revelations reveled reveling revelled reveller revelling revellings revels revenged ' +
+  'revenging revere revered reverend reveres reverie reveries revering reversed reverses reversing reversion ' +
+  'reviewer reviewers revile reviled reviles reviling revision revisions revisiting revisits revive revives ' +
+  'reviving revoking revolted revolting revolved revolver revolvers revolving revved rewarded rewarding ' +
+  'rewinding rewire rewired rewires rewiring reword reworded rewording rewords reworked reworking rewriting ' +
+  'rheumatic riced rices ricing rick ricked rickets ricking ricks ridding riddle riddles riddling ridge ridging ' +
+  'riding rids rife riffling rifted rifting rigged rigging riling rill rills riming rimmed rimming rims rind ' +
+  'rinds ringed ringers rink rinks ripely ripening riposted riposting ripper rippled rips risen riser risers ' +
+  'risible risking risks rivaling riverbed rivers riveting roach roaches roam roamed roaming roams roans roasted ' +
+  'roasters robbed robber robbing robing rocked rocker rockers rocket rockets roes rogering roil roiled roiling ' +
+  'roils roistered roistering roisters roles roods rooked rooking rooks roomfuls roomy roosting rooting rootless ' +
+  'roped ropes roping rosiness roster rosy rotated rotational rotations rote rotors rotted rotten rotting rouble ' +
+  'roubles rouge rouged rouges roughing roughs rouging rounder rounding rouse rouses rousing routed routing ' +
+  'routinise routinises routinizes routs rove rovers roweling rowels rowers rubbers rubbery rubbished rubbishy ' +
+  'rubble rube rubes rubier rudder rudders rues ruffed ruffing rugby rugged rugs ruing rumbaing rumbled rumbling ' +
+  'rumblings rumoring rumoured rumours rumpling rums runaways rune runes rungs runt runts runway rupture ' +
+  'ruptures rupturing ruse rushed rushes rushing rusted rustiness rusting rustling ruts rutted rutting sables ' +
+  'sack sacked sacking sacks sacrificial sacs saddened saddling sades safeguard safeguards safely safes saga ' +
+  'sagas sage sages sago sailboard sailboards sailed sailing salaaming sales salients sallied sallies sallow ' +
+  'sallower sallying salmons salon saloon salted salting saluting salve salved salves salving sames sanction ' +
+  'sanctioned sanctioning sanctions sandpapered sandpapers sandpiper sandpipers sands sane sangs sank sans ' +
+  'sapped sapping sash sashes sass sassed sasses sassing satchels sate sated sates satiated sating satrap ' +
+  'satraps saturate saturates saunaing sauntering saunters savaging saver savers savings savoring savour ' +
+  'savouring savvying saxes sayings scab scabbed scabbing scabs scad scads scaled scaling scalloped scalloping ' +
+  'scallops scalping scam scammed scamming scams scanner scanners scanted scanting scants scar scarcest scarcity ' +
+  'scared scares scarfed scarfing scarified scarifies scaring scarring scars scat scathing scats scattered ' +
+  'scattering scatters scatting scenting scepters scheduler schedulers scheming schooling scoff scoffed scoffing ' +
+  'scolding scoldings scooping scooting scoped scopes scoping scorcher scorchers scorches scorer scores scorn ' +
+  'scorned scorning scotch scotched scotches scotching scourged scourging scout scouted scouting scouts scow ' +
+  'scowling scows scrabble scrabbled scrabbles scrabbling scram scramble scrambler scramblers scrambles ' +
+  'scrambling scrammed scramming scrams scrappier scratchier scratchiest scratchy scrawled scrawling screeched ' +
+  'screechier screechiest screechy screened screening screwier screwy scribbled scribbles scribbling scrimp ' +
+  'scrimped scrimping scrimps scrip scrips scripted scripting scrubber scrubbers scrubbier scruff scruffs ' +
+  'scrunch scrunched scrunchies scrunchy scrupled scrupling scubaing scudding scuffing scuffled scuffs sculling ' +
+  'scumming scuppers scurf scurrying scuttling seabed seagoing sealer seamed seaming seaports searched searches ' +
+  'searching seared searing seas seasides seating seceding secluding secondary seconded seconding secreting sect ' +
+  'sectioned sectioning sections sects securely securer securest sedated sedating sedition seducing seductive ' +
+  'seeded seeding seedling seeds seeings seeking seeks seeming seep seer seers seething segueing selected ' +
+  'selecting selective selector selectors self sells selves semen seniors sensed sensory sentries sentry sepal ' +
+  'sepals separate separately separates separations separatism separatist separator septa sequester sequined ' +
+  'serape serapes serenaded serenading serrated servile servings sessions settees setters settler settlers ' +
+  'seventeens seventeenth seventh seventies severing severity sews sexes sexing sexting shabby shack shackles ' +
+  'shackling shacks shaded shades shading shadings shadowy shafted shafting shag shagged shagging shaggy shags ' +
+  'shaker shakers shale shallots shallower shallows shalt sham shambled shamed shames shaming shammed shamming ' +
+  'shams shandy shank shanks shantung shapes shaping shared shares sharing sharked sharking sharks sharpened ' +
+  'sharpening sharpens sharping shattering shatters shaven shaver shavers sheaf shearer shearing shears ' +
+  'sheathings sheave sheaves shedding sheen sheep sheer sheered sheering sheers sheeting shelled shelling ' +
+  'sheltered shielded shielding shies shiftier shiftily shifty shilling shillings shimmer shimmered shimmering ' +
+  'shimmied shimmies shimmying shin shines shingles shingling shining shinning shinny shinnying shins shipped ' +
+  'shippers shipping shirkers shirking shirring shirrings shirrs shirted shirting shit shits shitting shoaling ' +
+  'shocker shockers shockingly shod shoeing shogun shone shoo shooed shooing shoos shooters shooting shootings ' +
+  'shoots shopped shoppers shored shores shoring shortages shortenings shorter shortest shortish shortness ' +
+  'shorts shotguns shouldered shouldering shovel shovels showdown showdowns showering showings showy shredder ' +
+  'shredders shrew shrewder shrews shriek shrift shrike shrikes shrilling shrimped shrimping shrinking shrinks ' +
+  'shriveling shriving shrouded shrouding shrub shrubs shrugged shrugging shtick shticks shuck shucked shucking ' +
+  'shucks shudder shuddered shun shunned shunning shuns shushing shuttered shuttering shutters shuttling shying ' +
+  'sicked sickened sicker sicking sickle sickles sicks sics sidebars sidecars sided sideline sidelines sidewalk ' +
+  'sidewalks sidewall siding sidle sidles sift sifted sifting sifts sighed sighing sighs sights signer signet ' +
+  'signings silents silicate silted silting silvered silvering silverware simmered simmering simply sims sine ' +
+  'singe singer singers singes singing singled singles singling singly singsong sinkholes sinking sinned sinning ' +
+  'sins sipped sipping sips sires siring sises sited siting sittings situated sixteens sixth sized sizes sizing ' +
+  'sizzled skate skated skater skaters skeet skeins sketched sketches sketching skewer skewing skews skid ' +
+  'skidding skids skies skiff skiffs skilled skills skim skimmed skimming skimp skimped skimping skimps skims ' +
+  'skinless skinning skipper skippering skippers skirting skis skit skits skittered skittering skitters skulking ' +
+  'skunk skunking skying slab slabbed slabbing slabs slacked slacken slackens slackers slacking slag slags ' +
+  'slaked slakes slaking slaloming slam slammer slandered slandering slanders slanting slash slashes slashing ' +
+  'slat slated slathered slathering slathers slats slattern slatterns slaved slavering slaves slaving slaw slay ' +
+  'slayer slayers slaying slayings slays sled sledding sledge sledges sleeking sleepers sleeping sleeps sleet ' +
+  'sleeting sleets sleeves slew slewed slewing slicer slicers slick slicked slicker slickers slicking slicks ' +
+  'slider sliders slighted slighter slights slim slime slimmed slimming slims sling slinging slings slink ' +
+  'slinking slinks slippage slippages slipper slippers slit slits slitting slivered slivering slob slobs sloe ' +
+  'sloes slog slogged slogging slogs sloop sloops sloped slopped slopping sloshing sloths slots slouched ' +
+  'slouching slough sloughed sloughing sloughs slowed slowing slows slug slugged slugging sluggishly slugs ' +
+  'sluice sluiced sluices sluicing sluing slummed slumming slumping slumps slums slung slunk slurping slurring ' +
+  'slut sluts sluttish smack smacker smackers smacking smalls smarted smartened smartening smartens smarting ' +
+  'smarts smash smashes smattering smellier smelted smelters smelting smiles smirched smirches smirching ' +
+  'smirking smite smites smiting smock smocked smocking smocks smoggy smokeless smokestack smokestacks smolder ' +
   'smoldered smolders smooch smooched smooching smoothed smoother smoothie smooths smote smothered smothering ' +
   'smoulder smouldered smudge smudges smudging smug smuggest smuggled smuggles smuggling smuts snack snacked ' +
   'snacking snacks snaffling snailing snaked snakes snaking snapper snappers snappier snappish snares snarling ' +
@@ -814,11 +815,11 @@ export const PLAIN_ENGLISH =
   'winnings winnow winnows wintered wintering wiper wipers wired wireless wiry wiser wises wisher wishers wishes ' +
   'wishing wist witched witching withdrawal withdrawals withered withering wits witting wive wives wobbled ' +
   'wobblier woes woks wombat wonted wooded woodmen woodpile woolen worded wording wordings worker workings ' +
-  'workshops wormed worming worrying worsened worsting wounded wounder wounding wounds wowing wrack wrangling ' +
-  'wrapper wrappings wraps wreak wreaked wreaking wreaks wreathed wreathes wreathing wrecker wresting wrestles ' +
-  'wrestling wretch wretched wretches wriggle wriggled wrigglers wriggles wriggling wright wring wringers ' +
-  'wringing wrings wrinkle wrinkled wrinkles wrinkling writ writer writers writhe writhes writhing writings ' +
-  'writs wronging wrongs wroth wrung yakked yakking yaks yammered yammering yammers yapped yapping yeahs ' +
-  'yearling yearlings yearly yearn yearning yearnings yearns yeas yeasts yelling yellower yellowest yellowing ' +
-  'yellows yells yelp yelped yelping yeps yessed yipped yipping yodels yoking yonder yowling zapper zillion ' +
-  'zincking zinged zingers zinging zipped zipping zips zonked ';
+  'workshops wormed worming wormy worrying worsened worsting wounded wounder wounding wounds wowing wrack ' +
+  'wrangling wrapper wrappings wraps wreak wreaked wreaking wreaks wreathed wreathes wreathing wrecker wresting ' +
+  'wrestles wrestling wretch wretched wretches wriggle wriggled wrigglers wriggles wriggling wright wring ' +
+  'wringers wringing wrings wrinkle wrinkled wrinkles wrinkling writ writer writers writhe writhes writhing ' +
+  'writings writs wronging wrongs wroth wrung yakked yakking yaks yammered yammering yammers yapped yapping ' +
+  'yeahs yearling yearlings yearly yearn yearning yearnings yearns yeas yeasts yelling yellower yellowest ' +
+  'yellowing yellows yells yelp yelped yelping yeps yessed yipped yipping yodels yoking yonder yowling zapper ' +
+  'zillion zincking zinged zingers zinging zipped zipping zips zonked ';

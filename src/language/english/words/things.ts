@@ -16,7 +16,7 @@ export const THING_WORDS: Readonly<Record<Thing, string>> = {
   firmware:
     'firmware, fw, firmware build, build of firmware, software version, printer software, firmwear, new firmware, newest firmware, latest firmware, firmware version',
   settings:
-    'setting, settings, config, configuration, eeprom, parameters, profile backup, config file, config backup, printer settings, machine settings, settings file, parameter set, printer config',
+    'params, parameters, the params, setting, settings, config, configuration, eeprom, parameters, profile backup, config file, config backup, printer settings, machine settings, settings file, parameter set, printer config',
   spool: 'spool, real of, roll, reel, coil, rolls, fresh spool, spools',
   print:
     'print, prints, job, part, object, model, piece, bust, mask, helmet, print job, jobs, plate of parts, overnight print, parts, vase, gear print, batch, overnighter, objects, prop part',

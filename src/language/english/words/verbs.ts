@@ -18,7 +18,7 @@ export const VERB_WORDS: Readonly<Record<VerbClass, string>> = {
     'level, re level, relevel, tram, re tram, retram, level up, mesh, remesh, re mesh, level out, bed level',
   square:
     'square, square up, realign, re square, align, re align, resquare, true up, true, straighten, sync, synchronise, synchronize, rack, derack, de rack, deracked',
-  swap: 'swap, swap out, swap over, change, change out, change over, chnage, replace, renew, exchange, switch, switch out, switch over, substitute, re place, swop, swop out, retire, supersede, upgrade the, change for, replaced out, rebelt, re belt, renozzle',
+  swap: 'renewal, swap, swap out, swap over, change, change out, change over, chnage, replace, renew, exchange, switch, switch out, switch over, substitute, re place, swop, swop out, retire, supersede, upgrade the, change for, replaced out, rebelt, re belt, renozzle',
   fit: 'set in, fit, refit, re fit, mount, put in, put on, stick in, pop in, pop on, slip on, slip in, slot in, bung in, whack in, stick on, thread in, drop in, press in, chuck in, slap on',
   install:
     'install, instal, put fresh, put new, put a new, put a fresh, stick a new, stick a fresh, pop a new, fit a new, pop a fresh, throw in a new, throw a new, slap a new, whack a new, bung a new, shove a new, slip a new',
