@@ -195,7 +195,7 @@ function listedNumbers(items: readonly Item[], before: number, at: number): bool
   let end = before + 1;
   while (
     hasTag(items[end], 'machine')
-      ? /^#/u.test(items[end]?.text ?? '')
+      ? (items[end]?.text.startsWith('#') ?? false)
       : /^(?:,|and|&)$/u.test(items[end]?.text ?? '')
   )
     end += 1;
