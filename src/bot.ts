@@ -30,9 +30,16 @@ import type { View } from './replies/wording/view.ts';
 
 export type AndAlso = (transaction: Transaction, answer: Answer) => Promise<void>;
 
+export interface Say {
+  message: IncomingMessage;
+  also?: AndAlso;
+}
+
 export interface Bot {
   /** `also` is written in the same commit; it runs for a repeated message too. */
   say(message: IncomingMessage, also?: AndAlso): Promise<Answer>;
+  /** One after the other, in one commit. When one of them cannot be handled none is: then say each by itself. */
+  sayTogether(says: readonly Say[]): Promise<readonly Answer[]>;
   /** One question answered for a view that is no message: nothing of it is kept. */
   glance(message: IncomingMessage, act: AskAct): Promise<Reply>;
   /** What a text says, as JSON to be compared. */
@@ -109,6 +116,12 @@ export function openBot(store: Store): Bot {
     return { ...current, record, lastSaid: known?.lastSaid ?? -Infinity, read };
   };
 
+  const sayIn = async (transaction: Transaction, { message, also }: Say): Promise<Answer> => {
+    const answer = await handle(transaction, message, () => around(transaction, message.now));
+    await also?.(transaction, answer);
+    return answer;
+  };
+
   const dueContext = ({ workshop, calendar }: Setting, now: Instant): DueContext => ({
     now,
     calendar,
@@ -118,11 +131,20 @@ export function openBot(store: Store): Bot {
 
   return {
     say: (message, also) =>
-      store.transact(async (transaction) => {
-        const answer = await handle(transaction, message, () => around(transaction, message.now));
-        await also?.(transaction, answer);
-        return answer;
-      }),
+      store.transact((transaction) => sayIn(transaction, { message, ...(also ? { also } : {}) })),
+    sayTogether: async (says) => {
+      try {
+        return await store.transact(async (transaction) => {
+          const answers: Answer[] = [];
+          for (const one of says) answers.push(await sayIn(transaction, one));
+          return answers;
+        });
+      } catch (fault) {
+        // the later ones had folded in what the earlier ones wrote, and nothing of that was kept
+        known = undefined;
+        throw fault;
+      }
+    },
     glance: (message, act) =>
       store.transact(async (transaction) =>
         answerAsk(await setScene(transaction, message, await around(transaction, message.now)), act),

@@ -1,6 +1,6 @@
 /** Was it posted? Asked of what the gateway told, then of the channel itself. */
 import { Routes, type APIMessage, type REST } from 'discord.js';
-import { PlatformFault, type Instant, type Place, type PostRef } from '../../src/index.ts';
+import { PlatformFault, type Instant, type Outgoing, type PostRef } from '../../src/index.ts';
 import { PLATFORM } from './environment.ts';
 import { markOf } from './render/components.ts';
 import { faultWord } from './rest.ts';
@@ -21,10 +21,9 @@ export interface Finder {
 /** Discord does not keep a nonce with its message; the number on the first component it keeps. */
 export async function find(
   finder: Finder,
-  id: string,
-  to: Place,
+  { id, to, audience }: Outgoing,
   since: Instant,
-): Promise<PostRef | undefined> {
+): Promise<PostRef | 'private' | undefined> {
   const known = finder.sent.of(id);
   if (known) return known;
   const mark = markOf(id);
@@ -36,7 +35,8 @@ export async function find(
   ))
     if (message.author.id === finder.bot() && message.components?.[0]?.id === mark)
       return { platform: PLATFORM, channel: to.channel, id: message.id };
-  return undefined;
+  // what was whispered to the asker stands in no channel
+  return audience === 'asker' && !to.direct ? 'private' : undefined;
 }
 
 /** Oldest first. Rejects when the channel cannot be read, or holds more than `pages` pages. */

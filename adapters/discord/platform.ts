@@ -70,7 +70,7 @@ export async function openPlatform(tools: PlatformTools): Promise<Platform> {
     },
     send: (outgoing) => send(parts, outgoing),
     edit: (ref, outgoing) => edit(parts, ref, outgoing),
-    find: (id, to, since) => find({ ...parts, bot: () => client.user?.id ?? '' }, id, to, since),
+    find: (outgoing, since) => find({ ...parts, bot: () => client.user?.id ?? '' }, outgoing, since),
     state: () => watched.state(),
   };
 }

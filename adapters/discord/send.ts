@@ -70,14 +70,14 @@ async function fillIn(sender: Sender, outgoing: Outgoing, live: Live): Promise<S
   }
 }
 
-/** To the asker alone. Seen twice it is only seen twice, by one person. */
+/** To the asker alone. It has no nonce, and nobody can look it up later. */
 async function whisper(sender: Sender, outgoing: Outgoing, live: Live): Promise<SendResult> {
   const body = withFlag(bodyOf(outgoing), MessageFlags.Ephemeral);
   try {
     await sender.rest.post(Routes.webhook(sender.application(), live.token), { body, auth: false });
     return { outcome: 'sent' };
   } catch (cause) {
-    return isOver(cause) ? post(sender, outgoing, live.message) : outcomeOf(cause, true);
+    return isOver(cause) ? post(sender, outgoing, live.message) : outcomeOf(cause, false);
   }
 }
 

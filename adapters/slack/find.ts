@@ -1,7 +1,8 @@
 /** Was it posted? Looks for our own mark in what the channel, or the thread, says since then. */
 import type { webApi } from '@slack/bolt';
-import { PlatformFault, type Instant, type Place, type PostRef } from '../../src/index.ts';
-import { EVENT_TYPE, threadOf } from './send.ts';
+import { PlatformFault, type Instant, type Outgoing, type PostRef } from '../../src/index.ts';
+import { EVENT_TYPE } from './post.ts';
+import { isPrivate, threadOf } from './send.ts';
 import { codeOf, wordOf } from './slackError.ts';
 
 /** Slack's clock and ours may differ by that much. */
@@ -16,15 +17,15 @@ interface Page {
   response_metadata?: { next_cursor?: string };
 }
 
-/** Rejects with a PlatformFault when it cannot be told just now. */
+/** Rejects with a PlatformFault when it cannot be told just now. What only the asker sees stands in no history. */
 export async function find(
-  id: string,
-  to: Place,
+  outgoing: Outgoing,
   since: Instant,
-  replyTo: string | undefined,
   client: webApi.WebClient,
-): Promise<PostRef | undefined> {
-  const thread = threadOf({ to, ...(replyTo === undefined ? {} : { replyTo }) });
+): Promise<PostRef | 'private' | undefined> {
+  if (isPrivate(outgoing)) return 'private';
+  const { id, to } = outgoing;
+  const thread = threadOf(outgoing);
   try {
     const channel = await channelOf(to.channel, client);
     const ts = await search(id, pagesOf(client, channel, thread, since));

@@ -22,6 +22,9 @@ const NEVER_SENT: ReadonlySet<string> = new Set([
   'CERT_HAS_EXPIRED', 'SELF_SIGNED_CERT_IN_CHAIN',
 ]); // prettier-ignore
 
+/** Surely not sent: the connection itself did not come about. */
+export const neverLeft = (fault: unknown): boolean => NEVER_SENT.has(causeOf(fault));
+
 const MEND_AFTER_MS = 60_000;
 const BUSY_AFTER_MS = 5_000;
 const SERVER_FAULT = 500;
@@ -35,7 +38,7 @@ export function outcomeOf(fault: unknown): SendResult {
       ? { outcome: 'unknown', why }
       : { outcome: 'later', why, afterMs: MEND_AFTER_MS };
   if (fault instanceof webApi.WebAPIRequestError)
-    return NEVER_SENT.has(causeOf(fault.original))
+    return neverLeft(fault.original)
       ? { outcome: 'later', why, afterMs: BUSY_AFTER_MS }
       : { outcome: 'unknown', why };
   const code = codeOf(fault);

@@ -85,7 +85,7 @@ export function openPlatform(environment: SlackEnvironment, { clock, log }: Plat
     },
     send: (outgoing) => send(outgoing, tools),
     edit: (ref, outgoing) => edit(ref, outgoing, tools),
-    find: (id, to, since, replyTo) => find(id, to, since, replyTo, clients.reads),
+    find: (outgoing, since) => find(outgoing, since, clients.reads),
     state: () => watch.state(),
     refreshHome: async (account) => homes?.refresh(account),
   };

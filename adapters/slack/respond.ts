@@ -2,9 +2,11 @@
 import type { Log } from '../../src/index.ts';
 import { LIMITS } from './outgoing/limits.ts';
 import type { Rendered } from './outgoing/blocks.ts';
+import { neverLeft } from './outcome.ts';
 import { causeOf } from './slackError.ts';
 
 const TIMEOUT_MS = 10_000;
+const SERVER_FAULT = 500;
 
 /** A private message counts in bytes; when its text alone is too long, the blocks still say all of it. */
 export function privateText(text: string): string {
@@ -13,8 +15,10 @@ export function privateText(text: string): string {
   return kept.replace(/(?:&[a-z]*|[\ud800-\udbff])$/u, '');
 }
 
-/** False: not taken, another way has to be found. */
-export async function respond(url: string, { text, blocks }: Rendered, log: Log): Promise<boolean> {
+/** `refused`: surely not shown, another way has to be found. `unknown`: it may have been. */
+export type Responded = 'shown' | 'refused' | 'unknown';
+
+export async function respond(url: string, { text, blocks }: Rendered, log: Log): Promise<Responded> {
   const body = {
     response_type: 'ephemeral',
     replace_original: false,
@@ -36,11 +40,11 @@ export async function respond(url: string, { text, blocks }: Rendered, log: Log)
     });
     const said = await answer.text();
     // Slack answers "ok", or JSON that says what is wrong
-    const taken = answer.ok && !said.includes('"ok":false');
-    if (!taken) log.warn('slack.respond', { status: answer.status });
-    return taken;
+    if (answer.ok && !said.includes('"ok":false')) return 'shown';
+    log.warn('slack.respond', { status: answer.status });
+    return answer.status >= SERVER_FAULT ? 'unknown' : 'refused';
   } catch (fault) {
     log.warn('slack.respond', { why: causeOf(fault) });
-    return false;
+    return neverLeft(fault) ? 'refused' : 'unknown';
   }
 }

@@ -30,6 +30,14 @@ const ANSWERS: Readonly<Record<WhatKind, (works: Works, received: Received) => P
 /** Whoever tidies a message up is not talking to anybody. */
 const NOT_ADDRESSED: ReadonlySet<WhatKind> = new Set(['edited', 'deleted']);
 
+/** May it be answered without more ado? */
+export async function isOpen(works: Works, received: Received): Promise<boolean> {
+  const platform = works.platform(received.platform);
+  const workshop = await works.bot.workshop();
+  if (!platform || !workshop) return false;
+  return (await accessTo(received, platform, workshop, works.store)) === 'open';
+}
+
 export async function answerReceived(works: Works, received: Received): Promise<void> {
   const platform = works.platform(received.platform);
   const workshop = await works.bot.workshop();

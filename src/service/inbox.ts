@@ -2,13 +2,16 @@
 import { z } from 'zod';
 import { StoreFault } from '../store/fault.ts';
 import type { InboxRow } from '../store/traffic.ts';
-import { answerReceived } from './answer.ts';
+import { answerReceived, isOpen } from './answer.ts';
 import { PlatformFault } from './fault.ts';
 import { backOff, wordOf, type Works } from './parts.ts';
 import type { Received } from './platform.ts';
 import { replyWith } from './respond.ts';
+import { answerTogether, isWords, type Words } from './said.ts';
 
 const AT_A_TIME = 50;
+/** Messages of a lane that share a commit: so many are not answered before the last of them is read. */
+const TOGETHER = 8;
 /** Then whoever wrote it hears that it was not noted. */
 const MOST_TRIES = 5;
 
@@ -24,8 +27,34 @@ export async function handleWaiting(works: Works): Promise<boolean> {
   const rows = await works.store.read(({ traffic }) => traffic.waiting(AT_A_TIME));
   // what came by a platform that is not served just now waits for it
   const ready = rows.filter(({ notBefore, platform }) => notBefore <= now && works.platform(platform));
-  for (const row of ready) await handleRow(works, row);
+  for (const row of ready) if (!(await handleRun(works, row))) await handleRow(works, row);
   return ready.length > 0;
+}
+
+/** What waits behind it in its lane goes along with it. False: nothing was handled. */
+async function handleRun(works: Works, { lane }: InboxRow): Promise<boolean> {
+  const rows = await works.store.read(({ traffic }) => traffic.waitingIn(lane, TOGETHER));
+  if (rows.length < 2) return false;
+  try {
+    const run = await plainRun(works, rows);
+    if (run.length < 2) return false;
+    await answerTogether(works, run);
+    return true;
+  } catch (fault) {
+    works.log.warn('inbox.apart', { why: wordOf(fault), messages: rows.length });
+    return false;
+  }
+}
+
+/** Up to the first that needs more than an answer: it was tried before, has to wait, or may not be said there. */
+async function plainRun(works: Works, rows: readonly InboxRow[]): Promise<Words[]> {
+  const run: Words[] = [];
+  for (const { received, notBefore, tries } of rows) {
+    const plain = isReceived(received) && isWords(received) && tries === 0 && notBefore <= works.clock();
+    if (!plain || !(await isOpen(works, received))) break;
+    run.push(received);
+  }
+  return run;
 }
 
 async function handleRow(works: Works, row: InboxRow): Promise<void> {

@@ -1,6 +1,7 @@
 /** One `serve` a database: whoever holds the lease serves, and says so again and again. */
 import type { Instant } from '../maintenance/entry/entry.ts';
 import type { Store } from '../store/store.ts';
+import type { TrafficReader } from '../store/traffic.ts';
 
 const NAME = 'serve';
 export const LEASE_MS = 60_000;
@@ -18,6 +19,16 @@ export const takeLease = (
     await traffic.saveLease({ name: NAME, holder, until: now + LEASE_MS });
     return { taken: true };
   });
+
+/** Then this process must not send any more, also when it has not heard of that yet. */
+export async function isTakenByAnother(
+  traffic: Pick<TrafficReader, 'lease'>,
+  holder: string,
+  now: Instant,
+): Promise<boolean> {
+  const lease = await traffic.lease(NAME);
+  return lease !== undefined && lease.holder !== holder && lease.until > now;
+}
 
 export const dropLease = (store: Store, holder: string): Promise<void> =>
   store.transact(async ({ traffic }) => {

@@ -19,6 +19,10 @@ export interface ServiceParts {
 /** The parts at work: each kicks the next. */
 export interface Works extends ServiceParts {
   platform(name: string): Platform | undefined;
+  /** False: another process holds the lease, or is to; nothing more is sent. */
+  serving(): boolean;
+  /** It was seen that another process holds it. */
+  leaseLost(): void;
   /** Something was received, or may be tried again. */
   inboxChanged(): void;
   /** Something is to be sent, or may be tried again. */

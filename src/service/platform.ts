@@ -175,10 +175,10 @@ export interface Platform {
   /** Puts another reply in the place of a post. Doing it twice is harmless. `refused`: it is gone or not ours. */
   edit(ref: PostRef, outgoing: Outgoing): Promise<SendResult>;
   /**
-   * Was this posted? Rejects when that cannot be told just now. Undefined: surely not posted. `since`: it was not
-   * sent before then. `replyTo`: of the Outgoing; an answer in a thread is only found below what it answers.
+   * Was this posted? Rejects when that cannot be told just now. Undefined: surely not posted. `private`: nobody but
+   * the asker could see it, so that it can never be told. `since`: it was not sent before then.
    */
-  find(id: string, to: Place, since: Instant, replyTo?: string): Promise<PostRef | undefined>;
+  find(outgoing: Outgoing, since: Instant): Promise<PostRef | 'private' | undefined>;
   state(): PlatformState;
   /** Something that the person's home view shows has changed. */
   refreshHome?(account: string): Promise<void>;

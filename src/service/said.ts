@@ -1,9 +1,10 @@
 /** Words: a message, a command, or what a colleague said and somebody noted. */
-import type { AndAlso } from '../bot.ts';
+import type { AndAlso, Say } from '../bot.ts';
 import type { Answer, IncomingMessage } from '../commands/message.ts';
 import { isSilent, SILENT, type Reply } from '../replies/reply.ts';
 import type { Transaction } from '../store/store.ts';
 import { handledKey } from './identity.ts';
+import type { Of } from './kinds.ts';
 import type { Works } from './parts.ts';
 import type { Audience, Received, Speaker } from './platform.ts';
 import { talkOf } from './posts.ts';
@@ -53,30 +54,63 @@ export interface Aloud {
   again?: true;
 }
 
-/** The bot says its piece; answer, facts and the finished message are one commit. */
-export async function say(
+/** What the bot is to say, with all that goes into the same commit: its answer on its way, and the message finished. */
+const saying = (
   works: Works,
   received: Received,
   message: IncomingMessage,
-  { also, again, ...aloud }: Aloud = {},
-): Promise<Answer> {
-  const answer = await works.bot.say(message, async (transaction, said) => {
+  { also, again, ...aloud }: Aloud,
+): Required<Say> => ({
+  message,
+  async also(transaction, said) {
     await meet(transaction, received, message.now);
     const given = said.outcome === 'repeated' && !again && (await wasAnswered(transaction, message.key));
     const reply = given ? SILENT : aloudFor(received, said.reply);
     await replyWith(works, transaction, received, { ...aloud, reply, about: message.key });
     await also?.(transaction, said);
-  });
+  },
+});
+
+function tellOthers(works: Works, received: Received, { entries }: Answer): void {
   works.postsChanged();
-  if (answer.entries.length > 0) works.factsChanged(received);
+  if (entries.length > 0) works.factsChanged(received);
+}
+
+/** The bot says its piece; answer, facts and the finished message are one commit. */
+export async function say(
+  works: Works,
+  received: Received,
+  message: IncomingMessage,
+  aloud: Aloud = {},
+): Promise<Answer> {
+  const one = saying(works, received, message, aloud);
+  const answer = await works.bot.say(one.message, one.also);
+  tellOthers(works, received, answer);
   return answer;
 }
 
-export async function answerSaid(works: Works, received: Received): Promise<void> {
+export type Words = Of<'said'> | Of<'command'>;
+export const isWords = (received: Received): received is Words =>
+  received.what.kind === 'said' || received.what.kind === 'command';
+
+function sayingOf(works: Works, received: Words): Required<Say> {
   const { what, account, accountName } = received;
-  if (what.kind !== 'said' && what.kind !== 'command') return;
   const author = what.kind === 'said' ? what.author : undefined;
   const noted = author && author.account !== account ? { notedBy: { account, name: accountName } } : {};
   const message = { ...incoming(works, received, author), ...noted, text: what.text };
-  await say(works, received, message, author ? { again: true } : {});
+  return saying(works, received, message, author ? { again: true } : {});
+}
+
+export async function answerSaid(works: Works, received: Words): Promise<void> {
+  const { message, also } = sayingOf(works, received);
+  tellOthers(works, received, await works.bot.say(message, also));
+}
+
+/** Messages that wait one behind the other share a commit; all are answered, or the call rejects and none is. */
+export async function answerTogether(works: Works, run: readonly Words[]): Promise<void> {
+  const answers = await works.bot.sayTogether(run.map((received) => sayingOf(works, received)));
+  run.forEach((received, i) => {
+    const answer = answers[i];
+    if (answer) tellOthers(works, received, answer);
+  });
 }

@@ -1,15 +1,13 @@
 /** The bot at work on chat platforms: what arrives is stored and handled, what is answered is sent, mornings are kept. */
 import type { Instant } from '../maintenance/entry/entry.ts';
 import { nextDigest } from '../schedule/digest.ts';
+import { openConnections } from './connections.ts';
 import { openDesk } from './desk.ts';
-import { COALESCE_MS, planDigests, refreshDigests } from './digests.ts';
-import { handleWaiting } from './inbox.ts';
 import { openIntake } from './intake.ts';
 import { dropLease, RENEW_MS, takeLease } from './lease.ts';
-import { wordOf, type ServiceParts, type Works } from './parts.ts';
-import type { Platform, PlatformState } from './platform.ts';
-import { openPump } from './pump.ts';
-import { newPace, sendWaiting } from './sender.ts';
+import { wordOf, type ServiceParts } from './parts.ts';
+import type { PlatformState } from './platform.ts';
+import { openWorkings, type Workings } from './workings.ts';
 
 export interface ServiceState {
   platforms: readonly (PlatformState & { name: string })[];
@@ -47,147 +45,122 @@ const DAY_MS = 24 * 60 * 60_000;
 /** Platforms repeat deliveries for a day; buttons are pressed long after. */
 const KEEP = { received: 8 * DAY_MS, posts: 60 * DAY_MS };
 
-export function openService(parts: ServiceParts): Service {
-  const { store, bot, platforms, clock, log } = parts;
-  const pace = newPace();
-  let staleAt: Instant | undefined;
-  let lost: () => void = () => undefined;
-  const at = { stopped: false };
-  let renewing: () => void = () => undefined;
+interface Standing {
+  /** Asked to stop. */
+  stopped: boolean;
+  /** Another process holds the lease. */
+  lost: boolean;
+}
 
-  const works: Works = {
-    ...parts,
-    platform: (name) => platforms.find((platform) => platform.name === name),
-    inboxChanged: () => inbox.kick(),
-    postsChanged: () => sender.kick(),
-    factsChanged({ platform: name, account }) {
-      staleAt ??= clock();
-      const home = works.platform(name)?.refreshHome?.(account);
-      void home?.catch(failed('home.fault'));
+export function openService(parts: ServiceParts): Service {
+  const { store, platforms, log } = parts;
+  const at: Standing = { stopped: false, lost: false };
+  const lease = keptLease(parts, at);
+  const workings = openWorkings(parts, { serving: () => !at.lost, leaseLost: lease.lose });
+  const { works, inbox, pumps } = workings;
+  const receive = openIntake(store, parts.clock, () => inbox.kick());
+  const connections = openConnections(
+    platforms,
+    (platform) => platform.start(openDesk(works, platform, receive)),
+    log,
+  );
+  const timers = openTimers(parts, workings);
+
+  return {
+    async start() {
+      // what was noted just before the last process ended is not shown yet
+      workings.stale();
+      lease.keep();
+      await connections.all();
+      if (!at.stopped) timers.begin(() => connections.again());
+    },
+    async stop({ drain } = { drain: true }) {
+      at.stopped = true;
+      if (!drain) at.lost = true;
+      timers.end();
+      // while they still can send, what was taken in is handled and what was answered is sent
+      if (drain) {
+        await Promise.all([inbox.idle(), workings.digests.idle()]);
+        await workings.allSent();
+      } else await Promise.all(pumps.map((pump) => pump.stop()));
+      await Promise.all(platforms.map((platform) => platform.stop()));
+      await Promise.all(pumps.map((pump) => pump.stop()));
+      await lease.giveBack();
+    },
+    state: () => stateOf(parts),
+    async settled() {
+      for (const pump of pumps) {
+        pump.kick();
+        await pump.idle();
+      }
+      await workings.allSent();
+      await inbox.idle();
+    },
+    onLost: (call) => lease.onLost(call),
+  };
+}
+
+/** Renewed from the start until nothing is under way any more: so long it is ours. */
+function keptLease({ store, holder, clock, every, log }: ServiceParts, at: Standing) {
+  let lost: () => void = () => undefined;
+  let end: () => void = () => undefined;
+  const lose = (): void => {
+    at.lost = true;
+    lost();
+  };
+  const renew = async (): Promise<void> => {
+    const { taken } = await takeLease(store, holder, clock());
+    if (!taken) lose();
+  };
+  const failed = (fault: unknown): void => log.error('lease.fault', { why: wordOf(fault) });
+  return {
+    keep: () => void (end = every(RENEW_MS, () => void renew().catch(failed))),
+    lose,
+    onLost: (call: () => void) => void (lost = call),
+    async giveBack() {
+      end();
+      await dropLease(store, holder);
     },
   };
-  const failed = (what: string) => (fault: unknown) => log.error(what, { why: wordOf(fault) });
-  const inbox = openPump(() => handleWaiting(works), failed('inbox.fault'));
-  const sender = openPump(async () => {
-    await sendWaiting(works, pace, failed('posts.fault'));
-    return false;
-  }, failed('posts.fault'));
-  /** Nothing is on its way any more, and nothing waits that may go now. */
-  const allSent = async (): Promise<void> => {
-    await sender.idle();
-    while (pace.busy.size > 0) {
-      await Promise.all(pace.busy.values());
-      await sender.idle();
-    }
-  };
-  const digests = openPump(async () => {
-    await planDigests(works);
-    if (staleAt !== undefined && clock() - staleAt >= COALESCE_MS) {
-      const since = staleAt;
-      staleAt = undefined;
-      // one that did not come about is still owed
-      await refreshDigests(works).catch((fault: unknown) => {
-        staleAt ??= since;
-        throw fault;
-      });
-    }
-    return false;
-  }, failed('digest.fault'));
-  const receive = openIntake(store, clock, () => inbox.kick());
+}
 
-  const renew = async (): Promise<void> => {
-    const { taken } = await takeLease(store, parts.holder, clock());
-    if (!taken) lost();
+function openTimers({ store, clock, every }: ServiceParts, workings: Workings) {
+  const ends: (() => void)[] = [];
+  const repeat = (ms: number, what: string, work: () => void | Promise<void>): void => {
+    ends.push(every(ms, () => void Promise.resolve().then(work).catch(workings.failed(what))));
   };
   const prune = (): Promise<void> =>
     store.transact(async ({ traffic }) => {
       await traffic.pruneInbox(clock() - KEEP.received);
       await traffic.prunePosts(clock() - KEEP.posts);
     });
-  const timers: (() => void)[] = [];
-  const every = (ms: number, what: string, work: () => void | Promise<void>): void => {
-    timers.push(parts.every(ms, () => void Promise.resolve().then(work).catch(failed(what))));
-  };
-
-  const connect = (platform: Platform): Promise<void> => platform.start(openDesk(works, platform, receive));
-  const away = new Set<Platform>();
-  const connectAgain = async (): Promise<void> => {
-    for (const platform of away) {
-      await connect(platform);
-      away.delete(platform);
-      log.info('platform.connected', { platform: platform.name });
-    }
-  };
-  /** One that is down keeps no other one from serving. */
-  const connectAll = async (): Promise<void> => {
-    const tried = await Promise.allSettled(platforms.map(connect));
-    const failures = tried.flatMap((one, i) => {
-      const platform = platforms[i];
-      return one.status === 'rejected' && platform ? [{ platform, reason: one.reason as unknown }] : [];
-    });
-    const [first] = failures;
-    if (first && failures.length === platforms.length) throw first.reason;
-    for (const { platform, reason } of failures) {
-      away.add(platform);
-      log.error('platform.notConnected', { platform: platform.name, why: wordOf(reason) });
-    }
-  };
-
   return {
-    async start() {
-      // what was noted just before the last process ended is not shown yet
-      staleAt = clock();
-      renewing = parts.every(RENEW_MS, () => void renew().catch(failed('lease.fault')));
-      await connectAll();
-      if (at.stopped) return;
-      every(AGAIN_MS, 'platform.notConnected', connectAgain);
-      every(TICK_MS, 'tick', () => {
-        inbox.kick();
-        sender.kick();
+    begin(connectAgain: () => Promise<void>) {
+      repeat(AGAIN_MS, 'platform.notConnected', connectAgain);
+      repeat(TICK_MS, 'tick', () => {
+        workings.inbox.kick();
+        workings.sender.kick();
       });
-      every(DIGEST_MS, 'digest.fault', () => digests.kick());
-      every(PRUNE_MS, 'prune.fault', prune);
-      for (const pump of [inbox, sender, digests]) pump.kick();
+      repeat(DIGEST_MS, 'digest.fault', () => workings.digests.kick());
+      repeat(PRUNE_MS, 'prune.fault', prune);
+      for (const pump of workings.pumps) pump.kick();
     },
-    async stop({ drain } = { drain: true }) {
-      at.stopped = true;
-      for (const stop of timers.splice(0)) stop();
-      const pumps = [inbox, sender, digests];
-      if (!drain) await Promise.all(pumps.map((pump) => pump.stop()));
-      else {
-        // while they still can send, what was taken in is handled and what was answered is sent
-        await Promise.all([inbox.idle(), digests.idle()]);
-        await allSent();
-      }
-      await Promise.all(platforms.map((platform) => platform.stop()));
-      await Promise.all(pumps.map((pump) => pump.stop()));
-      // until nothing is under way any more the lease is ours
-      renewing();
-      await dropLease(store, parts.holder);
+    end() {
+      for (const end of ends.splice(0)) end();
     },
-    async state() {
-      const [workshop, calendar] = [await bot.workshop(), await bot.calendar()];
-      const next = workshop && calendar ? nextDigest(workshop.workshop, calendar, clock()) : undefined;
-      const counts = await store.read(async ({ traffic }) => ({
-        waiting: await traffic.waitingCount(),
-        unsent: await traffic.openPosts(),
-      }));
-      return {
-        platforms: platforms.map((platform) => ({ name: platform.name, ...platform.state() })),
-        ...counts,
-        ...(next === undefined ? {} : { nextDigest: next }),
-      };
-    },
-    async settled() {
-      for (const pump of [inbox, digests, sender]) {
-        pump.kick();
-        await pump.idle();
-      }
-      await allSent();
-      await inbox.idle();
-    },
-    onLost(call) {
-      lost = call;
-    },
+  };
+}
+
+async function stateOf({ store, bot, platforms, clock }: ServiceParts): Promise<ServiceState> {
+  const [workshop, calendar] = [await bot.workshop(), await bot.calendar()];
+  const next = workshop && calendar ? nextDigest(workshop.workshop, calendar, clock()) : undefined;
+  const counts = await store.read(async ({ traffic }) => ({
+    waiting: await traffic.waitingCount(),
+    unsent: await traffic.openPosts(),
+  }));
+  return {
+    platforms: platforms.map((platform) => ({ name: platform.name, ...platform.state() })),
+    ...counts,
+    ...(next === undefined ? {} : { nextDigest: next }),
   };
 }

@@ -24,6 +24,8 @@ export interface InboxRow {
 export interface InboxReader {
   /** The first of each lane that is not handled yet: who may go first, then by arrival; also those that have to wait. */
   waiting(limit: number): Promise<readonly InboxRow[]>;
+  /** Of one lane, in order of arrival; also those that have to wait. */
+  waitingIn(lane: string, limit: number): Promise<readonly InboxRow[]>;
   waitingCount(): Promise<number>;
 }
 export interface InboxWriter {
@@ -81,6 +83,8 @@ export interface PostRow {
   shown: number;
   /** The platform's id of the message. */
   message?: string;
+  /** The channel that it stands in, where the platform calls that otherwise than `channel`. */
+  shownIn?: string;
   thread?: string;
   /** Key of the message that it answers. */
   about?: string;
@@ -94,6 +98,8 @@ export interface PostsReader {
   post(id: string): Promise<PostRow | undefined>;
   /** Open ones that were never shown: the first of each channel, who may go first; also those that have to wait. */
   unsent(limit: number): Promise<readonly PostRow[]>;
+  /** Open ones of one channel that were never shown, in the order of their plan; also those that have to wait. */
+  unsentOf(place: Pick<PostRow, 'platform' | 'channel'>, limit: number): Promise<readonly PostRow[]>;
   /** Open ones that are shown and should show something else, by plan. */
   unedited(limit: number): Promise<readonly PostRow[]>;
   postsAbout(key: string): Promise<readonly PostRow[]>;

@@ -39,7 +39,7 @@ function mortal(endsAt: number) {
     const through: Pick<Platform, 'send' | 'edit' | 'find'> = {
       send: (outgoing) => around(() => inner.send(outgoing)),
       edit: (ref, outgoing) => around(() => inner.edit(ref, outgoing)),
-      find: (id, to, since, replyTo) => around(() => inner.find(id, to, since, replyTo)),
+      find: (outgoing, since) => around(() => inner.find(outgoing, since)),
     };
     return { ...inner, ...through };
   };

@@ -58,6 +58,8 @@ function inbox(write: Write, read: Read): void {
       row('b1', { lane: 'b' }),
     ]);
     expect(await read((t) => t.waiting(1))).toHaveLength(1);
+    expect((await read((t) => t.waitingIn('a', 9))).map((r) => r.key)).toEqual(['a1', 'a2']);
+    expect((await read((t) => t.waitingIn('a', 1))).map((r) => r.key)).toEqual(['a1']);
     await write((t) => t.postpone('a1', MORNING + 5));
     // who has to wait comes last, and says until when
     expect((await read((t) => t.waiting(9))).at(-1)).toMatchObject({ tries: 1, notBefore: MORNING + 5 });
@@ -121,6 +123,19 @@ function posts(write: Write, read: Read): void {
     expect(await read((t) => t.openPosts())).toBe(2);
   });
 
+  it('of one channel are those that are not shown yet, in the order of their plan', async () => {
+    await write(async (t) => {
+      for (const id of ['p1', 'p2', 'p3', 'p4']) await t.savePost(post(id));
+      await t.savePost(post('q1', { channel: 'c2' }));
+      await t.savePost(post('p1', { state: 'sent', shown: 1, version: 2, message: 'm1' }));
+      await t.savePost(post('p2', { state: 'left', open: false }));
+      await t.savePost(post('p4', { state: 'unknown', notBefore: MORNING + 9 }));
+    });
+    const place = { platform: 'chat', channel: 'c1' };
+    expect(ids(await read((t) => t.unsentOf(place, 9)))).toEqual(['p3', 'p4']);
+    expect(ids(await read((t) => t.unsentOf(place, 1)))).toEqual(['p3']);
+  });
+
   it('lose what they show and what their buttons stand for when the message they answer is forgotten', async () => {
     await write(async (t) => {
       await t.savePost(post('p1', { about: 'chat:1', content: { quote: 'said' } }));
@@ -142,7 +157,14 @@ function posts(write: Write, read: Read): void {
   });
 
   it('come back as they were, and keep what was settled when they were planned', async () => {
-    const full = post('p1', { about: 'chat:1', message: 'm', thread: 't', triedAt: MORNING, state: 'sent' });
+    const full = post('p1', {
+      about: 'chat:1',
+      message: 'm',
+      thread: 't',
+      shownIn: 'd1',
+      triedAt: MORNING,
+      state: 'sent',
+    });
     await write((t) => t.savePost(full));
     expect(await read((t) => t.post('p1'))).toEqual(full);
     expect(await read((t) => t.postsAbout('chat:1'))).toEqual([full]);

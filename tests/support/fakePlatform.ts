@@ -76,15 +76,17 @@ export function fakePlatform(options: FakeOptions = {}): FakePlatform {
 
   const post = (outgoing: Outgoing): PostRef => {
     const { to, replyTo } = outgoing;
+    // a direct conversation that is opened by a person's account has an id of its own
+    const channel = to.channel.replace(/^U/u, 'DU');
     const id = `m${wall.all().length + 1}`;
     wall.add({
       id,
-      channel: to.channel,
+      channel,
       outgoing,
       edits: 0,
       ...(replyTo === undefined ? {} : { below: replyTo }),
     });
-    return { platform: name, channel: to.channel, id, ...(replyTo === undefined ? {} : { thread: replyTo }) };
+    return { platform: name, channel, id, ...(replyTo === undefined ? {} : { thread: replyTo }) };
   };
   const meet = async (fate: Fate | undefined, work: () => SendResult): Promise<SendResult> => {
     if (fate === undefined) return work();
@@ -125,15 +127,16 @@ export function fakePlatform(options: FakeOptions = {}): FakePlatform {
     async edit(ref, outgoing) {
       platform.calls.push({ did: 'edit', id: outgoing.id });
       return meet(platform.edits.shift(), () =>
-        wall.change(ref.id, outgoing) ? { outcome: 'sent', ref } : { outcome: 'refused', why: 'message_not_found' },
+        wall.all().some(({ id, channel }) => id === ref.id && channel === ref.channel) && wall.change(ref.id, outgoing) ? { outcome: 'sent', ref } : { outcome: 'refused', why: 'message_not_found' },
       );
     },
-    async find(id, to, _since, replyTo) {
+    async find({ id, to, replyTo, audience }) {
       platform.calls.push({ did: 'find', id });
       if (platform.blind > 0) {
         platform.blind -= 1;
         throw new Error('not just now');
       }
+      if (audience === 'asker' && !to.direct) return 'private';
       const found = wall.all().find((one) => one.outgoing.id === id && one.channel === to.channel && one.below === replyTo);
       return found && { platform: name, channel: found.channel, id: found.id, ...(replyTo === undefined ? {} : { thread: replyTo }) };
     },

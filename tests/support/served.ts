@@ -45,6 +45,8 @@ export interface Served {
   settle(): Promise<void>;
   /** Time passes, the timers ring once, and the service comes to rest. */
   pass(ms: number): Promise<void>;
+  /** Time passes and the timers ring once; something may still be under way. */
+  ring(ms: number): Promise<void>;
   /** The service ends, or is left behind as a crash leaves it; another one begins on the same store. */
   restart(how?: 'stopped' | 'crashed'): Promise<void>;
   stop(): Promise<void>;
@@ -161,10 +163,13 @@ export async function serveDemo(options: ServedOptions = {}): Promise<Served> {
       for (let round = 0; round < 3; round += 1) await served.service.settled();
     },
     async pass(ms) {
+      await served.ring(ms);
+      await served.settle();
+    },
+    async ring(ms) {
       served.now += ms;
       for (const tick of ticks) tick();
       await new Promise((resolve) => { setImmediate(resolve); });
-      await served.settle();
     },
     async restart(how = 'stopped') {
       if (how === 'stopped') await served.service.stop();

@@ -34,6 +34,11 @@ export function memoryInbox(table: InboxTable, undo: UndoLog, scope: Scope): Inb
         .slice(0, limit)
         .map(rowOf);
     },
+    waitingIn: async (lane, limit) =>
+      waiting()
+        .filter(({ row }) => row.lane === lane)
+        .slice(0, limit)
+        .map(rowOf),
     waitingCount: async () => waiting().length,
     receive: async ({ received, ...row }) => {
       if (open().rows.has(row.key) || (row.same !== undefined && table.same.has(row.same))) return false;

@@ -55,6 +55,14 @@ export function memoryPosts(tables: PostTables, undo: UndoLog, scope: Scope): Po
         .slice(0, limit)
         .map(postOf);
     },
+    unsentOf: async (place, limit) =>
+      all()
+        .filter(
+          ({ open, state, platform, channel }) =>
+            open && state !== 'sent' && platform === place.platform && channel === place.channel,
+        )
+        .slice(0, limit)
+        .map(postOf),
     unedited: async (limit) =>
       all()
         .filter(({ open, state }) => open && state === 'sent')

@@ -19,9 +19,13 @@ const RECEIVE = new Query(
   `INSERT INTO inbox (key, same, platform, channel, lane, received, received_at, tries, not_before)
    VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT DO NOTHING`,
 );
+const COLUMNS =
+  'key, same, platform, channel, lane, received, received_at AS receivedAt, tries, not_before AS notBefore';
 const WAITING = new Query<Row>(
-  `SELECT key, same, platform, channel, lane, received, received_at AS receivedAt, tries, not_before AS notBefore
-   FROM inbox WHERE seq IN (SELECT min(seq) FROM inbox WHERE done_at IS NULL GROUP BY lane) ORDER BY not_before, seq LIMIT ?`,
+  `SELECT ${COLUMNS} FROM inbox WHERE seq IN (SELECT min(seq) FROM inbox WHERE done_at IS NULL GROUP BY lane) ORDER BY not_before, seq LIMIT ?`,
+);
+const WAITING_IN = new Query<Row>(
+  `SELECT ${COLUMNS} FROM inbox WHERE done_at IS NULL AND lane = ? ORDER BY seq LIMIT ?`,
 );
 const COUNT = new Query<{ n: number }>('SELECT count(*) AS n FROM inbox WHERE done_at IS NULL');
 const POSTPONE = new Query(
@@ -44,13 +48,15 @@ const SAVE_SEEN = new Query('INSERT OR REPLACE INTO seen (platform, account, nam
 
 type Inbox = InboxReader & InboxWriter & HeardReader & HeardWriter;
 
+const rowOf = ({ same, received, ...row }: Row): InboxRow => ({
+  ...row,
+  ...(same === null ? {} : { same }),
+  received: decodeOrNull(received),
+});
+
 export const sqliteInbox = (session: Session): Inbox => ({
-  waiting: async (limit) =>
-    session.all(WAITING, limit).map(({ same, received, ...row }) => ({
-      ...row,
-      ...(same === null ? {} : { same }),
-      received: decodeOrNull(received),
-    })),
+  waiting: async (limit) => session.all(WAITING, limit).map(rowOf),
+  waitingIn: async (lane, limit) => session.all(WAITING_IN, lane, limit).map(rowOf),
   waitingCount: async () => session.get(COUNT)?.n ?? 0,
   receive: async (row) => {
     const { key, same, platform, channel, lane, receivedAt, tries, notBefore } = row;

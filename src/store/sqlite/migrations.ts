@@ -123,7 +123,10 @@ CREATE INDEX handled_of_person ON handled (person) WHERE person IS NOT NULL;
 CREATE INDEX handled_by_age ON handled (at);
 `;
 
-export const MIGRATIONS: readonly string[] = [FIRST, TRAFFIC, HANDLED_OF];
+/** A direct conversation may be called by a person's account when it is written to, and by an id of its own afterwards. */
+const SHOWN_IN = 'ALTER TABLE posts ADD COLUMN shown_in TEXT;';
+
+export const MIGRATIONS: readonly string[] = [FIRST, TRAFFIC, HANDLED_OF, SHOWN_IN];
 
 const numberOf = (driver: Database.Database, pragma: string): number =>
   Number(driver.pragma(pragma, { simple: true }));

@@ -412,14 +412,14 @@ describe('posting', () => {
     );
     expect(await platform.send(one)).toMatchObject({ outcome: 'unknown' });
     discord.fault(undefined);
-    const found = await platform.find(one.id, one.to, since);
+    const found = await platform.find(one, since);
     expect(found).toMatchObject({ channel: ID.channel });
     // within Discord's memory the nonce drops the second one
     expect(await platform.send(one)).toEqual({ outcome: 'sent', ref: found });
     discord.forgetNonces();
-    expect(await platform.find(one.id, one.to, since)).toEqual(found);
+    expect(await platform.find(one, since)).toEqual(found);
     expect(discord.messages(ID.channel)).toHaveLength(1);
-    expect(await platform.find(outgoing().id, one.to, since)).toBeUndefined();
+    expect(await platform.find({ ...outgoing(), to: one.to }, since)).toBeUndefined();
   });
 
   it('finds what the gateway told of without asking the channel', async () => {
@@ -434,7 +434,7 @@ describe('posting', () => {
     await discord.until(() => platform.state().lastEventAt !== undefined);
     await pause(30);
     discord.calls.length = 0;
-    expect(await platform.find(one.id, one.to, Date.now())).toMatchObject({ id: post['id'] });
+    expect(await platform.find(one, Date.now())).toMatchObject({ id: post['id'] });
     expect(discord.calls).toHaveLength(0);
   });
 
@@ -445,7 +445,7 @@ describe('posting', () => {
     for (let n = 0; n < 150; n += 1) discord.put(ID.channel, message('chat', {}, since - 1000 + n));
     const one = outgoing();
     await platform.send(one);
-    expect(await platform.find(one.id, one.to, since)).toBeDefined();
+    expect(await platform.find(one, since)).toBeDefined();
   });
 
   it.each([

@@ -112,7 +112,7 @@ describe('in Slack', () => {
         return { fault: 'hang up' };
       }, 1); // prettier-ignore
       expect(await platform.send(digest)).toMatchObject({ outcome: 'unknown' });
-      expect(await platform.find(digest.id, digest.to, SAID_AT * 1000)).toMatchObject({ id: ts(9) });
+      expect(await platform.find(digest, SAID_AT * 1000)).toMatchObject({ id: ts(9) });
       expect(slack.messages).toHaveLength(1);
       expect(drawn(slack.messages[0])).toMatch(/^# Wednesday 11 March\. 3 overdue, 4 due/u);
     }));

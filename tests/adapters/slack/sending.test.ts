@@ -146,26 +146,25 @@ describe('an edit', () => {
 describe('looking up', () => {
   it('finds what was posted though the answer was lost, in the channel and in a thread', () =>
     withSlack(async ({ slack, platform }) => {
-      const { to } = outgoing();
       await platform.send(outgoing({ id: 'a'.repeat(22) }));
       await platform.send(outgoing({ id: 'b'.repeat(22), replyTo: ts(1) }));
       const [first, second] = slack.messages;
-      expect(await platform.find('a'.repeat(22), to, NOW)).toMatchObject({
+      expect(await platform.find(outgoing({ id: 'a'.repeat(22) }), NOW)).toMatchObject({
         channel: PRINT_ROOM,
         id: first?.ts,
       });
-      expect(await platform.find('b'.repeat(22), to, NOW, ts(1))).toMatchObject({
+      expect(await platform.find(outgoing({ id: 'b'.repeat(22), replyTo: ts(1) }), NOW)).toMatchObject({
         id: second?.ts,
         thread: ts(1),
       });
-      expect(await platform.find('c'.repeat(22), to, NOW)).toBeUndefined();
+      expect(await platform.find(outgoing({ id: 'c'.repeat(22) }), NOW)).toBeUndefined();
     }));
 
   it('finds it in the conversation that posting to a person opened', () =>
     withSlack(async ({ slack, platform }) => {
       const to = { platform: 'slack', space: 'T1', channel: 'U1', direct: true };
       await platform.send(outgoing({ to }));
-      expect(await platform.find(outgoing().id, to, NOW)).toMatchObject({
+      expect(await platform.find(outgoing({ to }), NOW)).toMatchObject({
         channel: 'DU1',
         id: slack.messages[0]?.ts,
       });
@@ -174,7 +173,7 @@ describe('looking up', () => {
   it('says that it cannot tell, rather than that nothing is there', () =>
     withSlack(async ({ slack, platform }) => {
       slack.answer('conversations.history', () => ({ fault: 'status', status: 503 }));
-      await expect(platform.find(outgoing().id, outgoing().to, NOW)).rejects.toThrow(
+      await expect(platform.find(outgoing(), NOW)).rejects.toThrow(
         /cannot be told: HTTP 503/u,
       );
     }));

@@ -20,6 +20,11 @@ const MACHINES = ['alder', 'birch', 'cedar', 'elm', 'hazel', 'juniper', 'maple',
 const DEEDS = ['cleaned the plate on', 'cleared a jam on', 'checked the belts on', 'dusted', 'ran 5 min on'];
 /** Channels that the messages are spread over. */
 const LANES = (process.env['FETTLE_LANES'] ?? 'C0000001').split(',');
+/** A folder: then the process writes there where its time went. */
+const PROFILE = (process.env['FETTLE_PROFILE'] ?? '')
+  .split(' ')
+  .filter((folder) => folder !== '')
+  .flatMap((folder) => ['--cpu-prof', `--cpu-prof-dir=${folder}`]);
 const DAY_MS = 24 * 3_600_000;
 const SPACING_MS = 40;
 const LONGEST_MS = 120_000;
@@ -59,7 +64,7 @@ async function served(file: string, slack: FakeSlack): Promise<ChildProcess> {
     ...process.env, SLACK_BOT_TOKEN: BOT_TOKEN, SLACK_APP_TOKEN: APP_TOKEN, SLACK_API_URL: slack.apiUrl,
     FETTLE_HEALTH_PORT: '0', FETTLE_LOG: 'warn',
   }; // prettier-ignore
-  const child = spawn(process.execPath, ['dist/adapters/main.js', 'serve', '--db', file], {
+  const child = spawn(process.execPath, [...PROFILE, 'dist/adapters/main.js', 'serve', '--db', file], {
     env: environment,
     stdio: ['ignore', 'inherit', 'inherit'],
   });
