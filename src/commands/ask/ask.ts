@@ -52,6 +52,7 @@ function askScene(scene: Scene, act: AskAct): AskScene {
   const context = dueContext(scene);
   return {
     act,
+    said: message.press ? '' : message.text,
     record,
     workshop,
     calendar,

@@ -11,6 +11,8 @@ import type { Workshop } from '../../workshop.ts';
 
 export interface AskScene {
   act: AskAct;
+  /** The whole message, for what the reading has no field for; empty behind a button. */
+  said: string;
   record: ShopRecord;
   workshop: Workshop;
   calendar: LocalCalendar;

@@ -28,11 +28,16 @@ function randomFrom(seed: number): () => number {
   };
 }
 
+/** Divisible by the number of weekdays that can be alike. */
+const PLACES = 210;
+
 interface Draws {
   /** Which past week (0 is the youngest) each path repeats in each future week: week by week, path by path. */
   weeks: Uint8Array;
   /** The same for each single day of the first weeks: day by day, path by path. */
   days: Uint8Array;
+  /** Which of the weekdays like it such a day repeats: a place, to be taken modulo their number. */
+  alike: Uint8Array;
 }
 
 const drawn = new Map<number, Draws>();
@@ -52,6 +57,7 @@ function drawsOf(weeksBack: number): Draws {
   const draws = {
     weeks: Uint8Array.from({ length: WEEKS * PATHS }, draw),
     days: Uint8Array.from({ length: WEEKS_BY_DAY * 7 * PATHS }, draw),
+    alike: Uint8Array.from({ length: WEEKS_BY_DAY * 7 * PATHS }, () => Math.floor(random() * PLACES)),
   };
   drawn.set(weeksBack, draws);
   return draws;
@@ -84,7 +90,7 @@ const chanceOf = (ascending: Float64Array, chance: number): number =>
 
 const BAND = 0.8;
 /** An end is drawn in where no more than this lies at or beyond it; and only in a band of more than a few days. */
-const TAIL = 0.15;
+const TAIL = 0.17;
 const WIDE_DAYS = 4;
 /** Share of the paths from one day to another, both ends with it. */
 function shareWithin(ascending: Float64Array, from: number, to: number): number {
@@ -117,6 +123,8 @@ export interface Past {
   growth: (week: number) => number;
   /** 1 where the workshop is closed, by days from the first one. */
   closed: Uint8Array;
+  /** By place in the week, the days of the week whose hours it may repeat. */
+  alike: readonly (readonly number[])[];
 }
 
 export function drawPaths(first: Day, past: Past): Paths {
@@ -247,8 +255,11 @@ function dayOf(from: Cumulated, week: number, day: number, path: number): number
   const { hours, closed, draws } = from;
   const ahead = week * 7 + day;
   if (closed[ahead] !== 0) return 0;
-  const past = byDay(from, week) ? draws.days[ahead * PATHS + path] : draws.weeks[week * PATHS + path];
-  return hours[(past ?? 0) * 7 + day] ?? 0;
+  if (!byDay(from, week)) return hours[(draws.weeks[week * PATHS + path] ?? 0) * 7 + day] ?? 0;
+  const place = ahead * PATHS + path;
+  const like = from.alike[day] ?? [day];
+  const weekday = like[(draws.alike[place] ?? 0) % like.length] ?? day;
+  return hours[(draws.days[place] ?? 0) * 7 + weekday] ?? 0;
 }
 
 function reachOne(path: number, needed: number, from: Cumulated, sums: Float64Array, weeks: number): number {

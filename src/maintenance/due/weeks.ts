@@ -10,6 +10,8 @@ import type { DueContext } from './context.ts';
 import { DAYS_AHEAD, drawPaths } from './paths.ts';
 import type { Paths } from './paths.ts';
 import { atLevelOfNow } from './trend.ts';
+import { alikeWeekdays } from './weekdays.ts';
+import { variance } from './variance.ts';
 
 /** Longer and a change of habit is seen too late, shorter and the band is mostly chance; see tests/calibration. */
 const LOOK_BACK_WEEKS = 12;
@@ -85,13 +87,14 @@ export function pathsOf(record: MachineRecord, context: DueContext): Paths | und
   const isDown = downOn(record, context);
   const hours = pastWeeks(record, first, weeksBack, (day) => isHoliday(day) || isDown(day));
   const trend = atLevelOfNow(hours);
-  return drawPaths(first, { ...trend, weeksBack, inWeeks: comesInWeeks(trend.hours), closed });
+  return drawPaths(first, {
+    ...trend,
+    weeksBack,
+    inWeeks: comesInWeeks(trend.hours),
+    closed,
+    alike: alikeWeekdays(trend.hours),
+  });
 }
-
-const variance = (xs: readonly number[]): number => {
-  const mean = xs.reduce((sum, x) => sum + x, 0) / xs.length;
-  return xs.reduce((sum, x) => sum + (x - mean) ** 2, 0) / (xs.length - 1);
-};
 
 /** Do its prints come in busy and quiet weeks? Were days independent, a week would vary by the sum of its days. */
 function comesInWeeks(hours: Float64Array): boolean {

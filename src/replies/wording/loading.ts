@@ -1,6 +1,7 @@
 /** What a spool will use up, told when it is mounted and before it is printed. */
 import { doseOf } from '../../maintenance/care/dose.ts';
 import { HOT_FOR_PTFE } from '../../maintenance/care/materials.ts';
+import type { Material } from '../../maintenance/codes.ts';
 import { hotLimit } from '../../maintenance/cautions/hotLimit.ts';
 import type { EntryOf } from '../../maintenance/entry/entry.ts';
 import type { MachineRecord, ShelfItem } from '../../maintenance/record/record.ts';
@@ -21,20 +22,30 @@ export function loadingHints(
 ): Item[] {
   if (material === undefined) return [];
   const dose = doseOf('nozzle', machine.nozzle, material, grams ?? USUAL_SPOOL_G);
-  const wears =
-    dose < WORTH_TELLING ? [] : [item(wear(dose, grams, machine)), ...harder(dose, machine, shelf)];
+  const wears = [
+    ...spoolWear(machine, material, grams ?? USUAL_SPOOL_G, grams === undefined ? 'a spool of 1 kg' : 'this spool').map((text) => item(`${text}.`)),
+    ...(dose < WORTH_TELLING ? [] : harder(dose, machine, shelf)),
+  ]; // prettier-ignore
   const hot = HOT_FOR_PTFE.includes(material) ? hotEnd(machine) : [];
   return [...wears, ...hot];
 }
 
-function wear(dose: number, grams: number | undefined, machine: MachineRecord): string {
+/** "Hazel has brass 0.4: this spool uses up about 3.6 nozzles’ worth"; nothing where it hardly wears. */
+export function spoolWear(
+  machine: MachineRecord,
+  material: Material,
+  grams: number,
+  what: string,
+): readonly string[] {
+  const dose = doseOf('nozzle', machine.nozzle, material, grams);
+  if (dose < WORTH_TELLING) return [];
   const has = nozzleName(machine.nozzle);
   const nozzle = has === '' ? 'a nozzle that is not stated (taken as brass)' : has;
   const share =
     dose >= 1
       ? `about ${figure(dose, 1)} nozzles’ worth`
       : `about ${figure(dose * 100, 0)} % of this nozzle’s life`;
-  return `${machineName(machine.name)} has ${nozzle}: ${grams === undefined ? 'a spool of 1 kg' : 'this spool'} uses up ${share}.`;
+  return [`${machineName(machine.name)} has ${nozzle}: ${what} uses up ${share}`];
 }
 
 /** What the shelf has that bears more. */
