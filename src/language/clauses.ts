@@ -27,6 +27,9 @@ function jointOf(items: readonly Item[], at: number, opens: boolean): Joint | un
   // "packed w/ dust"
   if (item.text === '/' && items[at - 1]?.text === 'w' && !item.gap) return undefined;
   if (item.text === '.' && isAbbreviation(items, at)) return undefined;
+  // "on 1.3.: 2366 h": the mark belongs to the date
+  if (item.text === '.' && !item.gap && hasTag(items[at - 1], 'date') && items[at + 1]?.text === ':')
+    return undefined;
   if (mark !== undefined) return mark;
   // "any nozzles left or did Odd nick them all"
   if (

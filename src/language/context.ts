@@ -267,6 +267,16 @@ function withVerbs(scene: Scene, before: Scene | undefined): Scene {
   // "fitted a new nut and a new lead screw"
   const fits = before.verbs.filter((verb) => verb.deed && ['swap', 'fit', 'install'].includes(verb.code));
   if (fits.length > 0 && !machine && isNewPart(scene)) return lend(fits);
+  // "juniper got a new tube and a new collet"
+  const got = before.verbs.filter((verb) => verb.deed && (verb.code === 'get' || verb.code === 'give'));
+  if (
+    got.length > 0 &&
+    before.machine &&
+    !machine &&
+    isNewPart(scene) &&
+    before.items.some((item) => isFn(item, 'new'))
+  )
+    return lend(got.map((verb) => ({ ...verb, code: 'fit' as const })));
   const silent = items.every(
     (item) =>
       !hasTag(item, 'symptom', 'complaint', 'state', 'value', 'finding') &&

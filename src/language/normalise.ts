@@ -41,6 +41,14 @@ function clusterEnd(sent: string, at: number): number {
   return end;
 }
 
+/** Shorthand with a stroke in it, as benches write it. */
+const SHORTHAND: readonly (readonly [said: string, meant: string])[] = [
+  ['c/o?', 'change?'],
+  ['c/o', 'changed out'],
+  ['w/o', 'without'],
+  ['w/', 'with '],
+];
+
 export function normalise(sent: string): PlainText {
   const chunks: string[] = [];
   const origin: number[] = [];
@@ -59,6 +67,17 @@ export function normalise(sent: string): PlainText {
     if (sent.startsWith('->', at) || sent.startsWith('=>', at)) {
       put(' to ', at);
       at += 2;
+      continue;
+    }
+    const shorthand = SHORTHAND.find(
+      ([said]) =>
+        sent.slice(at, at + said.length).toLowerCase() === said &&
+        !/[a-z]/iu.test(sent.charAt(at - 1)) &&
+        !/[a-z]/iu.test(sent.charAt(at + said.length)),
+    );
+    if (shorthand) {
+      put(shorthand[1], at);
+      at += shorthand[0].length;
       continue;
     }
     const end = clusterEnd(sent, at);

@@ -3,6 +3,7 @@ import type { Symptom } from '../../../maintenance/codes.ts';
 import { sensesOf } from '../../item.ts';
 import { type Scene, valueOf } from '../../scene.ts';
 import { partOf } from '../frames/parts-said.ts';
+import { taskPlanned } from '../frames/tasks.ts';
 import { symptomsIn } from '../frames/symptom.ts';
 import type { Fact, Question } from './question.ts';
 
@@ -70,7 +71,24 @@ const shift: Source = (question, earlier) =>
     ? having(question, {}, 'handover')
     : question;
 
-const SOURCES: readonly Source[] = [trouble, part, job, shift];
+/** "bed wipe #6: who / when last?": the task is said before the question. */
+const task: Source = (question, earlier) => {
+  const { facts, scene } = question;
+  const before = earlier.at(-1);
+  const asks = facts.has('who') || (facts.has('when') && facts.has('last'));
+  if (
+    !asks ||
+    !nothingNamed(question) ||
+    !before ||
+    before.clause.sentence !== scene.clause.sentence ||
+    scene.items.length > 3
+  )
+    return question;
+  const named = taskPlanned(before)[0]?.task;
+  return named === undefined ? question : having(question, { task: named }, 'task', 'past', 'last');
+};
+
+const SOURCES: readonly Source[] = [trouble, part, task, job, shift];
 
 export const follow: Source = (question, earlier) =>
   earlier.length === 0 ? question : SOURCES.reduce((q, source) => source(q, earlier), question);

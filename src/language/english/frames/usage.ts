@@ -351,13 +351,20 @@ export function readLoad(scene: Scene, before?: Scene): Draft[] {
     !deed.code.startsWith('start') &&
     (material !== undefined || spool) &&
     (deed.code !== 'put' || spool || material !== undefined);
+  // "rowan now on black asa"
+  const runsOn =
+    material !== undefined &&
+    hasMachine(scene) &&
+    scene.verbs.length === 0 &&
+    hasTag(scene.items.at(-1), 'material') &&
+    scene.items.some((item, at) => isFn(item, 'now', 'back') && isFn(scene.items[at + 1], 'on'));
   const hangs =
     material !== undefined &&
     hasMachine(scene) &&
     scene.items.some((item) => /^(?:hangs|is hanging|sits)$/u.test(item.text));
   const bare =
     spool && material !== undefined && hasMachine(scene) && scene.verbs.every((verb) => !verb.deed);
-  if (shelf || (ran && !loads) || !(loads || fresh || holds || bare || hangs)) return [];
+  if (shelf || (ran && !loads) || !(loads || fresh || holds || bare || hangs || runsOn)) return [];
   if (scene.nouns.some((noun) => noun.part !== undefined && noun.part !== 'filament' && !noun.weak))
     return [];
   if (putIn(scene)) return [];
