@@ -111,6 +111,9 @@ function dayNumber(
   items: readonly Item[],
   at: number,
 ): { day: number; end: number; ordinal: boolean } | undefined {
+  // "1 st" may be one item: the first one
+  const joined = /^(\d{1,2}) (?:st|nd|rd|th)$/u.exec(items[at]?.text ?? '');
+  if (joined) return { day: Number(joined[1]), end: at + 1, ordinal: true };
   const day = figure(items[at]);
   if (
     day === undefined ||

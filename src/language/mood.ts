@@ -263,7 +263,7 @@ const isUntroubled = (items: readonly Item[], at: number): boolean =>
     .some(
       (item) =>
         hasTag(item, 'symptom') ||
-        /^(?:troubles?|problems?|issues?|hitch|hitches|faults?|incidents?|jams?|stops?|stopping|complaints?|errors?|interruption|fail|failure|fuss|drama)$/u.test(
+        /^(?:hiccups?|glitch(?:es)?|snags?|troubles?|problems?|issues?|hitch|hitches|faults?|incidents?|jams?|stops?|stopping|complaints?|errors?|interruption|fail|failure|fuss|drama)$/u.test(
           item.text,
         ),
     );

@@ -267,7 +267,7 @@ const RULES: readonly Rule[] = [
         const { act } = one;
         if (act.kind !== 'usage' || !SUMS.test(scenes[one.draft.clause]?.text ?? '')) return true;
         return !placed
-          .slice(0, at)
+          .slice(Math.max(0, at - WINDOW), at)
           .some(
             (other) =>
               other.act.kind === 'usage' &&
@@ -285,7 +285,7 @@ const RULES: readonly Rule[] = [
         const { act } = one;
         if (act.kind !== 'symptom') return true;
         return !placed
-          .slice(0, at)
+          .slice(Math.max(0, at - WINDOW), at)
           .some(
             (other) =>
               other.act.kind === 'ask' &&

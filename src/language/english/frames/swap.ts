@@ -80,6 +80,7 @@ function toDraft(scene: Scene, noun: NounAt, part: Part, rule: string, taken?: S
 
 /** "new x belt on hazel", "fresh nozzle in maple", "nozzle out, 0.6 in". */
 function isNew(scene: Scene): boolean {
+  if (holdsThem(scene)) return false;
   const out = scene.items.findIndex((item) => item.text === 'out');
   if (
     out > 0 &&
@@ -222,8 +223,19 @@ export function swapDone(scene: Scene): ReturnType<typeof deedOf> {
   return named && (deedOf(scene, 'did') !== undefined || someFn(scene, 'did-it')) ? named : undefined;
 }
 
+/** "we've got 3 spare thermistors": on the shelf, and none of them fitted. */
+const holdsThem = (scene: Scene): boolean =>
+  !hasMachine(scene) &&
+  scene.items.some(
+    (item, at) =>
+      item.text === 'got' &&
+      isFn(scene.items[at - 1], 'have') &&
+      sense(scene.items[at + 1], 'value') !== undefined,
+  );
+
 /** "fitted a hardened nozzle", "put the new sock in"; not "put the belts on the list". */
 function fitsPart(scene: Scene): ReturnType<typeof deedOf> {
+  if (holdsThem(scene)) return undefined;
   const fit = deedOf(scene, 'fit');
   const onShelf =
     scene.nouns.some((noun) => noun.code === 'shelf') &&

@@ -2,6 +2,7 @@
 import type { Material } from '../../../maintenance/codes.ts';
 import { hasTag, isFn, isThing, isVerb, sense } from '../../item.ts';
 import { type Phrase, phraseReader } from '../../phrases.ts';
+import { symptomsIn } from './symptom.ts';
 import { RUNNING_WORDS } from '../words/running.ts';
 import { type Amounts, amounts } from './usage-figures.ts';
 import {
@@ -138,6 +139,15 @@ const fromUntil = (scene: Scene): boolean => {
 const goesOn = (scene: Scene, before: Scene | undefined): boolean =>
   before !== undefined && before.clause.sentence === scene.clause.sentence && hasMachine(before) && valueOf(before, 'hours') !== undefined; // prettier-ignore
 
+/** "the 12 hour print on juniper failed at hour 9": what it was to take, and did not. */
+const neverEnded = (scene: Scene): boolean =>
+  symptomsIn(scene).some((one) => one.symptom === 'failed-print' || one.symptom === 'detached-print') &&
+  scene.values.length > 0 &&
+  scene.values.every(
+    (value) => value.code !== 'hours' || /^(?:print|job|run)\b/u.test(scene.items[value.at + 1]?.text ?? ''),
+  ) &&
+  scene.values.some((value) => value.code === 'hours');
+
 /** Under way, or about to begin: nothing has been run yet. */
 const underWay = (scene: Scene): boolean =>
   scene.verbs.some(
@@ -190,7 +200,7 @@ export function readUsage(
   later: readonly Scene[] = [],
 ): Draft[] {
   const before = earlier.at(-1);
-  if (underWay(scene)) return [];
+  if (underWay(scene) || neverEnded(scene)) return [];
   if (!asserted(scene) || elsewhere(scene, before)) return [];
   const amount = amounts(scene, earlier, later);
   if (Object.keys(amount).length === 0 || amount.hours === 0) return [];
