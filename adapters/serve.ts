@@ -10,6 +10,7 @@ import { readServing } from './running/environment.ts';
 import { serveHealth, type Health } from './running/health.ts';
 import { openLog } from './running/log.ts';
 import { wantedPlatforms } from './running/platforms.ts';
+import { watch } from './running/watch.ts';
 
 export interface ServeParts {
   file: string;
@@ -19,10 +20,6 @@ export interface ServeParts {
   stopped: Promise<string>;
   log?: Log;
 }
-
-/** So long without a connection, and a fresh start is the better try. */
-const GIVE_UP_MS = 10 * 60_000;
-const WATCH_MS = 15_000;
 
 const every = (ms: number, tick: () => void): (() => void) => {
   const timer = setInterval(tick, ms);
@@ -41,26 +38,6 @@ async function takeTurn(store: Store, holder: string, { clock }: ServeParts, log
       'already-serving',
       'Another fettle serve is at work on this database. Stop it first: two would answer twice.',
     );
-}
-
-/** Resolves when a platform has been away for too long. */
-function watch(
-  service: Service,
-  { clock }: ServeParts,
-  log: Log,
-): { tooLong: Promise<void>; end: () => void } {
-  let resolve: () => void = () => undefined;
-  const tooLong = new Promise<void>((done) => {
-    resolve = done;
-  });
-  const look = async (): Promise<void> => {
-    const { platforms } = await service.state();
-    const away = platforms.filter((p) => !p.connected && clock() - (p.since ?? clock()) > GIVE_UP_MS);
-    for (const { name } of away) log.error('platform.away', { platform: name });
-    if (away.length > 0) resolve();
-  };
-  const end = every(WATCH_MS, () => void look().catch(() => log.warn('watch.failed')));
-  return { tooLong, end };
 }
 
 async function openPlatforms({ environment, clock }: ServeParts, log: Log): Promise<Platform[]> {
@@ -107,7 +84,7 @@ export async function serve(parts: ServeParts): Promise<number> {
     if (serving.healthPort !== undefined)
       health = await serveHealth(serving.healthPort, () => opened.state());
     log.info('serving', { platforms: platforms.map(({ name }) => name).join(','), health: health?.port });
-    const watching = watch(opened, parts, log);
+    const watching = watch({ state: () => opened.state(), clock, log, every });
     const why = await Promise.race([parts.stopped, lost, watching.tooLong.then(() => 'away')]);
     watching.end();
     log.info('stopping', { why });

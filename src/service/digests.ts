@@ -1,77 +1,17 @@
 /** The morning digest: claimed and planned in one commit, once a platform and local day; brought up to date in place. */
-import { rowButtons } from '../commands/ask/rows.ts';
 import type { Digest } from '../maintenance/due/digest.ts';
-import type { DueRow } from '../maintenance/due/row.ts';
-import { overdueLine, dueLine } from '../replies/wording/due.ts';
-import { machineName, todo } from '../replies/wording/names.ts';
-import { bold, item, type Item, type Reply } from '../replies/reply.ts';
+import type { Reply } from '../replies/reply.ts';
 import { buttonsOf } from '../replies/text.ts';
 import { owedDigest } from '../schedule/digest.ts';
 import { channelIdOf, channelsOf } from './access.ts';
+import { digestPost, noteOf } from './digestPost.ts';
 import { digestId } from './identity.ts';
 import { wordOf, type Works } from './parts.ts';
 import type { Platform } from './platform.ts';
-import {
-  buttonRows,
-  changePost,
-  contentOf,
-  planPost,
-  talkOf,
-  tokensFor,
-  type DigestNote,
-  type Mark,
-} from './posts.ts';
+import { buttonRows, changePost, contentOf, planPost, talkOf, tokensFor, type DigestNote } from './posts.ts';
 
-/** More buttons than these are a wall; a platform may take fewer. */
-const MOST_WITH_BUTTONS = 7;
 /** Doings of a minute are one change of the digest. */
 export const COALESCE_MS = 20_000;
-
-const key = ({ machine, task }: { machine: string; task: string }): string => `${machine} ${task}`;
-
-/** What is owed now; a line that stands for several machines has no button, its machines have. */
-const owed = ({ overdue, due }: Digest): DueRow[] => [...overdue, ...due];
-const single = (rows: readonly DueRow[]): DueRow[] => rows.filter((row) => row.machines === undefined);
-
-function rowLine(row: DueRow): Item {
-  const words = row.state === 'overdue' ? overdueLine(row) : dueLine(row);
-  return { text: [bold(machineName(row.machine)), `: ${words}`], buttons: rowButtons(row) };
-}
-
-export const noteOf = (digest: Digest): DigestNote => ({
-  date: digest.date,
-  rows: owed(digest).map(({ machine, task }) => ({ machine, task })),
-});
-
-/** What the morning named and is not owed any more. */
-function doneSince(digest: Digest, morning: DigestNote, marks: readonly Mark[]): Item[] {
-  const still = new Set(owed(digest).map(key));
-  const done = morning.rows.filter((row) => !still.has(key(row)));
-  return done.map((row) => {
-    const mark = marks.find((one) => one.row === key(row));
-    const who = mark ? ` (${mark.label}: ${mark.by}, ${mark.time})` : '';
-    return item(`${machineName(row.machine)} ${todo(row.task as DueRow['task'])}${who}`);
-  });
-}
-
-export function digestPost(
-  reply: Reply,
-  digest: Digest,
-  morning: DigestNote,
-  most: number,
-  marks: readonly Mark[] = [],
-): Reply {
-  const rows = single(owed(digest)).slice(0, Math.min(most, MOST_WITH_BUTTONS)).map(rowLine);
-  const done = doneSince(digest, morning, marks);
-  return {
-    ...reply,
-    sections: [
-      ...reply.sections,
-      ...(rows.length > 0 ? [{ heading: 'To tick off', items: rows }] : []),
-      ...(done.length > 0 ? [{ heading: 'Done or put off since', items: done, run: true as const }] : []),
-    ],
-  };
-}
 
 /** A morning's list helps nobody any more once it is not owed any more. */
 export async function isTooLate({ bot, clock }: Works, { date }: DigestNote): Promise<boolean> {

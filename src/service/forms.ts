@@ -30,11 +30,22 @@ export function logForm(machines: readonly string[], values: Readonly<Record<str
   return { form: 'log', title: 'Log work', submit: 'Log it', fields: filled };
 }
 
+/** A day that is written counts for more than one that was picked. */
+const OTHER = 'other';
+const LATER = [
+  { value: 'tomorrow', label: 'Tomorrow' },
+  { value: 'in 3 days', label: '3 days' },
+  { value: 'in a week', label: 'A week' },
+  { value: 'in two weeks', label: 'Two weeks' },
+  { value: OTHER, label: 'Another day, written below' },
+] as const;
+
 const ASKING: Readonly<Record<Exclude<FormName, 'log'>, Omit<Form, 'form' | 'token'>>> = {
   until: {
     title: 'Put off', submit: 'Put off',
     fields: [
-      { name: 'until', label: 'Until when', kind: 'line', required: true, placeholder: 'Friday, in 2 weeks' },
+      { name: 'until', label: 'Until when', kind: 'choice', required: true, options: LATER },
+      { name: 'day', label: 'Another day', kind: 'line', required: false, placeholder: 'Friday, 24 March, in 5 weeks' },
       { name: 'reason', label: 'Why', kind: 'line', required: false, placeholder: 'waiting for the belt' },
     ],
   },
@@ -79,14 +90,24 @@ export async function answerForm(works: Works, received: Of<'form'>): Promise<vo
     return refuse(works, received, 'I do not know any more what that form was about. Say it in words.');
   const refusal = await refusalOf(works, received, token, button);
   if (refusal !== undefined) return refuse(works, received, refusal);
+  const text = answerIn(form, fields);
+  if (text === '') return refuse(works, received, 'Nothing put off: say until which day.');
   const opened = await works.bot.say({
     ...pressMessage(works, received, withReason(button, fields)),
     key: `${received.key}:open`,
   });
   // it was refused, or something else has to be settled first: what stands in the form would answer another question
   if (opened.question?.field !== form) return tell(works, received, opened.reply);
-  const message = { ...incoming(works, received), place: button.talk, text: fields[form] ?? '' };
+  const message = { ...incoming(works, received), place: button.talk, text };
   await say(works, received, message, { also: await marker(works, received, token, button) });
+}
+
+/** What the form answers, as a person would write it. */
+function answerIn(form: Exclude<FormName, 'log'>, fields: Readonly<Record<string, string>>): string {
+  const { day = '' } = fields;
+  const picked = fields[form] ?? '';
+  if (form !== 'until') return picked;
+  return day.trim() || (picked === OTHER ? '' : picked);
 }
 
 async function tell(works: Works, received: Received, reply: Reply): Promise<void> {

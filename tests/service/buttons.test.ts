@@ -106,7 +106,7 @@ describe('forms', () => {
     expect(form).toMatchObject({
       form: 'until',
       token,
-      fields: [{ name: 'until', required: true }, { name: 'reason' }],
+      fields: [{ name: 'until', kind: 'choice', required: true }, { name: 'day' }, { name: 'reason' }],
     });
     await shop.deliver({
       kind: 'form',
@@ -120,6 +120,33 @@ describe('forms', () => {
     const lines: string[] = [];
     await shop.bot.exportLines((line) => void lines.push(line));
     expect(lines.at(-1)).toContain('waiting for oil');
+  });
+
+  it.each([
+    [{ until: 'tomorrow' }, '2026-03-12'],
+    [{ until: 'in 3 days' }, '2026-03-14'],
+    [{ until: 'in a week' }, '2026-03-18'],
+    [{ until: 'in two weeks' }, '2026-03-25'],
+    [{ until: 'other', day: 'Friday' }, '2026-03-13'],
+    // what is written counts for more than what was picked
+    [{ until: 'tomorrow', day: '24 March' }, '2026-03-24'],
+  ])('put off by the choices %j lasts until %s', async (fields, until) => {
+    const shop = await serveDemo();
+    const list = await shop.say("what's overdue on alder?");
+    await shop.deliver({ kind: 'form', form: 'until', token: tokenOf(list, 'Put off'), fields });
+    const lines: string[] = [];
+    await shop.bot.exportLines((line) => void lines.push(line));
+    expect(JSON.parse(lines.at(-1) ?? '{}')).toMatchObject({ kind: 'putOff', until });
+  });
+
+  it('another day that is not written puts nothing off, and the form can be sent again', async () => {
+    const shop = await serveDemo();
+    const list = await shop.say("what's overdue on alder?");
+    const token = tokenOf(list, 'Put off');
+    await shop.deliver({ kind: 'form', form: 'until', token, fields: { until: 'other' } });
+    expect(read(shop.last())).toBe('Nothing put off: say until which day.');
+    await shop.deliver({ kind: 'form', form: 'until', token, fields: { until: 'other', day: 'Friday' } });
+    expect(await shop.written()).toEqual(['putOff']);
   });
 
   it('the same form sent again puts nothing off again', async () => {

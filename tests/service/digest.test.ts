@@ -104,7 +104,7 @@ describe('the digest', () => {
   it('is brought up to date in place, once for what comes close together, and says who did what', async () => {
     const shop = await serveDemo({ now: at('07:31:00') });
     const [digest] = shop.platform.posts();
-    expect(read(digest)).toMatch(/To tick off/u);
+    expect(read(digest)).toMatch(/Overdue .*Maple: replace the nozzle .*Due today/u);
     await shop.press(digest, 'Done', { as: 'Priya' });
     expect(read(shop.platform.posts()[0])).toMatch(/\(Done: Priya, 07:31\)/u);
     await shop.say('oiled the rods on alder');
@@ -116,7 +116,7 @@ describe('the digest', () => {
     expect(shop.platform.posts()[0]?.edits).toBe(edits + 1);
     const shown = read(shop.platform.posts()[0]);
     expect(shown).toMatch(/Done or put off since: .*\(Done: Priya, 07:31\)/u);
-    expect(shown).toMatch(/Done or put off since: .*Alder oil the rods/u);
+    expect(shown).toMatch(/Done or put off since: .*Alder: oil the rods/u);
     for (let n = 0; n < 3; n += 1) await shop.pass(MINUTE);
     expect(shop.platform.posts()[0]?.edits).toBe(edits + 1);
   });
@@ -126,7 +126,7 @@ describe('the digest', () => {
     await shop.say('oiled the rods on alder');
     await shop.restart('crashed');
     await shop.pass(MINUTE);
-    expect(read(shop.platform.posts()[0])).toMatch(/Done or put off since: .*Alder oil the rods/u);
+    expect(read(shop.platform.posts()[0])).toMatch(/Done or put off since: .*Alder: oil the rods/u);
   });
 });
 

@@ -173,9 +173,7 @@ describe('looking up', () => {
   it('says that it cannot tell, rather than that nothing is there', () =>
     withSlack(async ({ slack, platform }) => {
       slack.answer('conversations.history', () => ({ fault: 'status', status: 503 }));
-      await expect(platform.find(outgoing(), NOW)).rejects.toThrow(
-        /cannot be told: HTTP 503/u,
-      );
+      await expect(platform.find(outgoing(), NOW)).rejects.toThrow(/cannot be told: HTTP 503/u);
     }));
 });
 

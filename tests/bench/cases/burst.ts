@@ -9,8 +9,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import { openSqliteStore } from '../../../src/index.ts';
-import { buildDemo } from '../../../demo-data/build.ts';
-import { fillWithDemo } from '../../../demo-data/fill.ts';
+import { demoFile } from '../../support/demoFile.ts';
 import { APP_TOKEN, BOT_TOKEN, startFakeSlack, type FakeSlack } from '../../support/fakeSlack.ts';
 import { mention } from '../../support/slackEnvelopes.ts';
 import type { Figures } from '../case.ts';
@@ -52,14 +51,7 @@ export async function run(): Promise<Figures> {
 }
 
 async function served(file: string, slack: FakeSlack): Promise<ChildProcess> {
-  const store = await openSqliteStore(file);
-  const now = Date.now() - DAY_MS;
-  await fillWithDemo(store, now);
-  const { workshop } = buildDemo(now);
-  const channels = { slack: { digest: 'C0000001', listen: LANES.slice(1) } };
-  const listening = { ...workshop, workshop: { ...workshop.workshop, channels } };
-  await store.transact(({ post }) => post.saveWorkshop(JSON.stringify(listening), now));
-  await store.close();
+  await demoFile(file, Date.now() - DAY_MS, LANES);
   const environment = {
     ...process.env, SLACK_BOT_TOKEN: BOT_TOKEN, SLACK_APP_TOKEN: APP_TOKEN, SLACK_API_URL: slack.apiUrl,
     FETTLE_HEALTH_PORT: '0', FETTLE_LOG: 'warn',
