@@ -52,7 +52,10 @@ function forgetful(): Forgetful {
   };
 }
 
-export async function run(): Promise<Figures> {
+export const run = (): Promise<Figures> => heapOver(10, 60);
+
+/** The heap after so many simulated minutes, and after so many more. */
+export async function heapOver(early: number, late: number): Promise<Figures> {
   const folder = mkdtempSync(join(tmpdir(), 'fettle-heap-'));
   const store = await openSqliteStore(join(folder, 'heap.sqlite'));
   await fillWithDemo(store, NOW);
@@ -79,18 +82,18 @@ export async function run(): Promise<Figures> {
     for (const tick of ticks) tick();
     await service.settled();
   };
-  for (let n = 0; n < 10; n += 1) await minute();
-  const early = heapMB();
-  for (let n = 10; n < 60; n += 1) await minute();
-  const late = heapMB();
+  for (let n = 0; n < early; n += 1) await minute();
+  const before = heapMB();
+  for (let n = early; n < late; n += 1) await minute();
+  const after = heapMB();
   await service.stop();
   await store.close();
   rmSync(folder, { recursive: true, force: true });
   return {
     messages: count,
-    'heap at 10 min, MB': early,
-    'heap at 60 min, MB': late,
-    'heap, ratio': late / early,
+    [`heap at ${early} min, MB`]: before,
+    [`heap at ${late} min, MB`]: after,
+    'heap, ratio': after / before,
   };
 }
 
