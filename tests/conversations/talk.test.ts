@@ -280,7 +280,7 @@ describe('questions', () => {
     ['status', /8 machines\./u],
     ['tot hours elm', /Elm: .*on its counter/u],
     ['help', /cleared a jam on Birch/u],
-    ['can elm run 18 h tonight', /Elm, 18 h, from the records:/u],
+    ['can elm run 18 h tonight', /Elm, 18 h to tomorrow at the latest, from the records:/u],
     ['what do I hand over?', /To pass on/u],
     [
       'when is maple’s nozzle due?',
