@@ -24,6 +24,8 @@ const FURTHEST_MS = 6 * 86_400_000;
 /** The bot heard all until the last message that it took up; a little more, for what the gateway lost. */
 const OVERLAP_MS = 10 * 60_000;
 const MOST_PAGES = 50;
+/** Discord lists those first that went to sleep last. */
+const MOST_ASLEEP = 50;
 
 interface Gap {
   channel: string;
@@ -50,7 +52,7 @@ export async function catchUp(away: CatchUp): Promise<void> {
   away.log.info('discord caught up', { channels: gaps.length, messages: taken });
 }
 
-async function gapsOf({ rest, desk, places, guild, clock }: CatchUp): Promise<Gap[]> {
+async function gapsOf({ rest, desk, places, guild, clock, log }: CatchUp): Promise<Gap[]> {
   const last = await desk.lastReceived();
   if (last.length === 0) return [];
   const awakeUntil = Math.max(...last.map((one) => one.saidAt)) - OVERLAP_MS;
@@ -60,23 +62,39 @@ async function gapsOf({ rest, desk, places, guild, clock }: CatchUp): Promise<Ga
   );
   const listed = await Promise.all((await desk.channels()).map((name) => places.named(name, guild)));
   const allowed = new Set(listed.filter((id) => id !== undefined));
-  for (const channel of [...allowed, ...(await threadsBelow(rest, guild, allowed, base))])
+  const threads = await threadsBelow({ rest, guild, log }, allowed, base);
+  for (const channel of [...allowed, ...threads])
     if (!gaps.has(channel)) gaps.set(channel, { channel, after: base, direct: false });
   return [...gaps.values()];
 }
 
-/** Threads of the allowed channels in which something was said since. */
+/** Threads of the allowed channels in which something was said since: open ones, and those that went to sleep meanwhile. */
 async function threadsBelow(
-  rest: REST,
-  guild: string,
+  { rest, guild, log }: Pick<CatchUp, 'rest' | 'guild' | 'log'>,
   allowed: ReadonlySet<string>,
   since: string,
 ): Promise<string[]> {
-  const answer = await rest.get(Routes.guildActiveThreads(guild)).catch(() => ({ threads: [] }));
-  return (answer as { threads: APIChannel[] }).threads
+  const query = new URLSearchParams({ limit: String(MOST_ASLEEP) });
+  const lists = await Promise.all([
+    threadsOf(rest.get(Routes.guildActiveThreads(guild)), log),
+    ...[...allowed].map((channel) =>
+      threadsOf(rest.get(Routes.channelThreads(channel, 'public'), { query }), log),
+    ),
+  ]);
+  return lists
+    .flat()
     .map(factsOf)
     .filter(
       ({ parent, last }) => allowed.has(parent ?? '') && last !== undefined && BigInt(last) > BigInt(since),
     )
     .map(({ id }) => id);
+}
+
+async function threadsOf(asked: Promise<unknown>, log: Log): Promise<APIChannel[]> {
+  try {
+    return ((await asked) as { threads: APIChannel[] }).threads;
+  } catch (cause) {
+    log.warn('discord threads not caught up', { why: faultWord(cause) });
+    return [];
+  }
 }

@@ -7,6 +7,7 @@ import type { Desk, Instant, Log } from '../../src/index.ts';
 import { isForUs, said, type Written } from './incoming/message.ts';
 import type { Scene } from './incoming/scene.ts';
 import { wordOf } from './slackError.ts';
+import { saidInThreads } from './threads.ts';
 
 /** Older than that is no news any more. */
 const LOOK_BACK_MS = 3 * 86_400_000;
@@ -47,20 +48,7 @@ const oldestFor = ({ message, saidAt }: Heard, now: Instant): string =>
 
 async function catchUpIn(last: Heard, desk: Desk, scene: Scene, client: webApi.WebClient): Promise<number> {
   let fresh = 0;
-  let cursor: string | undefined;
-  const messages: Message[] = [];
-  do {
-    const page = await client.conversations.history({
-      channel: last.channel,
-      oldest: oldestFor(last, scene.clock()),
-      limit: PAGE,
-      ...(cursor === undefined ? {} : { cursor }),
-    });
-    messages.push(...(page.messages ?? []));
-    cursor = page.response_metadata?.next_cursor || undefined;
-  } while (cursor !== undefined && messages.length < MOST_MESSAGES);
-  // Slack gives the newest first
-  for (const message of messages.reverse()) {
+  for (const message of await saidSince(last, oldestFor(last, scene.clock()), scene, client)) {
     const written = humanOf(message, last);
     if (!written || !isForUs(written.text, last.direct, scene)) continue;
     const delivery = {
@@ -71,6 +59,29 @@ async function catchUpIn(last: Heard, desk: Desk, scene: Scene, client: webApi.W
     if ((await desk.receive(await said(delivery, written, scene))) === 'stored') fresh += 1;
   }
   return fresh;
+}
+
+/** In the channel and in its threads, in the order in which it was said. */
+async function saidSince(
+  { channel }: Heard,
+  oldest: string,
+  { clock }: Scene,
+  client: webApi.WebClient,
+): Promise<Message[]> {
+  const messages: Message[] = [];
+  let cursor: string | undefined;
+  do {
+    const page = await client.conversations.history({
+      channel,
+      oldest,
+      limit: PAGE,
+      ...(cursor === undefined ? {} : { cursor }),
+    });
+    messages.push(...(page.messages ?? []));
+    cursor = page.response_metadata?.next_cursor || undefined;
+  } while (cursor !== undefined && messages.length < MOST_MESSAGES);
+  messages.push(...(await saidInThreads(channel, oldest, clock() - LOOK_BACK_MS, client)));
+  return messages.toSorted((a, b) => Number(a.ts) - Number(b.ts));
 }
 
 const SPOKEN: ReadonlySet<string | undefined> = new Set([

@@ -95,9 +95,11 @@ export const idAt = (instant: number): string =>
   String((BigInt(instant - 1_420_070_400_000) << 22n) + (made++ % 4_000_000n));
 
 export async function startFakeDiscord(
-  options: { heartbeat?: number; guilds?: readonly Json[] } = {},
+  options: { heartbeat?: number; guilds?: readonly Json[]; asleep?: readonly Json[] } = {},
 ): Promise<FakeDiscord> {
   const guilds = options.guilds ?? [GUILD];
+  const { asleep = [] } = options;
+  const withLast = (thread: Json): Json => ({ ...thread, last_message_id: messagesOf(String(thread['id'])).at(-1)?.['id'] ?? null }); // prettier-ignore
   const calls: Call[] = [];
   const operations: number[] = [];
   const kept = new Map<string, Json[]>();
@@ -143,12 +145,18 @@ export async function startFakeDiscord(
       case 'GET /guilds/#/members/#':
         return { status: 200, body: { user: BOT_USER, roles: [ID.botRole] } };
       case 'GET /guilds/#/threads/active':
-        return { status: 200, body: { threads: THREADS, members: [] } };
+        return { status: 200, body: { threads: THREADS.map(withLast), members: [] } };
+      case 'GET /channels/#/threads/archived/public':
+        return { status: 200, body: { threads: asleep.filter((t) => t['parent_id'] === id).map(withLast), members: [] } }; // prettier-ignore
       case 'GET /applications/#/guilds/#/commands':
         return { status: 200, body: commands };
       case 'PUT /applications/#/guilds/#/commands':
         commands = Array.isArray(body) ? (body as Json[]) : [];
         return { status: 200, body: commands };
+      case 'GET /channels/#': {
+        const found = [...CHANNELS, ...THREADS, ...asleep].find((one) => one['id'] === id);
+        return found ? { status: 200, body: found } : unknown(10_003, 'Unknown Channel');
+      }
       case 'POST /channels/#/messages':
         return { status: 200, body: posted(id, body) };
       case 'GET /channels/#/messages': {

@@ -68,6 +68,11 @@ export async function startFakeSlack(): Promise<FakeSlack> {
   let tickets = 0;
   let posts = 0;
 
+  const latestReply = (ts: string): { latest_reply?: string } => {
+    const last = messages.findLast((m) => m['thread_ts'] === ts);
+    return last ? { latest_reply: last.ts } : {};
+  };
+
   const usual: Record<string, Responder> = {
     'auth.test': () => ({ ok: true, team: 'Playhouse', team_id: TEAM, user_id: BOT, bot_id: 'BBOT' }),
     'apps.connections.open': () => ({ ok: true, url: `ws://127.0.0.1:${port()}/link/?ticket=${++tickets}` }),
@@ -86,16 +91,22 @@ export async function startFakeSlack(): Promise<FakeSlack> {
       return found ? { ok: true, channel: found } : { ok: false, error: 'channel_not_found' };
     },
     'conversations.open': ({ users }) => ({ ok: true, channel: { id: `D${String(users)}` } }),
-    'conversations.history': ({ channel }) => ({
+    'conversations.history': ({ channel, oldest }) => ({
       ok: true,
-      messages: messages.filter((m) => m['channel'] === channel && m['thread_ts'] === undefined).toReversed(),
+      messages: messages
+        .filter((m) => m['channel'] === channel && m['thread_ts'] === undefined && isAfter(m.ts, oldest))
+        .map((m) => ({ ...m, ...latestReply(m.ts) }))
+        .toReversed(),
     }),
-    'conversations.replies': ({ channel, ts }) => ({
+    'conversations.replies': ({ channel, ts, oldest }) => ({
       ok: true,
-      messages: messages.filter((m) => m['channel'] === channel && m['thread_ts'] === ts),
+      messages: messages.filter(
+        (m) => m['channel'] === channel && (m.ts === ts || (m['thread_ts'] === ts && isAfter(m.ts, oldest))),
+      ),
     }),
     'chat.postMessage': (args) => {
-      const ts = `1773200000.${String(++posts).padStart(6, '0')}`;
+      // later than whatever is said in a test
+      const ts = `1999000000.${String(++posts).padStart(6, '0')}`;
       const channel = String(args['channel']).replace(/^U/u, 'DU');
       messages.push({ ...args, channel, ts });
       return { ok: true, channel, ts };
@@ -173,6 +184,8 @@ export async function startFakeSlack(): Promise<FakeSlack> {
     },
   };
 }
+
+const isAfter = (ts: string, oldest: unknown): boolean => Number(ts) > Number(oldest ?? 0);
 
 const textOf = (data: RawData): string =>
   (Array.isArray(data) ? Buffer.concat(data) : Buffer.from(data as Uint8Array)).toString('utf8');

@@ -509,7 +509,48 @@ describe('when the connection breaks', () => {
     expect(received[0]?.what).toMatchObject({ text: 'oiled the rods on alder' });
   });
 
-  it('after a stop it catches up in the channel, its threads and direct conversations, and not twice', async () => {
+  it('after a stop it catches up in threads, also in those that went to sleep meanwhile', async () => {
+    const before = Date.now() - 26 * 3_600_000;
+    const sleeping = idAt(before + 1000);
+    const elsewhere = idAt(before + 2000);
+    const asleep = [
+      { id: sleeping, guild_id: ID.guild, type: 11, name: 'maple', parent_id: ID.channel },
+      { id: elsewhere, guild_id: ID.guild, type: 11, name: 'lunch', parent_id: idAt(before) },
+    ];
+    const { discord, received } = await serve({
+      asleep,
+      prepare: (discord, desk) => {
+        desk.last = [{ channel: ID.channel, message: idAt(before), saidAt: before, direct: false }];
+        discord.put(ID.thread, toBot('ran 6h on birch', { channel_id: ID.thread }, before + 5000));
+        discord.put(sleeping, toBot('ran 2h on maple', { channel_id: sleeping }, before + 6000));
+        discord.put(elsewhere, toBot('ran 3h on elm', { channel_id: elsewhere }, before + 7000));
+      },
+    });
+    await discord.until(() => received.length === 2);
+    expect(received.map(({ what, place }) => [what, place.channel, place.parent])).toMatchObject([
+      [{ text: 'ran 6h on birch' }, ID.thread, ID.channel],
+      [{ text: 'ran 2h on maple' }, sleeping, ID.channel],
+    ]);
+  });
+
+  it('a list of threads that is not given keeps nothing else from being caught up', async () => {
+    const before = Date.now() - 3_600_000;
+    const { discord, received, logged } = await serve({
+      prepare: (discord, desk) => {
+        desk.last = [{ channel: ID.channel, message: idAt(before), saidAt: before, direct: false }];
+        discord.put(ID.channel, toBot('ran 6h on birch', {}, before + 5000));
+        discord.fault(({ path }) =>
+          path.includes('/threads/')
+            ? { status: 403, body: { code: 50_001, message: 'Missing Access' } }
+            : undefined,
+        );
+      },
+    });
+    await discord.until(() => received.length === 1);
+    expect(logged.map(({ event }) => event)).toContain('discord threads not caught up');
+  });
+
+  it('after a stop it catches up in the channel and direct conversations, and not twice', async () => {
     const now = Date.now();
     const before = now - 26 * 3_600_000;
     const heard = toBot('ran 6h on birch', {}, before);

@@ -64,6 +64,7 @@ export interface ServingOptions {
   environment?: Readonly<Record<string, string>>;
   guilds?: readonly Json[];
   heartbeat?: number;
+  asleep?: readonly Json[];
   prepare?: (discord: FakeDiscord, desk: TestDesk) => void;
   now?: number;
 }

@@ -130,6 +130,38 @@ describe('the socket', () => {
 });
 
 describe('after an absence', () => {
+  it('reads what was said to it in threads that go on, in the order in which it was said', () =>
+    withSlack(
+      async ({ desk, slack }) => {
+        await slack.until(() => desk.got.length === 2);
+        expect(desk.got).toMatchObject([
+          { what: { text: 'ran 6h on birch' }, place: { channel: 'C0000001', thread: ts(-900) } },
+          { what: { text: 'undo' }, place: { channel: 'C0000001' } },
+        ]);
+        await pause(20);
+        expect(desk.got).toHaveLength(2);
+      },
+      {},
+      (slack, desk) => {
+        desk.heard = [{ channel: 'C0000001', message: ts(0), saidAt: NOW - 3_600_000, direct: false }];
+        const below = { channel: 'C0000001', thread_ts: ts(-900) };
+        slack.messages.push(
+          { channel: 'C0000001', ts: ts(-900), user: 'U1', text: '<@UBOT> long before' },
+          { channel: 'C0000001', ts: ts(-800), user: 'U1', text: 'a thread that has ended' },
+          {
+            channel: 'C0000001',
+            thread_ts: ts(-800),
+            ts: ts(-700),
+            user: 'U1',
+            text: '<@UBOT> heard long ago',
+          },
+          { ...below, ts: ts(2), user: 'U2', text: '<@UBOT> ran 6h on birch' },
+          { ...below, ts: ts(3), user: 'UBOT', bot_id: 'BBOT', text: 'Birch: noted.' },
+          { channel: 'C0000001', ts: ts(4), user: 'U2', text: '<@UBOT> undo' },
+        );
+      },
+    ));
+
   it('reads what was said to it, and passes over the rest', () =>
     withSlack(
       async ({ desk, slack }) => {

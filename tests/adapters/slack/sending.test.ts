@@ -1,4 +1,6 @@
 /** One try at a time: what is posted, and what is known afterwards when Slack fails. */
+import { once } from 'node:events';
+import { createServer, type Server } from 'node:http';
 import nock from 'nock';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { open } from '../../../adapters/slack/index.ts';
@@ -17,6 +19,13 @@ afterAll(() => {
 });
 
 const PRINT_ROOM = 'C0000001';
+
+async function listening(server: Server): Promise<string> {
+  server.listen(0, '127.0.0.1');
+  await once(server, 'listening');
+  const address = server.address();
+  return `http://127.0.0.1:${typeof address === 'object' && address ? address.port : 0}/`;
+}
 
 describe('a post', () => {
   it('carries blocks, the same as text, our mark, and nothing that pings or unfolds', () =>
@@ -120,6 +129,32 @@ describe('a private answer', () => {
       for (let n = 0; n < 6; n += 1) await platform.send(asked({ answers: key }));
       expect([slack.responses.length, slack.callsOf('chat.postEphemeral').length]).toEqual([5, 1]);
     }));
+
+  it('whose address does not answer goes no other way: it may have been shown', async () => {
+    const nowhere = createServer((_, response) => void response.writeHead(500).end('fault'));
+    const url = await listening(nowhere);
+    await withSlack(async ({ platform, desk, slack }) => {
+      slack.send(command('status', { response_url: url }));
+      const { key: answers } = await slack.until(() => desk.got[0]);
+      expect(await platform.send(asked({ answers }))).toMatchObject({ outcome: 'unknown' });
+      expect(slack.callsOf('chat.postEphemeral')).toEqual([]);
+      expect(await platform.find(asked({ answers }), NOW)).toBe('private');
+    });
+    nowhere.closeAllConnections();
+    nowhere.close();
+  });
+
+  it('whose address cannot be reached at all is shown in the channel', async () => {
+    const gone = createServer();
+    const url = await listening(gone);
+    gone.close();
+    await withSlack(async ({ platform, desk, slack }) => {
+      slack.send(command('status', { response_url: url }));
+      const { key: answers } = await slack.until(() => desk.got[0]);
+      expect(await platform.send(asked({ answers }))).toEqual({ outcome: 'sent' });
+      expect(slack.callsOf('chat.postEphemeral')).toHaveLength(1);
+    });
+  });
 });
 
 describe('an edit', () => {
