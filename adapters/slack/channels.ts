@@ -1,5 +1,6 @@
 /** Channels as the workshop file names them. */
 import type { webApi } from '@slack/bolt';
+import type { Instant } from '../../src/index.ts';
 
 const ID = /^[CGD][A-Z0-9]{6,}$/u;
 const PAGE = 1_000;
@@ -22,6 +23,29 @@ export async function channelId(named: string, client: webApi.WebClient): Promis
   return findNamed(named, (cursor) =>
     client.users.conversations({ types: TYPES, exclude_archived: true, limit: PAGE, ...cursor }),
   );
+}
+
+/** A name that no channel has is asked again after a while, not for every message. */
+const ASK_AGAIN_MS = 60_000;
+
+export interface Channels {
+  /** What was found stays known. */
+  idOf(named: string): Promise<string | undefined>;
+}
+
+export function openChannels(client: webApi.WebClient, clock: () => Instant): Channels {
+  const known = new Map<string, string>();
+  const missed = new Map<string, Instant>();
+  return {
+    async idOf(named) {
+      const found = known.get(named);
+      if (found !== undefined || (missed.get(named) ?? 0) > clock()) return found;
+      const id = await channelId(named, client);
+      if (id === undefined) missed.set(named, clock() + ASK_AGAIN_MS);
+      else known.set(named, id);
+      return id;
+    },
+  };
 }
 
 /** Among all that the token can see, whether the bot is in it or not. */

@@ -1,7 +1,7 @@
 /** HTTP: Slack calls us. Bolt checks the signature; the answer is sent after what came was stored. */
 import { HTTPReceiver, type Logger, type Receiver } from '@slack/bolt';
 import type { HttpDoorway } from './environment.ts';
-import type { DoorEvents } from './socketDoor.ts';
+import type { DoorEvents } from './lines.ts';
 
 /** More than any payload of Slack's; a caller without a signature shall not fill the memory. */
 const LARGEST_BODY = 1_000_000;

@@ -15,6 +15,7 @@ const CASES: Readonly<Record<string, () => Promise<{ run: () => Promise<Figures>
   start: () => import('./cases/start.ts'),
   burst: () => import('./cases/burst.ts'),
   heap: () => import('./cases/heap.ts'),
+  memory: () => import('./cases/memory.ts'),
   million: () => import('./cases/million.ts'),
 };
 const RESULTS = 'tests/bench/results.json';

@@ -13,11 +13,12 @@ export async function fettle(
   words: readonly string[],
   input: readonly string[] = [],
   now = NOON,
+  environment: Readonly<Record<string, string>> = {},
 ): Promise<Ended> {
   let [out, err] = ['', ''];
   const code = await run(words, {
     clock: () => now,
-    environment: {},
+    environment,
     input: (async function* () {
       yield* input;
     })(),

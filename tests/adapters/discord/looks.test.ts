@@ -4,7 +4,7 @@ import { renderReply } from '../../../adapters/discord/render/components.ts';
 import { modalOf } from '../../../adapters/discord/render/modal.ts';
 import { buttonsOf, type Reply } from '../../../src/index.ts';
 import { drawComponents } from '../../support/drawComponents.ts';
-import { FORMS, SAMPLES } from '../slack/samples.ts';
+import { FORMS, SAMPLES } from '../../support/replySamples.ts';
 
 const tokensOf = (reply: Reply): string[] =>
   buttonsOf(reply).map((_, n) => `v1:${String(n).padStart(22, '0')}`);

@@ -4,7 +4,8 @@ import { describe, expect, it } from 'vitest';
 import { renderReply } from '../../../adapters/discord/render/components.ts';
 import { escapeText, harmless, lineMarkdown } from '../../../adapters/discord/render/escape.ts';
 import { modalOf } from '../../../adapters/discord/render/modal.ts';
-import { buttonsOf, type Form, type Press, type Reply } from '../../../src/index.ts';
+import type { Form } from '../../../src/index.ts';
+import { anyReply, STEERING, tokensOf, within } from '../../support/anyReply.ts';
 
 const NASTY = [
   '@everyone', '@here', '<@400000000000000001>', '<@&200000000000000001>', '<#300000000000000001>', '<t:1:R>', '<:done:1>',
@@ -12,37 +13,8 @@ const NASTY = [
   '**bold**', '__under__', '_it_', '~~no~~', '||hidden||', '`code`', '```\nblock\n```', '> quote', '>>> all', '# head', '-# small',
   '- list', '* list', '1. list', '\\', '\\*', '\u202egnp.exe', '\u2066\u2069', '\u0007', '\r\n', '\n# head', '\ud83d', '\u{1f527}', ':fire:', '\u{e0041}', '',
 ]; // prettier-ignore
-const text = fc.oneof(
-  fc.constantFrom(...NASTY),
-  fc
-    .array(fc.constantFrom(...NASTY, 'Birch ', ' ran 6.5 h'), { maxLength: 12 })
-    .map((parts) => parts.join('')),
-  fc.string({ unit: 'binary', maxLength: 60 }),
-  fc.integer({ min: 1, max: 400 }).map((n) => '<*_>'.repeat(n)),
-);
-const line = fc.array(fc.oneof(text, text.map((bold) => ({ bold }))), { maxLength: 4 }); // prettier-ignore
-const press = fc.constantFrom<Press>(
-  { does: 'undo', message: 'm' },
-  { does: 'answer', question: 'q', value: 'v' },
-);
-const button = fc.record({ label: text, press });
-const item = fc.record({ text: line, buttons: fc.array(button, { maxLength: 12 }) });
-const section = fc.record(
-  { heading: text, items: fc.array(item, { maxLength: 12 }), run: fc.constant(true as const) },
-  { requiredKeys: ['items'] },
-);
-const reply: fc.Arbitrary<Reply> = fc.record(
-  { caution: fc.array(line, { maxLength: 4 }), title: line, sections: fc.array(section, { maxLength: 12 }), buttons: fc.array(button, { maxLength: 130 }) },
-  { requiredKeys: ['sections', 'buttons'] },
-); // prettier-ignore
-const tokensOf = (r: Reply): string[] => buttonsOf(r).map((_, n) => `v1:${String(n).padStart(22, '0')}`);
+const { text, reply } = anyReply(NASTY, '<*_>');
 
-function* within(value: unknown): Generator<Record<string, unknown>> {
-  if (typeof value !== 'object' || value === null) return;
-  if (!Array.isArray(value)) yield value as Record<string, unknown>;
-  for (const inner of Object.values(value)) yield* within(inner);
-}
-const STEERING = /[\p{Cs}\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069\u{e0000}-\u{e007f}]|(?!\n)\p{Cc}/u;
 const partsOf = (value: unknown, type: number) => [...within(value)].filter((part) => part['type'] === type);
 /** What is left to Discord's markup once escaped characters are taken out: only our own bold may be there. */
 const active = (content: string): string => content.replace(/\\[!-/:-@[-`{-~]/gu, 'x');

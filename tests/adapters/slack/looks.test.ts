@@ -8,7 +8,7 @@ import { modal } from '../../../adapters/slack/outgoing/form.ts';
 import { homeView } from '../../../adapters/slack/outgoing/home.ts';
 import { buttonsOf, type Reply } from '../../../src/index.ts';
 import { drawBlocks, drawView } from '../../support/drawBlocks.ts';
-import { FORMS, SAMPLES } from './samples.ts';
+import { FORMS, SAMPLES } from '../../support/replySamples.ts';
 
 const tokensOf = (reply: Reply): string[] =>
   buttonsOf(reply).map((_, n) => `v1:${String(n).padStart(22, '0')}`);

@@ -2,7 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { APP_TOKEN, BOT, BOT_TOKEN } from '../../support/fakeSlack.ts';
 import { click, command, direct, event, filled, homeAction, logShortcut, mention, noteShortcut, SAID_AT, suggestion, ts } from '../../support/slackEnvelopes.ts'; // prettier-ignore
-import { UNDO_TOKEN, UNTIL_TOKEN, withSlack } from './support.ts';
+import { UNTIL_TOKEN } from '../../support/replySamples.ts';
+import { UNDO_TOKEN, withSlack } from './support.ts';
 
 describe('messages', () => {
   it('stores a mention as plain words, at its own time, then acknowledges it', () =>

@@ -5,47 +5,16 @@ import { render } from '../../../adapters/slack/outgoing/blocks.ts';
 import { modal } from '../../../adapters/slack/outgoing/form.ts';
 import { escapedWithin, harmless } from '../../../adapters/slack/outgoing/text.ts';
 import { privateText } from '../../../adapters/slack/respond.ts';
-import { buttonsOf, type Form, type FormName, type Reply } from '../../../src/index.ts';
+import { buttonsOf, type Form, type FormName } from '../../../src/index.ts';
+import { anyReply, STEERING, tokensOf, within } from '../../support/anyReply.ts';
 
 const NASTY = [
   '<!channel>', '<!here|here>', '<@U123>', '<#C1|x>', '<https://evil.example.test|the manual>', '*bold*', '_it_', '~no~',
   '`code`', '```\nblock\n```', '> quote', '\u202egnp.exe', '\u2066\u2069', '\u0007', '\r\n', '&lt;!channel&gt;', '&', '<<<<', '\ud83d',
   '\u{1f527}', '@everyone', ':fire:', 'https://example.test', '\u{e0041}', '',
 ]; // prettier-ignore
-const text = fc.oneof(
-  fc.constantFrom(...NASTY),
-  fc
-    .array(fc.constantFrom(...NASTY, 'Birch ', ' ran 6.5 h'), { maxLength: 12 })
-    .map((parts) => parts.join('')),
-  fc.string({ unit: 'binary', maxLength: 60 }),
-  fc.integer({ min: 1, max: 400 }).map((n) => '<&>*'.repeat(n * 4)),
-);
-const line = fc.array(
-  fc.oneof(
-    text,
-    text.map((bold) => ({ bold })),
-  ),
-  { maxLength: 4 },
-);
-const button = text.map((label) => ({ label, press: { does: 'undo' as const, message: 'm' } }));
-const item = fc.record({ text: line, buttons: fc.array(button, { maxLength: 12 }) });
-const section = fc.record(
-  { heading: text, items: fc.array(item, { maxLength: 12 }), run: fc.constant(true as const) },
-  { requiredKeys: ['items'] },
-);
-const reply: fc.Arbitrary<Reply> = fc.record(
-  { caution: fc.array(line, { maxLength: 4 }), title: line, sections: fc.array(section, { maxLength: 12 }), buttons: fc.array(button, { maxLength: 130 }) },
-  { requiredKeys: ['sections', 'buttons'] },
-); // prettier-ignore
+const { text, button, reply } = anyReply(NASTY, '<&>*<&>*<&>*<&>*');
 
-const tokensOf = (r: Reply): string[] => buttonsOf(r).map((_, n) => `v1:${String(n).padStart(22, '0')}`);
-
-/** Every object inside, itself included. */
-function* within(value: unknown): Generator<Record<string, unknown>> {
-  if (typeof value !== 'object' || value === null) return;
-  if (!Array.isArray(value)) yield value as Record<string, unknown>;
-  for (const inner of Object.values(value)) yield* within(inner);
-}
 const partsOf = (blocks: unknown, type: string) =>
   [...within(blocks)].filter((part) => part['type'] === type);
 const lengthOf = (value: unknown): number => (typeof value === 'string' ? value.length : 0);
@@ -54,8 +23,6 @@ const sizeOf = (value: unknown): number =>
     (sum, part) => sum + (typeof part['text'] === 'string' ? part['text'].length : 0),
     0,
   );
-
-const STEERING = /[\p{Cs}\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069\u{e0000}-\u{e007f}]|(?!\n)\p{Cc}/u;
 
 describe('any reply', () => {
   it('keeps Slack’s limits', () => {

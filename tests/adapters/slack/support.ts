@@ -1,31 +1,13 @@
 /** A desk that notes what it is given, and Slack's adapter before a fake Slack. */
 import { open } from '../../../adapters/slack/index.ts';
-import type { Card, Desk, Form, LogFacts, Outgoing, Platform, Received, Reply } from '../../../src/index.ts';
+import type { Card, Desk, LogFacts, Outgoing, Platform, Received, Reply } from '../../../src/index.ts';
 import { APP_TOKEN, BOT_TOKEN, startFakeSlack, TEAM, type FakeSlack } from '../../support/fakeSlack.ts';
+import { LOG_FORM, UNTIL_FORM, UNTIL_TOKEN } from '../../support/replySamples.ts';
 import { SAID_AT } from '../../support/slackEnvelopes.ts';
 
 export const NOW = (SAID_AT + 60) * 1000;
 
-export const LOG_FORM: Form = {
-  form: 'log',
-  title: 'Log printer work',
-  submit: 'Log it',
-  fields: [
-    { name: 'machine', label: 'Which printer', kind: 'choice', required: true, options: [{ value: 'birch', label: 'Birch' }] },
-    { name: 'what', label: 'What was done or seen', kind: 'text', required: true, placeholder: 'cleaned the plate' },
-    { name: 'hours', label: 'Hours run', kind: 'line', required: false },
-  ],
-}; // prettier-ignore
-export const UNTIL_TOKEN = `v1:${'u'.repeat(22)}`;
 export const UNDO_TOKEN = `v1:${'o'.repeat(22)}`;
-export const UNTIL_FORM: Form = {
-  form: 'until',
-  title: 'Put off',
-  submit: 'Put off',
-  token: UNTIL_TOKEN,
-  fields: [{ name: 'until', label: 'Until when', kind: 'line', required: true, value: 'Friday' }],
-};
-
 export const saying = (text: string, labels: readonly string[] = []): Reply => ({
   title: [{ bold: 'Birch' }, `: ${text}`],
   sections: [],

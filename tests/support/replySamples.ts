@@ -1,6 +1,24 @@
 /** A reply of every kind, as the bot says them; kept here so that a change of wording elsewhere does not blur what changes in the look. */
-import { UNTIL_FORM, LOG_FORM } from './support.ts';
-import type { Button, Item, Reply } from '../../../src/index.ts';
+import type { Button, Form, Item, Reply } from '../../src/index.ts';
+
+export const LOG_FORM: Form = {
+  form: 'log',
+  title: 'Log printer work',
+  submit: 'Log it',
+  fields: [
+    { name: 'machine', label: 'Which printer', kind: 'choice', required: true, options: [{ value: 'birch', label: 'Birch' }] },
+    { name: 'what', label: 'What was done or seen', kind: 'text', required: true, placeholder: 'cleaned the plate' },
+    { name: 'hours', label: 'Hours run', kind: 'line', required: false },
+  ],
+}; // prettier-ignore
+export const UNTIL_TOKEN = `v1:${'u'.repeat(22)}`;
+export const UNTIL_FORM: Form = {
+  form: 'until',
+  title: 'Put off',
+  submit: 'Put off',
+  token: UNTIL_TOKEN,
+  fields: [{ name: 'until', label: 'Until when', kind: 'line', required: true, value: 'Friday' }],
+};
 
 const button = (label: string): Button => ({ label, press: { does: 'undo', message: 'm' } });
 const buttons = (...labels: string[]): Button[] => labels.map(button);
