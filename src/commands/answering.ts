@@ -28,6 +28,9 @@ export function answerIn(text: string, reading: Reading, question: OpenQuestion)
   if (bare.yes !== undefined) return yesOrNo(bare.yes, question);
   if (bare.ordinal !== undefined) return question.options.at(bare.ordinal - Number(bare.ordinal > 0))?.value;
   if (question.field === 'machine') return bare.machine;
+  // a bore stands for the one sort that has it
+  if (question.field === 'fitted' && bare.number !== undefined)
+    return question.options.find(({ value }) => value.split(' ').includes(String(bare.number)))?.value;
   if (question.field === 'reason') return bare.reason;
   if (question.field === 'until') return bare.dateAhead ?? bare.date;
   return undefined;

@@ -26,6 +26,7 @@ import { answering, puttingRight, ways } from './buttons.ts';
 import { notRead } from './notRead.ts';
 import { waitingWords } from './questions.ts';
 import { dueContext, type Scene } from './scene.ts';
+import { isCompleting } from './turns.ts';
 import type { Played, Step } from './step.ts';
 
 /** Entries that corrections speak of with all that corrects them, loaded once for the wording. */
@@ -124,7 +125,13 @@ function rowsRaised(scene: Scene, written: readonly WrittenEntry[]): readonly Du
     return machine ? raisedRows(machine, dueContext(scene), scene.record.room) : [];
   });
 }
-const RAISING: ReadonlySet<Entry['kind']> = new Set<Entry['kind']>(['seen', 'done', 'swapped', 'up']);
+const RAISING: ReadonlySet<Entry['kind']> = new Set<Entry['kind']>([
+  'seen',
+  'done',
+  'swapped',
+  'up',
+  'amended',
+]);
 
 /** A machine that is back in use may still owe what it stood still for. */
 const owed = (scene: Scene, written: readonly WrittenEntry[]): Item[] =>
@@ -143,7 +150,7 @@ const loading = (scene: Scene, written: readonly WrittenEntry[]): Item[] =>
 /** Doubts that have their turn later: nothing waits without a word. */
 function waitingLines({ waiting = [] }: Played): Item[] {
   const words = waiting
-    .filter(({ question }) => question.field !== 'reason' && question.field !== 'change')
+    .filter(({ question }) => !isCompleting(question) && question.field !== 'change')
     .map(({ question }) => waitingWords(question));
   return words.length === 0 ? [] : [item(`Not noted yet either: ${words.join('; ')}.`)];
 }

@@ -53,7 +53,7 @@ export interface Question {
 }
 /** What a question is about; a bare answer fills this field of every act that waits for it. */
 export type QuestionField =
-  AskedField | 'reason' | 'sweep' | 'found' | 'later' | 'far' | 'many' | 'change' | 'name';
+  AskedField | 'reason' | 'finding' | 'sweep' | 'found' | 'later' | 'far' | 'many' | 'change' | 'name';
 
 export interface Answer {
   now: Instant;

@@ -21,6 +21,8 @@ import {
   unclearQuestion,
   untilQuestion,
 } from './questions.ts';
+import { boreQuestion, findingQuestion } from './completing.ts';
+import { otherTaskQuestion } from './otherTask.ts';
 import { reachQuestion } from './reach.ts';
 import { sweepQuestion } from './sweep.ts';
 import type { Scene } from './scene.ts';
@@ -89,16 +91,21 @@ export async function playDeed(
   options: WriteOptions,
   assumed?: ActReading['assumed'],
 ): Promise<OneStep> {
-  const reach = (await reachQuestion(scene, deed, options)) ?? sweepQuestion(scene, deed, options);
+  const reach =
+    (await reachQuestion(scene, deed, options)) ??
+    sweepQuestion(scene, deed, options) ??
+    (await otherTaskQuestion(scene, deed, options));
   if (reach) return waits({ act: deed, ...(assumed ? { assumed } : {}) }, options.act, reach);
   const outcome = await write(scene, deed, options);
   const base = { act: deed, entries: outcome.entries, decision: outcome, ...(assumed ? { assumed } : {}) };
   switch (outcome.outcome) {
     case 'written': {
-      const reason = reasonQuestion(scene, outcome.entries);
+      const { entries } = outcome;
+      const more =
+        reasonQuestion(scene, entries) ?? findingQuestion(scene, entries) ?? boreQuestion(scene, entries);
       return {
         step: { ...base, outcome: 'written', notes: outcome.notes },
-        asks: reason && { about: options.act, question: reason },
+        asks: more && { about: options.act, question: more },
       };
     }
     case 'refused':

@@ -16,6 +16,7 @@ import { aside, playPress } from './press.ts';
 import type { Scene } from './scene.ts';
 import { playAnswer } from './settle.ts';
 import { typedPress, type Typed } from './typed.ts';
+import { isCompleting } from './turns.ts';
 import type { Played } from './step.ts';
 import { thenAsk } from './turns.ts';
 
@@ -65,7 +66,7 @@ const isOther = (question: Conversation['question']): boolean =>
 
 /** A question about what was written stays open when only its machine was put right. */
 const stillOpen = ({ question }: Conversation): Pick<Played, 'asking'> =>
-  question?.field === 'reason' ? { asking: { about: 0, question } } : {};
+  question && isCompleting(question) ? { asking: { about: 0, question } } : {};
 
 /** More than a name alone. */
 const says = (reading: Reading): boolean => reading.acts.some(({ act }) => act.kind !== 'unclear');

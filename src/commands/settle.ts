@@ -10,17 +10,21 @@ import { playDeeds } from './play.ts';
 import { foundConfirm } from './questions.ts';
 import type { Scene } from './scene.ts';
 import { deedsOf, type Played } from './step.ts';
-import { thenAsk } from './turns.ts';
+import { isCompleting, thenAsk } from './turns.ts';
 
 export async function playAnswer(scene: Scene, question: OpenQuestion, value: string): Promise<Played> {
   return thenAsk(await settled(scene, question, value), scene.conversation.waiting);
 }
 
+function left(question: OpenQuestion): string {
+  if (question.field === 'found') return 'It stays held.';
+  return isCompleting(question) ? 'Left as it was noted.' : 'Left as it is: nothing noted.';
+}
+
 const said = (text: string): Played => ({ steps: [], caution: [], grave: false, aside: text });
 
 async function settled(scene: Scene, question: OpenQuestion, value: string): Promise<Played> {
-  if (value === LEAVE)
-    return said(question.field === 'found' ? 'It stays held.' : 'Left as it is: nothing noted.');
+  if (value === LEAVE) return said(left(question));
   if (question.field === 'found' && value !== CONFIRM) return readBack(scene, question, value);
   scene.because = question.message;
   scene.saidAt = question.saidAt;

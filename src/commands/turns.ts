@@ -3,7 +3,11 @@ import type { OpenQuestion } from './conversation.ts';
 import type { Asking, Played } from './step.ts';
 
 /** A doubt that holds work back is asked before one that only completes what is written. */
-const rank = ({ question }: Asking): number => (question.field === 'reason' ? 1 : 0);
+const rank = ({ question }: Asking): number => (isCompleting(question) ? 1 : 0);
+
+/** It is about an entry that is written: nothing waits for the answer. */
+export const isCompleting = ({ field, pending }: OpenQuestion): boolean =>
+  field === 'reason' || field === 'finding' || (field === 'fitted' && pending[0]?.kind === 'amend');
 
 /** In their order, each once; one hangs on many acts when they wait for the same word. */
 export function inTurn(asks: readonly (Asking | undefined)[]): Pick<Played, 'asking' | 'waiting'> {

@@ -1,6 +1,5 @@
 /** "Who levelled rowan most recently?": what was written, the latest first. Facts by machine, no tally by person. */
-import { RULES } from '../../maintenance/care/index.ts';
-import { partReplacedBy, type StockItem, type Task } from '../../maintenance/codes.ts';
+import { partReplacedBy, type Task } from '../../maintenance/codes.ts';
 import { dayOfDate } from '../../maintenance/calendar.ts';
 import type { Entry } from '../../maintenance/entry/entry.ts';
 import type { Fact } from '../../maintenance/record/standing.ts';
@@ -12,6 +11,7 @@ import { note } from '../../replies/wording/noted.ts';
 import { dateWord } from '../../replies/wording/view.ts';
 import type { HistoryFilter } from '../../store/journal.ts';
 import { tasksAsked } from './next.ts';
+import { careOfPart } from './partCare.ts';
 import { told } from './told.ts';
 import type { AskScene, Topic } from './topic.ts';
 
@@ -54,32 +54,9 @@ async function entriesOf(scene: AskScene): Promise<Fact[]> {
 }
 const ofAnyPart = ({ part: _part, ...filter }: HistoryFilter): HistoryFilter => filter;
 
-/** Parts whose care goes by the part's own name: asked what was done with them, all of it is meant. */
-const CARE: Readonly<Partial<Record<StockItem, readonly Task[]>>> = {
-  belt: ['tension-belts', 'check-belt'],
-  'x-belt': ['tension-belts', 'check-belt'],
-  'y-belt': ['tension-belts', 'check-belt'],
-  nozzle: ['clean-nozzle'],
-  'feeder-gear': ['clean-feeder'],
-  'build-plate': ['clean-plate'],
-  'hot-end-fan': ['clean-fans'],
-  'part-fan': ['clean-fans'],
-  'guide-tube': ['trim-tube'],
-  rod: ['lubricate-rods', 'wipe-rods'],
-  rail: ['lubricate-rails'],
-  'lead-screw': ['grease-screw', 'grease-ball-screw', 'clean-screw'],
-  wheel: ['check-wheels'],
-  pulley: ['tighten-pulleys'],
-  wiring: ['check-wiring'],
-  fastener: ['check-fasteners'],
-  'printed-part': ['check-printed-parts'],
-};
-/** And the looks at a part that the rules know of. */
 function careOf({ act }: AskScene): readonly Task[] {
   const { part, task } = act;
-  if (part === undefined || task !== undefined) return [];
-  const looks = RULES.filter((rule) => rule.part === part && partReplacedBy(rule.task) === undefined);
-  return [...new Set([...(CARE[part] ?? []), ...looks.map((rule) => rule.task)])];
+  return part === undefined || task !== undefined ? [] : careOfPart(part);
 }
 
 /** Without a task or part in question a day's hours are noise beside what was done and seen. */

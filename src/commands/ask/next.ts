@@ -1,12 +1,16 @@
 /** "When should alder's brackets be looked at next?": one task's date, and what it rests on. */
 import { isPart, replaceTask, type Part, type Task } from '../../maintenance/codes.ts';
 import type { DueRow } from '../../maintenance/due/row.ts';
+import { shortened } from '../../replies/format/list.ts';
+import { moreOf } from '../../replies/wording/refusals.ts';
 import { bold, item, type Item, type Reply } from '../../replies/reply.ts';
 import { comingLine, dueLine, overdueLine, why } from '../../replies/wording/due.ts';
 import { machineName, partName, todo } from '../../replies/wording/names.ts';
 import { dateWord } from '../../replies/wording/view.ts';
 import { rowItem } from './rows.ts';
-import { type AskScene, type Topic } from './topic.ts';
+import { isRoomLine, type AskScene, type Topic } from './topic.ts';
+
+const MOST = 3;
 
 /** Belts are two, and a belt that is not named is either. */
 const replacing = (part: Part): readonly Task[] =>
@@ -59,16 +63,29 @@ const nothingPlanned = ({ act }: AskScene, tasks: readonly Task[]): Item => {
   return item(`${where} has no planned date for “${what}”: it is done when its condition asks for it.`);
 };
 
+/** What is late or due stands before all that is to come. */
+const dayOf = ({ state, forecast }: DueRow): number =>
+  state === 'overdue' || state === 'due' ? 0 : (forecast?.p50 ?? Number.MAX_SAFE_INTEGER);
+
 /** No task named: the first few dates that come. */
 function overall(scene: AskScene): Reply {
   const rows = scene
     .rows(scene.act.machine)
-    .filter((row) => row.state !== 'no-record' && row.state !== 'put-off');
-  const items = rows
-    .slice(0, 3)
-    .map((row, i) => rowItem([bold(machineName(row.machine)), `: ${lineOf(row, scene)}`], row, i));
+    .filter((row) => row.state !== 'no-record' && row.state !== 'put-off' && !isRoomLine(row))
+    .toSorted((a, b) => dayOf(a) - dayOf(b));
+  const { shown, more } = shortened(rows, MOST);
+  const items = shown.map((row, i) =>
+    rowItem([bold(machineName(row.machine)), `: ${lineOf(row, scene)}`], row, i),
+  );
   return {
-    sections: [{ items: items.length > 0 ? items : [item('Nothing ahead on record.')] }],
+    sections: [
+      {
+        items:
+          items.length > 0
+            ? [...items, ...(more > 0 ? [item(moreOf(more))] : [])]
+            : [item('Nothing ahead on record.')],
+      },
+    ],
     buttons: [],
   };
 }

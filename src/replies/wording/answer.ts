@@ -117,7 +117,7 @@ const HINTS: Readonly<Partial<Record<string, string>>> = {
 
 /** What the entries just written have raised, by cause: a jam's follow-up says more than a new part's. */
 export function followUps(rows: readonly DueRow[], written: readonly WrittenEntry[]): Item[] {
-  const ids = new Set(written.map(({ entry }) => entry.id));
+  const ids = new Set(written.map(({ entry }) => raises(entry)));
   const causes = new Map<string, DueRow[]>();
   for (const row of rows) {
     if (row.raisedBy === null || !row.raised || !ids.has(row.raisedBy) || row.state === 'put-off') continue;
@@ -144,6 +144,10 @@ function inBundle(cause: string, rows: readonly DueRow[]): string | undefined {
   const work = own.reduce((sum, row) => sum + row.minutes, 0);
   return `${cause}, in this order: ${list(own.map((row) => todo(row.task)))} (about ${minutes(work)}).`;
 }
+
+/** A finding told after its look raises what the look raises. */
+const raises = (entry: Entry): string =>
+  entry.kind === 'amended' && entry.set.finding !== undefined ? entry.target : entry.id;
 
 const MOST_CAUSES = 2;
 
