@@ -142,6 +142,20 @@ function build(...fill: readonly ((root: TrieNode) => void)[]): TrieNode {
   return root;
 }
 
+const LAYERS = ['words', 'ordinary', 'cues', 'orders', 'reasons'] as const;
+export type Heads = Readonly<Record<(typeof LAYERS)[number], TrieNode | undefined>>;
+
+function headsOf(roots: Readonly<Record<(typeof LAYERS)[number], TrieNode>>): Map<string, Heads> {
+  const found = new Map<string, Heads>();
+  for (const layer of LAYERS)
+    for (const word of roots[layer].next.keys()) {
+      if (found.has(word)) continue;
+      const head = (of: keyof Heads): TrieNode | undefined => roots[of].next.get(word);
+      found.set(word, { words: head('words'), ordinary: head('ordinary'), cues: head('cues'), orders: head('orders'), reasons: head('reasons') }); // prettier-ignore
+    }
+  return found;
+}
+
 export interface Lexicon {
   /** The main layer: a word read here is used up. */
   readonly words: TrieNode;
@@ -150,6 +164,8 @@ export interface Lexicon {
   readonly cues: TrieNode;
   readonly orders: TrieNode;
   readonly reasons: TrieNode;
+  /** What begins with a word, in every layer: one look-up a word of the message. */
+  readonly heads: ReadonlyMap<string, Heads>;
   /** Every single word of the main layer, and of all layers. */
   readonly content: ReadonlySet<string>;
   readonly known: ReadonlySet<string>;
@@ -179,7 +195,8 @@ function makeLexicon(): Lexicon {
       for (const word of list(row)) add(root, word, { tag: 'reason', code });
   });
   const known = vocabulary(words, cues, orders, reasons, ordinary);
-  return { words, ordinary, cues, orders, reasons, content: vocabulary(words), known };
+  const heads = headsOf({ words, ordinary, cues, orders, reasons });
+  return { words, ordinary, cues, orders, reasons, heads, content: vocabulary(words), known };
 }
 
 /** Every single word that some table holds: never corrected. */

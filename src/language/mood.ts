@@ -55,7 +55,7 @@ const OPENER =
 function asksByWords(items: readonly Item[]): boolean {
   const [last, beforeLast] = [items.at(-1), items.at(-2)];
   if (isFn(beforeLast, 'or') && /^(?:not|no|nah|naw|nope|what|nae)$/u.test(last?.text ?? '')) return true;
-  const at = items.findIndex((item) => /^(?:got|have)$/u.test(item.text) && isFn(item, 'have'));
+  const at = items.findIndex((item) => (item.text === 'got' || item.text === 'have') && isFn(item, 'have'));
   return (
     at >= 0 &&
     at <= 1 &&
@@ -65,12 +65,16 @@ function asksByWords(items: readonly Item[]): boolean {
   );
 }
 
+const opensWith = (items: readonly Item[], ...starts: readonly string[]): boolean =>
+  starts.some((start) => items[0]?.text.startsWith(start));
+const textOf = (items: readonly Item[]): string => items.map((item) => item.text).join(' ');
+
 export function isInterrogative(items: readonly Item[]): boolean {
   // "did the thing at the printer" tells
-  if (/^did (?:the|that|this) (?:thing|usual|stuff)\b/u.test(items.map((item) => item.text).join(' ')))
+  if (opensWith(items, 'did') && /^did (?:the|that|this) (?:thing|usual|stuff)\b/u.test(textOf(items)))
     return false;
   // "then thought, why stop"
-  if (/^(?:well )?why (?:stop|bother|not)$/u.test(items.map((item) => item.text).join(' '))) return false;
+  if (opensWith(items, 'w') && /^(?:well )?why (?:stop|bother|not)$/u.test(textOf(items))) return false;
   if (asksByWords(items)) return true;
   let at = 0;
   while (at < Math.min(3, items.length - 1) && OPENER.test(items[at]?.text ?? '')) at += 1;
@@ -146,11 +150,10 @@ const opensAwaiting = (items: readonly Item[]): boolean =>
 
 /** Hearing and smelling: "I can hear it grind" tells what is so. */
 const SENSING = /^(?:hear|see|feel|smell|notice|tell|find|spot|wait|go|hang|do|last|have|again)\b/u;
+const MAY: ReadonlySet<string> = new Set(['can', 'may', 'might', 'will often', 'can often']);
 /** "a loose belt can skip teeth", "a jam may burn you": what may happen to anybody, not what did. */
 function isGeneral(items: readonly Item[]): boolean {
-  const at = items.findIndex(
-    (item) => /^(?:can|may|might|will often|can often)$/u.test(item.text) && !hasTag(item, 'machine'),
-  );
+  const at = items.findIndex((item) => MAY.has(item.text) && !hasTag(item, 'machine'));
   return (
     at > 0 &&
     at < items.length - 1 &&
@@ -164,12 +167,14 @@ function isGeneral(items: readonly Item[]): boolean {
 
 /** "you know how alder has been ghosting": tells, whatever mark it ends in. */
 const isRhetorical = (items: readonly Item[]): boolean =>
+  opensWith(items, 'you', 'remember', 'guess') &&
   /^(?:you know how|you know that|you know the|remember how|you remember how|guess who|guess what)\b/u.test(
     items
       .slice(0, 4)
       .map((item) => item.text)
       .join(' '),
-  ) && !isFn(items[3], 'to', 'much', 'many', 'long', 'often');
+  ) &&
+  !isFn(items[3], 'to', 'much', 'many', 'long', 'often');
 
 export function readMood(clause: Clause): Mood {
   const { items } = clause;
@@ -183,6 +188,7 @@ export function readMood(clause: Clause): Mood {
   const carriedOut = some('had-to');
   const promised =
     !carriedOut &&
+    some('let-me', 'will') &&
     items.some(
       (item, i) =>
         (isFn(item, 'let-me') &&
@@ -207,10 +213,11 @@ export function readMood(clause: Clause): Mood {
     );
   const conditional =
     awaits(items) ||
-    items.some(
-      (item, i) =>
-        isFn(item, 'if') && !(item.text === 'whether' || isFn(items[i - 1], 'as', 'like') || verbBefore(i)),
-    );
+    (some('if') &&
+      items.some(
+        (item, i) =>
+          isFn(item, 'if') && !(item.text === 'whether' || isFn(items[i - 1], 'as', 'like') || verbBefore(i)),
+      ));
   return {
     question: !isRhetorical(items) && (clause.asked || isInterrogative(items)),
     negated: items.some(
@@ -237,13 +244,15 @@ export function readMood(clause: Clause): Mood {
           ))),
     conditional: conditional || isInvertedIf(clause) || isGeneral(items),
     requested: some('please') && !isKindlyDone(items),
-    hedged: some('maybe') || items.some((item, i) => isFn(item, 'unsure') && !picks(items, i)),
+    hedged:
+      some('maybe') || (some('unsure') && items.some((item, i) => isFn(item, 'unsure') && !picks(items, i))),
     // "cold even though it says 60": what the screen shows
     reported:
       some('said-quote', 'joke') ||
-      items.some(
-        (item, i) => isFn(item, 'reported') && !(item.text === 'it says' && hasTag(items[i + 1], 'value')),
-      ),
+      (some('reported') &&
+        items.some(
+          (item, i) => isFn(item, 'reported') && !(item.text === 'it says' && hasTag(items[i + 1], 'value')),
+        )),
     carriedOut,
   };
 }

@@ -19,6 +19,10 @@ const APOSTROPHE = /[\u2018\u2019\u201B\u02BC\u00B4\u2032]/u;
 const DASH = /[\u2010-\u2015\u2212]/u;
 const DOUBLE_QUOTE = /[\u201C\u201D\u201E\u00AB\u00BB]/u;
 const COMBINING = /^\p{M}$/u;
+/** No mark that composes comes before it. */
+const FIRST_COMBINING = 0x300;
+/** Nothing to fold and no markup: most of every message, taken as it stands. */
+const AS_IT_STANDS = /[A-Za-z0-9 ,.!?'\n]+/uy;
 const FRACTION: Readonly<Record<string, string>> = { '½': '.5', '¼': '.25', '¾': '.75' };
 
 function foldCharacter(char: string): string {
@@ -37,7 +41,13 @@ function foldCharacter(char: string): string {
 /** Characters from `at` that compose with what stands there: one base and its combining marks. */
 function clusterEnd(sent: string, at: number): number {
   let end = at + ((sent.codePointAt(at) ?? 0) > 0xffff ? 2 : 1);
-  while (end < sent.length && end - at < 12 && COMBINING.test(sent.charAt(end))) end += 1;
+  while (
+    end < sent.length &&
+    end - at < 12 &&
+    sent.charCodeAt(end) >= FIRST_COMBINING &&
+    COMBINING.test(sent.charAt(end))
+  )
+    end += 1;
   return end;
 }
 
@@ -49,6 +59,14 @@ const SHORTHAND: readonly (readonly [said: string, meant: string])[] = [
   ['w/', 'with '],
 ];
 
+/** The end of what stands there as it is; the last letter is left to a mark, or to a stroke, that follows it. */
+function plainEnd(sent: string, at: number): number {
+  AS_IT_STANDS.lastIndex = at;
+  const end = AS_IT_STANDS.test(sent) ? AS_IT_STANDS.lastIndex : at;
+  const goesOn = end < sent.length && (sent.charCodeAt(end) >= FIRST_COMBINING || sent[end] === '/');
+  return goesOn ? end - 1 : end;
+}
+
 export function normalise(sent: string): PlainText {
   const chunks: string[] = [];
   const origin: number[] = [];
@@ -58,6 +76,12 @@ export function normalise(sent: string): PlainText {
   };
   const blind = { fence: false, tick: false, strike: false, bar: false, quote: false };
   for (let at = 0; at < sent.length;) {
+    const plain = plainEnd(sent, at);
+    if (plain > at) {
+      chunks.push(sent.slice(at, plain));
+      for (; at < plain; at += 1) origin.push(at);
+      continue;
+    }
     const markup = readMarkup(sent, at, blind);
     if (markup) {
       put(markup.plain, at);
@@ -71,6 +95,7 @@ export function normalise(sent: string): PlainText {
     }
     const shorthand = SHORTHAND.find(
       ([said]) =>
+        sent.charAt(at + 1) === '/' &&
         sent.slice(at, at + said.length).toLowerCase() === said &&
         !/[a-z]/iu.test(sent.charAt(at - 1)) &&
         !/[a-z]/iu.test(sent.charAt(at + said.length)),

@@ -33,53 +33,92 @@ function plant<C extends string>(table: Readonly<Record<C, string>>): Node<C> {
   return root;
 }
 
-/** The single words of a row of items, and the item that each stands in. */
-interface Words {
+/** A row of items as single words, with the item that each stands in and, by table, the places where a phrase may open. */
+interface Row {
+  readonly items: readonly Item[];
   readonly text: readonly string[];
   readonly at: readonly number[];
+  readonly openings: ReadonlyMap<number, readonly number[]>;
 }
-/** A dozen tables are read over the same row, which never changes. */
-const known = new WeakMap<readonly Item[], Words>();
-function wordsOf(items: readonly Item[]): Words {
-  const before = known.get(items);
-  if (before) return before;
+
+/**
+ * Every table by its place here, and which of them have a phrase that opens with a word. A row is looked through
+ * once for all the tables, so that a table none of whose first words occurs in it costs nothing.
+ */
+const tables: Readonly<Record<string, string>>[] = [];
+let openers: Map<string, number[]> | undefined;
+function openersOf(): ReadonlyMap<string, readonly number[]> {
+  if (openers) return openers;
+  openers = new Map();
+  for (const [nth, table] of tables.entries())
+    for (const row of Object.values(table))
+      for (const phrase of row.split(',')) {
+        const [word] = tokensOf(phrase.trim());
+        if (word === undefined) continue;
+        const those = openers.get(word);
+        if (those === undefined) openers.set(word, [nth]);
+        else if (!those.includes(nth)) those.push(nth);
+      }
+  return openers;
+}
+
+function layOut(items: readonly Item[]): Row {
+  const byWord = openersOf();
   const text: string[] = [];
   const at: number[] = [];
+  const openings = new Map<number, number[]>();
+  const put = (word: string, i: number): void => {
+    for (const table of byWord.get(word) ?? []) {
+      const those = openings.get(table);
+      if (those === undefined) openings.set(table, [text.length]);
+      else those.push(text.length);
+    }
+    text.push(word);
+    at.push(i);
+  };
   for (let i = 0; i < items.length; i += 1) {
     const said = items[i]?.text ?? '';
-    if (!said.includes(' ')) {
-      text.push(said);
-      at.push(i);
-    } else
-      for (const word of said.split(' ')) {
-        text.push(word);
-        at.push(i);
-      }
+    if (!said.includes(' ')) put(said, i);
+    else for (const word of said.split(' ')) put(word, i);
   }
-  const words = { text, at };
-  known.set(items, words);
-  return words;
+  return { items, text, at, openings };
+}
+
+/** The rows looked at last: several tables are read over one, which never changes. */
+const LAST_ROWS = 8;
+const rows: Row[] = [];
+let oldest = 0;
+function rowOf(items: readonly Item[]): Row {
+  for (const row of rows) if (row.items === items) return row;
+  const row = layOut(items);
+  rows[oldest] = row;
+  oldest = (oldest + 1) % LAST_ROWS;
+  return row;
 }
 
 /** Reads the longest phrases of each class that start at a word; the table is planted at the first use. */
 export function phraseReader<C extends string>(
   table: Readonly<Record<C, string>>,
 ): (items: readonly Item[]) => readonly Phrase<C>[] {
+  const nth = tables.push(table) - 1;
+  openers = undefined;
+  rows.length = 0;
   let root: Node<C> | undefined;
   return (items) => {
+    const row = rowOf(items);
+    const starts = row.openings.get(nth);
+    if (starts === undefined) return [];
     root ??= plant(table);
-    const words = wordsOf(items);
     const found: Phrase<C>[] = [];
-    for (let start = 0; start < words.text.length; start += 1) {
-      // Nearly every word opens no phrase: that look-up is all that it costs.
-      const first = root.next.get(words.text[start] ?? '');
-      if (first) addPhrases(first, words, start, found);
+    for (const start of starts) {
+      const first = root.next.get(row.text[start] ?? '');
+      if (first) addPhrases(first, row, start, found);
     }
     return found;
   };
 }
 
-function addPhrases<C extends string>(first: Node<C>, words: Words, start: number, found: Phrase<C>[]): void {
+function addPhrases<C extends string>(first: Node<C>, words: Row, start: number, found: Phrase<C>[]): void {
   const begins = found.length;
   let node: Node<C> | undefined = first;
   for (let i = start; node; i += 1) {

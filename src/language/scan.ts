@@ -3,7 +3,7 @@ import type { TrailStep } from './act.ts';
 import { settleAttributes } from './attributes.ts';
 import { isCommonWord, isPlainEnglish } from './english/words/common.ts';
 import { type Item, type Sense } from './item.ts';
-import { lexicon } from './lexicon.ts';
+import { type Heads, lexicon } from './lexicon.ts';
 import { nameBook, readNumbers, settleNames, type NameBook } from './names.ts';
 import { normalise } from './normalise.ts';
 import { withPossessives } from './possessives.ts';
@@ -16,7 +16,7 @@ import {
   type SpellingIndex,
 } from './spelling.ts';
 import { tokenise } from './tokens.ts';
-import { everyMatch, longest, matchesAt, type Match, type TrieNode } from './trie.ts';
+import { everyMatch, longest, longestFrom, matchesFrom, type Match } from './trie.ts';
 import { readDates } from './dates.ts';
 import { joinNumbers, withMentions, withoutSounds } from './spoken.ts';
 import { readValues } from './values.ts';
@@ -74,37 +74,48 @@ export function createScanner(names: KnownNames): Scanner {
 
 function scan(text: string, today: LocalDate, book: NameBook, speller: Speller): Scan {
   const tokens = withPossessives(correct(tokenise(normalise(text)), speller), book);
+  const heads = headsOf(tokens);
   const items = settleAttributes(
     readDates(
       readValues(
-        settleNames(readNumbers(joinNumbers(withMentions(withoutSounds(lookUp(tokens, book)))), book), book),
+        settleNames(
+          readNumbers(joinNumbers(withMentions(withoutSounds(lookUp(tokens, heads, book)))), book),
+          book,
+        ),
       ),
       today,
     ),
   );
-  const corrections = tokens.flatMap((token) =>
-    token.said === undefined ? [] : [{ said: token.said, meant: token.text }],
-  );
-  const trail = tokens.flatMap((token): TrailStep[] =>
-    token.said === undefined
-      ? []
-      : [{ rule: `spelling: ${token.said} -> ${token.text}`, span: [token.from, token.to] }],
-  );
-  return { items, orderItems: withOrders(items, tokens), corrections, trail };
+  const corrections: { said: string; meant: string }[] = [];
+  const trail: TrailStep[] = [];
+  for (const { said, text: meant, from, to } of tokens) {
+    if (said === undefined) continue;
+    corrections.push({ said, meant });
+    trail.push({ rule: `spelling: ${said} -> ${meant}`, span: [from, to] });
+  }
+  return { items, orderItems: withOrders(items, tokens, heads), corrections, trail };
 }
 
+const headsOf = (tokens: readonly Corrected[]): (Heads | undefined)[] => {
+  const { heads } = lexicon();
+  return tokens.map((token) => heads.get(token.text));
+};
+
 /** Words of orders read across whatever else the words were taken for. */
-function withOrders(items: readonly Item[], tokens: readonly Corrected[]): readonly Item[] {
-  const { orders } = lexicon();
-  const marks = tokens.flatMap((token, at) =>
-    matchesAt(orders, tokens, at).flatMap(({ length, senses }) =>
-      senses.flatMap((s): { from: number; sense: Sense }[] =>
-        s.tag === 'order'
-          ? [{ from: token.from, sense: { ...s, until: tokens[at + length - 1]?.to ?? token.to } }]
-          : [],
-      ),
-    ),
-  );
+function withOrders(
+  items: readonly Item[],
+  tokens: readonly Corrected[],
+  heads: readonly (Heads | undefined)[],
+): readonly Item[] {
+  const marks: { from: number; sense: Sense }[] = [];
+  for (let at = 0; at < tokens.length; at += 1) {
+    const [head, token] = [heads[at]?.orders, tokens[at]];
+    if (head === undefined || token === undefined) continue;
+    for (const { length, senses } of matchesFrom(head, tokens, at))
+      for (const s of senses)
+        if (s.tag === 'order')
+          marks.push({ from: token.from, sense: { ...s, until: tokens[at + length - 1]?.to ?? token.to } });
+  }
   if (marks.length === 0) return items;
   return items.map((item) => {
     const own = marks.filter(({ from }) => item.from <= from && from < item.to).map(({ sense }) => sense);
@@ -112,12 +123,12 @@ function withOrders(items: readonly Item[], tokens: readonly Corrected[]): reado
   });
 }
 
-function lookUp(tokens: readonly Corrected[], book: NameBook): Item[] {
+function lookUp(tokens: readonly Corrected[], heads: readonly (Heads | undefined)[], book: NameBook): Item[] {
   const items: Item[] = [];
   const starts: number[] = [];
   for (let at = 0; at < tokens.length;) {
     const name = longest(book.trie, tokens, at);
-    const word = unlessLonger(tokens, at, longest(lexicon().words, tokens, at));
+    const word = unlessLonger(tokens, at, longestFrom(heads[at]?.words, tokens, at));
     const length = Math.max(1, name?.length ?? 0, word?.length ?? 0);
     const senses: Sense[] = [
       ...(name?.length === length ? name.senses : []),
@@ -132,11 +143,12 @@ function lookUp(tokens: readonly Corrected[], book: NameBook): Item[] {
     items,
     starts,
     tokens,
-    lexicon().ordinary,
+    heads,
+    'ordinary',
     (s) => s.tag === 'before-person' || s.tag === 'before-stuff',
   );
-  addCues(items, starts, tokens);
-  overlay(items, starts, tokens, lexicon().reasons, () => false);
+  addCues(items, starts, tokens, heads);
+  overlay(items, starts, tokens, heads, 'reasons', () => false);
   return items;
 }
 
@@ -187,10 +199,18 @@ function itemOf(tokens: readonly Corrected[], at: number, length: number, senses
 }
 
 /** A cue holds within a longer one too: "how many" in "how many hours". */
-function addCues(items: Item[], starts: readonly number[], tokens: readonly Corrected[]): void {
-  const itemAt = itemsByToken(starts, tokens.length);
+function addCues(
+  items: Item[],
+  starts: readonly number[],
+  tokens: readonly Corrected[],
+  heads: readonly (Heads | undefined)[],
+): void {
+  let itemAt: Int32Array | undefined;
   for (let at = 0; at < tokens.length; at += 1) {
-    const found = everyMatch(lexicon().cues, tokens, at);
+    const head = heads[at]?.cues;
+    if (head === undefined) continue;
+    const found = everyMatch(head, tokens, at);
+    itemAt ??= itemsByToken(starts, tokens.length);
     const i = itemAt[at] ?? 0;
     const item = items[i];
     if (item && found.length > 0) items[i] = { ...item, senses: [...item.senses, ...found] };
@@ -207,13 +227,15 @@ function overlay(
   items: Item[],
   starts: readonly number[],
   tokens: readonly Corrected[],
-  root: TrieNode,
+  heads: readonly (Heads | undefined)[],
+  layer: keyof Heads,
   atEnd: (s: Sense) => boolean,
 ): void {
-  const itemAt = itemsByToken(starts, tokens.length);
+  let itemAt: Int32Array | undefined;
   for (let at = 0; at < tokens.length; at += 1) {
-    const hit = longest(root, tokens, at);
+    const hit = longestFrom(heads[at]?.[layer], tokens, at);
     if (!hit) continue;
+    itemAt ??= itemsByToken(starts, tokens.length);
     for (const meaning of hit.senses) {
       const i = itemAt[atEnd(meaning) ? at + hit.length - 1 : at] ?? 0;
       const item = items[i];

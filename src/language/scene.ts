@@ -80,7 +80,7 @@ export function makeScene(clause: Clause, mood: Mood, index: number, named: bool
     fns: fnsOf(items),
     machine: items.some((item) => hasTag(item, 'machine', 'stranger')),
     verbs: items.flatMap((item, at) => verbsOf(item, at, items, mood, named)),
-    nouns: boreNoun(items, ofWhole(items, headsOnly(items, items.flatMap((item, at) => (isOfPaper(items[at + 1]) ? [] : nounOf(item, at)))))),
+    nouns: boreNoun(items, ofWhole(items, headsOnly(items, items.flatMap((item, at) => unlessPaper(nounOf(item, at), items[at + 1]))))),
     materials: sensesOf(items, 'material').map((s) => s.code),
     span: spanOf(items),
     text: items.map((item) => item.text).join(' '),
@@ -206,17 +206,21 @@ function boreNoun(items: readonly Item[], nouns: NounAt[]): NounAt[] {
           ['fit', 'swap', 'install', 'put', 'look', 'load', 'arrive', 'buy', 'count', 'bin'].includes(s.code),
       ) || isFn(item, 'new'),
   );
+  if (!fits) return nouns;
   const at = items.findIndex(
     (item, i) =>
       /^(?:0[.,]\d{1,2}|1[.,][0-8])(?: mm)?$/u.test(item.text) &&
       (!hasTag(items[i + 1], 'unit', 'thing') || items[i + 1]?.text === 'in'),
   );
-  return fits && at >= 0 ? [...nouns, { code: 'nozzle', part: 'nozzle', weak: false, at }] : nouns;
+  return at >= 0 ? [...nouns, { code: 'nozzle', part: 'nozzle', weak: false, at }] : nouns;
 }
 
 /** "the nozzle price", "the belt drawing": what is written or asked for a part is not the part. */
 const isOfPaper = (next: Item | undefined): boolean =>
   /^(?:prices?|costs?|catalogues?|catalogs?|data ?sheets?|invoices?|quotes?|drawings?|photos?|pictures?|manuals?|budget)$/u.test(next?.text ?? ''); // prettier-ignore
+
+const unlessPaper = (nouns: NounAt[], next: Item | undefined): NounAt[] =>
+  nouns.length > 0 && isOfPaper(next) ? [] : nouns;
 
 function nounOf(item: Item, at: number): NounAt[] {
   const part = sense(item, 'part');

@@ -103,7 +103,16 @@ export function createSpeller(indexes: readonly SpellingIndex[], plain: (word: s
 }
 
 /** "whyyy", "sooo": a letter held for its sound. */
-const unstretched = (word: string): string => word.replace(/(\p{L})\1{2,}/gu, '$1');
+const unstretched = (word: string): string =>
+  mayStretch(word) ? word.replace(/(\p{L})\1{2,}/gu, '$1') : word;
+/** Three alike in a row, or letters beyond ASCII, which the pattern must look at. */
+function mayStretch(word: string): boolean {
+  for (let i = 0; i < word.length; i += 1) {
+    const code = word.charCodeAt(i);
+    if (code > 0x7f || (code === word.charCodeAt(i + 1) && code === word.charCodeAt(i + 2))) return true;
+  }
+  return false;
+}
 
 /** The same letters in another order: fingers that were too fast. */
 const letters = (word: string): string => Array.from(word).sort().join('');

@@ -35,36 +35,36 @@ export interface Match {
 
 /** The longest entry that starts at `at`. */
 export function longest(root: TrieNode, words: readonly { text: string }[], at: number): Match | undefined {
-  let node: TrieNode | undefined = root;
-  let best: Match | undefined;
-  for (let i = at; i < words.length; i += 1) {
-    node = node.next.get(words[i]?.text ?? '');
-    if (!node) break;
-    if (node.senses.length > 0) best = { length: i - at + 1, senses: node.senses };
+  return longestFrom(root.next.get(words[at]?.text ?? ''), words, at);
+}
+/** The same, from the node of the first word on. */
+export function longestFrom(
+  first: TrieNode | undefined,
+  words: readonly { text: string }[],
+  at: number,
+): Match | undefined {
+  if (first === undefined || at >= words.length) return undefined;
+  let node: TrieNode | undefined = first;
+  let length = 0;
+  let senses: readonly Sense[] = [];
+  for (let i = at; node; i += 1) {
+    if (node.senses.length > 0) [length, senses] = [i - at + 1, node.senses];
+    node = i + 1 < words.length ? node.next.get(words[i + 1]?.text ?? '') : undefined;
   }
-  return best;
+  return length === 0 ? undefined : { length, senses };
 }
 
-/** Every entry that starts at `at`, short and long, each with how many words it takes. */
-export function matchesAt(root: TrieNode, words: readonly { text: string }[], at: number): Match[] {
-  let node: TrieNode | undefined = root;
+/** Every entry that starts at `at`, whose first word's node is given: short and long, each with how many words it takes. */
+export function matchesFrom(first: TrieNode, words: readonly { text: string }[], at: number): Match[] {
+  let node: TrieNode | undefined = first;
   const found: Match[] = [];
-  for (let i = at; i < words.length; i += 1) {
-    node = node.next.get(words[i]?.text ?? '');
-    if (!node) break;
+  for (let i = at; node; i += 1) {
     if (node.senses.length > 0) found.push({ length: i - at + 1, senses: node.senses });
+    node = i + 1 < words.length ? node.next.get(words[i + 1]?.text ?? '') : undefined;
   }
   return found;
 }
 
-/** The senses of every entry that starts at `at`, short and long. */
-export function everyMatch(root: TrieNode, words: readonly { text: string }[], at: number): Sense[] {
-  const found: Sense[] = [];
-  let node: TrieNode | undefined = root;
-  for (let i = at; i < words.length; i += 1) {
-    node = node.next.get(words[i]?.text ?? '');
-    if (!node) break;
-    found.push(...node.senses);
-  }
-  return found;
-}
+/** The senses of those entries. */
+export const everyMatch = (first: TrieNode, words: readonly { text: string }[], at: number): Sense[] =>
+  matchesFrom(first, words, at).flatMap(({ senses }) => senses);

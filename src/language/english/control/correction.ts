@@ -181,11 +181,18 @@ function isTooFull(sided: readonly Sided[], signals: ReadonlySet<Signal>): boole
   return weak && right.has('figure') && (right.has('machine') || right.has('part'));
 }
 
+const CORRECTS: ReadonlySet<string> = new Set(['marker', 'ought', 'hint', 'change', 'told', 'deed']);
+/** Something is there of which a signal could be made: a phrase, a star, a "was", a denial. */
+export const mayCorrect = ({ items, phrases }: Span): boolean =>
+  phrases.some(({ code }) => CORRECTS.has(code)) ||
+  items.some((item) => isFn(item, 'not', 'wrong') || OPENS_SIGNAL.test(item.text));
+const OPENS_SIGNAL = /^(?:was|were|wasn't|weren't|\*|n't|instead of|rather than|read)$/u;
+
 /** What the stretch sets, if it is a correction and nothing else. */
 export function correctionOf(items: readonly Item[], today: LocalDate): Change | undefined {
   if (items.length === 0 || items.length > LONGEST_CONTROL) return undefined;
   const span = spanOf(items);
-  if (asks(span)) return undefined;
+  if (!mayCorrect(span) || asks(span)) return undefined;
   const sided = sidesOf(span);
   if (sided.length === 0) return undefined;
   const signals = signalsOf(span, sided);

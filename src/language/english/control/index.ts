@@ -1,9 +1,9 @@
 /** Where a message takes something back or puts it right: the whole of it, one of its sentences, or the tail of one. */
 import type { AmendAct, LocalDate, UndoAct } from '../../act.ts';
 import { isFn, type Item } from '../../item.ts';
-import { correctionOf } from './correction.ts';
-import { isBreak, isMark, isStop, LONGEST_CONTROL } from './span.ts';
-import { takenBack } from './undo.ts';
+import { correctionOf, mayCorrect } from './correction.ts';
+import { isBreak, isMark, isStop, LONGEST_CONTROL, spanOf } from './span.ts';
+import { mayTakeBack, takenBack } from './undo.ts';
 
 export interface Control {
   readonly act: AmendAct | UndoAct;
@@ -34,6 +34,11 @@ function controlIn(items: readonly Item[], today: LocalDate, first: boolean): Co
 }
 
 export function readControl(items: readonly Item[], today: LocalDate): readonly Control[] {
+  // A stretch has no word of correcting that the whole has not: most messages end here.
+  const span = spanOf(items);
+  return mayCorrect(span) || mayTakeBack(span) ? stretchesOf(items, today) : [];
+}
+function stretchesOf(items: readonly Item[], today: LocalDate): readonly Control[] {
   const whole = items.length <= LONGEST_CONTROL ? controlIn(items, today, true) : undefined;
   // "please strike the sock swap on rowan, that was the wrong machine": taken back, whatever the reason
   const opening = whole === undefined ? undefined : takenBack(stretches(items, isBreak)[0] ?? []);

@@ -16,12 +16,19 @@ export const spanOf = (items: readonly Item[]): Span => ({ items, phrases: read(
 export const LONGEST_CONTROL = 32;
 
 const MARK = /^(?:[.,!?;:\n()*"=>/|^\u2191-]|\.\.\.|\[|\]|\u2022|\u2192)+$/u;
-export const isMark = (item: Item | undefined): boolean => item !== undefined && MARK.test(item.text);
+/** A letter never opens one, which settles it for nearly every item. */
+export const isMark = (item: Item | undefined): boolean =>
+  item !== undefined && !opensWithLetter(item.text) && MARK.test(item.text);
+function opensWithLetter(text: string): boolean {
+  const code = text.charCodeAt(0);
+  return code >= 0x61 && code <= 0x7a;
+}
 const STOPS: ReadonlySet<string> = new Set(['.', '!', '?', ';', '\n', '...', '\u2022']);
 export const isStop = (item: Item | undefined): boolean => item !== undefined && STOPS.has(item.text);
 /** What ends the reach of a "not": a mark, or a word that joins. */
 export const isBreak = (item: Item | undefined): boolean =>
-  isMark(item) || (item !== undefined && /^(?:but|so|because)$/u.test(item.text));
+  item !== undefined && (BREAK_WORDS.has(item.text) || isMark(item));
+const BREAK_WORDS: ReadonlySet<string> = new Set(['but', 'so', 'because']);
 
 export const phrasesOf = (span: Span, ...codes: readonly ControlCode[]): readonly ControlPhrase[] =>
   span.phrases.filter((one) => codes.includes(one.code));

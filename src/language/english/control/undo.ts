@@ -183,10 +183,16 @@ function fields(scene: Scene): Pick<UndoAct, 'part' | 'task'> {
   return task === undefined ? {} : { task };
 }
 
+const TAKES_BACK: ReadonlySet<string> = new Set(['undo', 'bin', 'false']);
+/** Some word of taking back, or a denial, is there: without one nothing is looked at more closely. */
+export const mayTakeBack = (span: Span): boolean =>
+  span.phrases.some(({ code }) => TAKES_BACK.has(code)) || span.items.some((item) => isFn(item, 'not'));
+
 export function takenBack(items: readonly Item[]): TakenBack | undefined {
   if (items.length === 0 || items.length > LONGEST_CONTROL) return undefined;
   const span = spanOf(items);
-  if (phrasesOf(span, 'undo', 'bin', 'false').length === 0 && !denies(span)) return undefined;
+  if (!mayTakeBack(span) || (phrasesOf(span, 'undo', 'bin', 'false').length === 0 && !denies(span)))
+    return undefined;
   const clause = {
     items: items.filter((item) => !isMark(item)),
     joint: 'start',

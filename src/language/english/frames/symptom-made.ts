@@ -21,8 +21,12 @@ type Maker = (scene: Scene) => Made | undefined;
 const BURN = /\b(?:burn\w*|sing(?:e|ed|eing)|scorch\w*|char(?:red)?|electric\w*|fire|smok\w*|acrid|melt\w*|hot (?:wir\w+|metal|dust|electronics|insulation))\b/u; // prettier-ignore
 const SMELL = /^(?:smell\w*|smelt|stink\w*|stank|stunk|reek\w*|pong\w*|whiff\w*|odou?r|stench|niff\w*)\b/u;
 
+/** Somewhere in the clause; the words themselves are looked for only then. */
+const SMELLS = /smel|st[aeiu]n|reek|pong|whiff|odou?r|niff/u;
+
 /** "smell of singed plastic", "stinks of asa", "sweet plastic whiff". */
 const smell: Maker = (scene) => {
+  if (!SMELLS.test(scene.text)) return undefined;
   const at = scene.items.findIndex((item) => SMELL.test(item.text));
   if (at < 0) return undefined;
   const near = (i: number): boolean => Math.abs(i - at) <= 5;
@@ -69,6 +73,7 @@ const HURT = /^(?:nicked|nick|cut|chewed|gnawed|sliced|split|pierced|slit|torn|r
 const insulation: Maker = (scene) => {
   const wire = scene.nouns.find((noun) => WIRE.test(scene.items[noun.at]?.text ?? '')) ?? undefined;
   const bare = scene.items.some((item) => item.text.startsWith('insulation'));
+  if (!wire && !bare) return undefined;
   const at = scene.items.findIndex((item) => HURT.test(item.text));
   const own =
     scene.items.some((item) => isFn(item, 'i', 'we', 'no', 'not', 'to', 'please')) &&
@@ -83,8 +88,9 @@ const LIVE = new Set(['heater', 'bed-heater', 'thermistor', 'wiring', 'power-sup
 /** "the heater cartridge shorted": a current goes where it must not; no "no heat" alone. */
 const short: Maker = (scene) => {
   const noun = scene.nouns.find((one) => LIVE.has(one.code));
+  if (!noun) return undefined;
   const at = scene.items.findIndex((item) => item.text.startsWith('short'));
-  if (at < 0 || !noun || !SHORT.test(scene.text) || scene.mood.negated) return undefined;
+  if (at < 0 || !SHORT.test(scene.text) || scene.mood.negated) return undefined;
   return { seen: { symptom: 'bare-wire', at, noun }, uses: () => true };
 };
 
@@ -120,23 +126,22 @@ const unbidden: Maker = (scene) => {
 /** "homing fails every second time". */
 const homing: Maker = (scene) => {
   const at = scene.items.findIndex((item) => item.text === 'homing');
+  if (at < 0) return undefined;
   const wrong = (item: Item): boolean =>
     hasTag(item, 'complaint') || /^(?:fail\w*|error\w*|trouble|problems?|issues?|wrong)$/u.test(item.text);
   const by = scene.items.findIndex(wrong);
-  return at < 0 || by < 0 ? undefined : { seen: { symptom: 'homing-failed', at }, uses: (i) => i === by };
+  return by < 0 ? undefined : { seen: { symptom: 'homing-failed', at }, uses: (i) => i === by };
 };
 
+const CLEANS: ReadonlySet<string> = new Set(['clean', 'wipe', 'clear', 'remove']);
 const HOT_SIDE = new Set(['hot-end', 'sock', 'heat-break', 'heater']);
 /** "plastic all round the heater block", "a blob in the sock": plastic where none belongs has leaked. */
 const leak: Maker = (scene) => {
-  const cleaned = scene.verbs.some(
-    (verb) => verb.deed && ['clean', 'wipe', 'clear', 'remove'].includes(verb.code),
-  );
   const at = scene.items.findIndex(
     (item) =>
       isThing(item, 'plastic', 'gunk') || item.senses.some((s) => s.tag === 'symptom' && s.code === 'blobs'),
   );
-  if (at < 0 || cleaned) return undefined;
+  if (at < 0 || scene.verbs.some((verb) => verb.deed && CLEANS.has(verb.code))) return undefined;
   const place = scene.items.findIndex(
     (item, i) =>
       i > at &&
@@ -158,6 +163,7 @@ const leak: Maker = (scene) => {
 
 /** "rowan, print off the plate mid-run": nobody took it. */
 const off: Maker = (scene) => {
+  if (!scene.nouns.some((noun) => noun.code === 'bed' || noun.code === 'build-plate')) return undefined;
   const print = scene.items.findIndex((item) => /^(?:the )?prints?(?: off)?$/u.test(item.text));
   const at = (scene.items[print]?.text.endsWith(' off') ?? true) ? print : print + 1;
   const from = scene.nouns.some((noun) => noun.at > at && noun.at <= at + 2 && (noun.code === 'bed' || noun.code === 'build-plate')); // prettier-ignore
@@ -172,9 +178,10 @@ const off: Maker = (scene) => {
 /** "all its settings were gone", "its offsets had vanished". */
 const settings: Maker = (scene) => {
   const noun = scene.nouns.find((one) => ['settings', 'offset', 'mesh', 'esteps'].includes(one.code));
-  const at = scene.items.findIndex((item, i) => noun !== undefined && i > noun.at && GONE.test(item.text));
+  if (!noun) return undefined;
+  const at = scene.items.findIndex((item, i) => i > noun.at && GONE.test(item.text));
   const own = scene.items.some((item) => isFn(item, 'i', 'we'));
-  if (!noun || at < 0 || own || scene.mood.negated) return undefined;
+  if (at < 0 || own || scene.mood.negated) return undefined;
   return { seen: { symptom: 'settings-lost', at }, uses: (i) => i === at };
 };
 const GONE = /^(?:gone|all gone|are gone|is gone|lost|vanished|disappeared|wiped|wiped out|erased|missing)$/u;
@@ -189,12 +196,13 @@ const NOT_DONE: readonly (readonly [RegExp, Symptom])[] = [
 ];
 const refuses: Maker = (scene) => {
   const { items } = scene;
+  if (!scene.mood.question) return undefined;
   const not = items.findIndex(
     (item, i) =>
       /^(?:doesn't|does not|won't|isn't|didn't|will not|can't)$/u.test(item.text) &&
       items.slice(i + 1, i + 6).some((one) => hasTag(one, 'machine')),
   );
-  if (not < 0 || !scene.mood.question || scene.items.some((item) => isFn(item, 'i', 'we'))) return undefined;
+  if (not < 0 || scene.items.some((item) => isFn(item, 'i', 'we'))) return undefined;
   const at = items.findIndex((item, i) => i > not + 1 && NOT_DONE.some(([words]) => words.test(item.text)));
   const row = NOT_DONE.find(([words]) => words.test(items[at]?.text ?? ''));
   if (!row) return undefined;
@@ -211,6 +219,7 @@ const sidestep: Maker = (scene) => {
   const value = scene.values.find(
     (one) => one.code === 'other' && (items[one.at]?.text.endsWith('mm') ?? false),
   );
+  if (!value) return undefined;
   const at = items.findIndex((item) =>
     /^(?:jumped|shifted|stepped|slipped|step|jump|offset|shift)$/u.test(item.text),
   );
@@ -220,7 +229,7 @@ const sidestep: Maker = (scene) => {
       isThing(item, 'x-axis', 'y-axis', 'layer', 'side') ||
       /^(?:x|y)$/u.test(item.text),
   );
-  if (!value || at < 0 || !aside || Math.abs(value.at - at) > 4 || !hasMachineIn(items)) return undefined;
+  if (at < 0 || !aside || Math.abs(value.at - at) > 4 || !hasMachineIn(items)) return undefined;
   if (items.some((item) => isFn(item, 'i', 'we', 'no', 'not') || hasTag(item, 'part'))) return undefined;
   return { seen: { symptom: 'layer-shift', at }, uses: (i) => i === at };
 };

@@ -25,21 +25,32 @@ export const ORDER_TOPICS: readonly OrderTopic[] = [
 
 /** Facts that any sentence may have; a row with none but these would have to be tried on every message. */
 const PLAIN: ReadonlySet<string> = new Set<OrderFact>(['machine', 'machine-twin', 'person', 'part', 'thing', 'task', 'span', 'date', 'material', 'trouble', 'question', 'negated', 'planned', 'wished', 'conditional', 'requested', 'reported', 'hedged', 'worked', 'mended', 'ran', 'it', 'nobody', 'asked', 'me', 'all', 'i', 'who', 'now', 'have', 'goes', 'curt', 'colon']); // prettier-ignore
-/** What must be there for the row to hold at all: a rare fact of its `all`, else those of `any` or `with`. */
-function seedsOf(row: OrderRow): readonly OrderFact[] {
-  const rare = (facts: readonly OrderFact[] | undefined): readonly OrderFact[] => (facts ?? []).filter((one) => !PLAIN.has(one)); // prettier-ignore
-  const [must] = rare(row.all);
-  if (must !== undefined) return [must];
-  const choice = [row.any, row.with].find((one) => one !== undefined && rare(one).length === one.length);
-  if (!choice) throw new Error(`An order's row needs a rare fact: ${JSON.stringify(row)}`);
-  return choice;
+const seenAs = (fact: OrderFact): OrderFact => fact.replace(/^opens:/u, '') as OrderFact;
+/** What a glance must show for the row to hold at all: every rare fact of its `all`, and one of a choice of rare ones. */
+interface Seed {
+  readonly all: readonly OrderFact[];
+  readonly choices: readonly (readonly OrderFact[])[];
 }
-const SEEDS: ReadonlySet<OrderFact> = new Set([
-  'the-lot' as const,
-  ...ORDER_TOPICS.flatMap(({ rows }) =>
-    rows.flatMap((row) => seedsOf(row).map((fact) => fact.replace(/^opens:/u, '') as OrderFact)),
-  ),
-]);
+function seedOf(row: OrderRow): Seed {
+  const isRare = (fact: OrderFact): boolean => !PLAIN.has(fact);
+  const all = (row.all ?? []).filter(isRare).map(seenAs);
+  const choices = [row.any, row.with].flatMap((one) => (one?.every(isRare) ? [one.map(seenAs)] : []));
+  if (all.length === 0 && choices.length === 0)
+    throw new Error(`An order's row needs a rare fact: ${JSON.stringify(row)}`);
+  return { all, choices };
+}
+/** "the lot" is asked about whatever orders there are. */
+const SEEDS: readonly Seed[] = [
+  { all: ['the-lot'], choices: [] },
+  ...ORDER_TOPICS.flatMap(({ rows }) => rows.map(seedOf)),
+];
+const isLikely = (glance: ReadonlySet<OrderFact>): boolean =>
+  glance.size > 0 &&
+  SEEDS.some(
+    ({ all, choices }) =>
+      all.every((fact) => glance.has(fact)) &&
+      choices.every((choice) => choice.some((fact) => glance.has(fact))),
+  );
 
 export interface Ordered {
   readonly orders: readonly OrderReading[];
@@ -57,9 +68,7 @@ export function readOrders(
   { today, machines }: { today: LocalDate; machines: readonly string[] },
 ): Ordered {
   const sentences = sentencesOf(items, message, machines).slice(0, MOST_PASSAGES);
-  const likely = sentences.flatMap((one, at) =>
-    [...one.glance].some((fact) => SEEDS.has(fact)) ? [at] : [],
-  );
+  const likely = sentences.flatMap((one, at) => (isLikely(one.glance) ? [at] : []));
   if (likely.length === 0) return { orders: [], dropped: new Set() };
   const found: { topic: OrderTopic; passage: Passage; reading: Omit<OrderReading, 'covers'> }[] = [];
   const passages = likely.flatMap((at) => sentences[at]?.laidOpen() ?? []);
