@@ -7,6 +7,7 @@ import { PLATFORM, type DiscordEnvironment } from './environment.ts';
 import { faultWord } from './rest.ts';
 
 const PAUSES_MS = [500, 2000, 5000, 15_000] as const;
+/** A gateway that takes the connection and says nothing would be waited for without an end. */
 const READY_WITHIN_MS = 60_000;
 
 const FATAL: Readonly<Record<string, string>> = {
@@ -21,16 +22,31 @@ const fatalReason = (cause: unknown): string | undefined =>
     ? FATAL[String((cause as { code: unknown }).code)]
     : undefined;
 
-/** Tries some times while Discord or the network is out of order. */
-export async function logIn(client: Client, { token }: DiscordEnvironment, log: Log): Promise<void> {
-  const ready = new Promise<void>((resolve) => client.once(Events.ClientReady, () => resolve()));
+export interface LoggingIn {
+  environment: DiscordEnvironment;
+  log: Log;
+  /** Nobody waits for it any more. */
+  stopping: AbortSignal;
+}
+
+/**
+ * Tries some times while Discord or the network is out of order. A client is made for each try: discord.js destroys
+ * one whose login failed, and counts it as not ready for ever after.
+ */
+export async function logIn<A extends { client: Client }>(
+  make: () => A,
+  { environment, log, stopping }: LoggingIn,
+): Promise<A> {
   for (let tries = 0; ; tries += 1) {
+    const attempt = make();
     try {
-      await client.login(token);
-      break;
+      await readyWith(attempt.client, environment, stopping);
+      return attempt;
     } catch (cause) {
-      const reason = fatalReason(cause);
+      await attempt.client.destroy();
       const pause = PAUSES_MS[tries];
+      const reason = stopping.aborted ? 'The connection to Discord is no longer wanted.' : fatalReason(cause);
+      if (cause instanceof PlatformFault) throw cause;
       if (reason !== undefined || pause === undefined)
         throw new PlatformFault(
           PLATFORM,
@@ -38,12 +54,33 @@ export async function logIn(client: Client, { token }: DiscordEnvironment, log: 
           cause,
         );
       log.warn('discord not reached yet', { why: faultWord(cause), pause });
-      await wait(pause);
+      // a stop ends the pause
+      await wait(pause, undefined, { signal: stopping }).catch(() => undefined);
     }
   }
-  const late = wait(READY_WITHIN_MS, 'late' as const, { ref: false });
-  if ((await Promise.race([ready, late])) === 'late')
-    throw new PlatformFault(PLATFORM, 'Discord took the token, but did not say which servers the bot is in.');
+}
+
+async function readyWith(
+  client: Client,
+  { token }: DiscordEnvironment,
+  stopping: AbortSignal,
+): Promise<void> {
+  stopping.throwIfAborted();
+  const ready = new Promise<void>((resolve) => client.once(Events.ClientReady, () => resolve()));
+  const over = new AbortController();
+  const late = wait(READY_WITHIN_MS, 'late' as const, { signal: AbortSignal.any([over.signal, stopping]) });
+  // the one that comes second is not looked at any more
+  late.catch(() => undefined);
+  try {
+    const loggedIn = client.login(token).then(() => ready);
+    if ((await Promise.race([loggedIn, late])) === 'late')
+      throw new PlatformFault(
+        PLATFORM,
+        'Discord took the connection, but did not say which servers the bot is in.',
+      );
+  } finally {
+    over.abort();
+  }
 }
 
 /** The server that is named, or the only one. */

@@ -1,6 +1,12 @@
 /** Discord as a Platform: its parts put together. */
 import type { Client, REST } from 'discord.js';
-import type { Desk, Platform, PlatformTools } from '../../src/index.ts';
+import {
+  PlatformFault,
+  type Desk,
+  type Platform,
+  type PlatformState,
+  type PlatformTools,
+} from '../../src/index.ts';
 import { catchUp } from './catchUp.ts';
 import { chooseGuild, logIn } from './connect.ts';
 import { PLATFORM, readEnvironment, type DiscordEnvironment } from './environment.ts';
@@ -22,68 +28,70 @@ const EVERY_MS = 500;
 interface Parts {
   environment: DiscordEnvironment;
   tools: PlatformTools;
-  client: Client;
   rest: REST;
-  places: Places;
   live: LiveInteractions;
   sent: SentMessages;
-  application: () => string;
 }
 
 /** Throws a PlatformFault with one clear sentence a fault of the environment. Connects nothing yet. */
 export async function openPlatform(tools: PlatformTools): Promise<Platform> {
   const environment = readEnvironment(tools.environment);
   const rest = openRest(environment, tools.log);
-  const client = openClient(environment);
-  const parts: Parts = {
-    environment,
-    tools,
-    client,
-    rest,
-    places: openPlaces(client, rest),
-    live: openLive(tools.clock),
-    sent: openSent(),
-    application: () => client.application?.id ?? '',
-  };
-  const watched = watch(client, tools.clock, tools.log);
-  let running: Running | undefined;
+  const parts: Parts = { environment, tools, rest, live: openLive(tools.clock), sent: openSent() };
+  const stopping = new AbortController();
+  /** The newest, connected or not; `running`: it hears and serves. */
+  let newest: Connection | undefined;
+  let running: Connection | undefined;
+  const sender = { ...parts, application: () => running?.client.application?.id ?? '' };
   return {
     name: PLATFORM,
     everyMs: EVERY_MS,
     itemsWithButtons: ITEMS_WITH_BUTTONS,
     async start(desk) {
-      running = prepare(parts, desk);
-      await running.connect().catch(async (cause: unknown) => {
-        await client.destroy();
+      const make = (): Connection => (newest = openConnection(parts, desk));
+      const connected = await logIn(make, { environment, log: tools.log, stopping: stopping.signal });
+      await connected.serve().catch(async (cause: unknown) => {
+        await connected.client.destroy();
         throw cause;
       });
+      running = connected;
     },
     async stop() {
+      stopping.abort();
       await running?.intake.close();
-      await client.destroy();
+      await newest?.client.destroy();
       closeRest(rest);
     },
     space: () => running?.guild(),
     async channelId(named) {
       const guild = running?.guild();
-      return guild === undefined ? undefined : parts.places.named(named, guild);
+      // nobody knows before it is connected, which is not the same as that there is none
+      if (!running || guild === undefined) throw new PlatformFault(PLATFORM, 'Discord is not connected yet.');
+      return running.places.named(named, guild);
     },
-    send: (outgoing) => send(parts, outgoing),
-    edit: (ref, outgoing) => edit(parts, ref, outgoing),
-    find: (outgoing, since) => find({ ...parts, bot: () => client.user?.id ?? '' }, outgoing, since),
-    state: () => watched.state(),
+    send: (outgoing) => send(sender, outgoing),
+    edit: (ref, outgoing) => edit(sender, ref, outgoing),
+    find: (outgoing, since) => find({ ...parts, bot: () => running?.client.user?.id ?? '' }, outgoing, since),
+    state: () => newest?.state() ?? { connected: false, note: 'not begun' },
   };
 }
 
-interface Running {
+/** One client with all that hears through it. */
+interface Connection {
+  client: Client;
   intake: Intake;
+  places: Places;
   guild: () => string | undefined;
-  connect(): Promise<void>;
+  state: () => PlatformState;
+  /** Rejects with a PlatformFault when there is no one server to serve. */
+  serve(): Promise<void>;
 }
 
-function prepare(parts: Parts, desk: Desk): Running {
-  const { client, rest, places, environment, application } = parts;
-  const { log, clock } = parts.tools;
+function openConnection({ environment, tools, rest, live, sent }: Parts, desk: Desk): Connection {
+  const { log, clock } = tools;
+  const client = openClient(environment);
+  const watched = watch(client, clock, log);
+  const places = openPlaces(client, rest);
   let guild: string | undefined;
   const intake = openIntake(desk, log);
   const hearing = openHearing({
@@ -92,12 +100,12 @@ function prepare(parts: Parts, desk: Desk): Running {
       intake,
       log,
       places,
-      live: parts.live,
+      live,
       us: usOf(client),
       lookup: lookupIn(client, (id) => places.name(id)),
-      responder: openResponder(rest, application, log),
+      responder: openResponder(rest, () => client.application?.id ?? '', log),
     },
-    sent: parts.sent,
+    sent,
     clock,
     guild: () => guild,
     newSession: () => hearing.run(away),
@@ -110,11 +118,13 @@ function prepare(parts: Parts, desk: Desk): Running {
   };
   listen(client, hearing.heard);
   return {
+    client,
     intake,
+    places,
     guild: () => guild,
-    async connect() {
-      await logIn(client, environment, log);
-      if (!client.isReady()) return;
+    state: () => watched.state(),
+    async serve() {
+      if (!client.isReady()) throw new PlatformFault(PLATFORM, 'Discord closed the connection again.');
       guild = chooseGuild(client, environment).id;
       hearing.run(away);
     },

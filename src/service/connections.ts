@@ -3,10 +3,15 @@ import { wordOf } from './parts.ts';
 import type { Log, Platform } from './platform.ts';
 
 export interface Connections {
-  /** Resolves when every platform was tried. Rejects with the first one's PlatformFault when none could connect. */
-  all(): Promise<void>;
-  /** Tries those that could not. */
+  /**
+   * Resolves when one is connected; the others may take their time. Rejects with the first one's PlatformFault when
+   * none could connect.
+   */
+  first(): Promise<void>;
+  /** Tries those that could not, and are not being tried just now. */
   again(): Promise<void>;
+  /** Those that have connected; one whose connection drops connects by itself. */
+  up(): readonly Platform[];
 }
 
 export function openConnections(
@@ -14,27 +19,39 @@ export function openConnections(
   connect: (platform: Platform) => Promise<void>,
   log: Log,
 ): Connections {
-  const away = new Set<Platform>();
+  const up = new Set<Platform>();
+  const trying = new Set<Platform>();
+  const attempt = async (platform: Platform): Promise<void> => {
+    trying.add(platform);
+    try {
+      await connect(platform);
+      up.add(platform);
+    } finally {
+      trying.delete(platform);
+    }
+  };
+  const told = async (platform: Platform, tried: Promise<void>): Promise<void> => {
+    try {
+      await tried;
+      log.info('platform.connected', { platform: platform.name });
+    } catch (fault) {
+      log.error('platform.notConnected', { platform: platform.name, why: wordOf(fault) });
+    }
+  };
   return {
-    async all() {
-      const tried = await Promise.allSettled(platforms.map(connect));
-      const failures = tried.flatMap((one, i) => {
-        const platform = platforms[i];
-        return one.status === 'rejected' && platform ? [{ platform, reason: one.reason as unknown }] : [];
-      });
-      const [first] = failures;
-      if (first && failures.length === platforms.length) throw first.reason;
-      for (const { platform, reason } of failures) {
-        away.add(platform);
-        log.error('platform.notConnected', { platform: platform.name, why: wordOf(reason) });
+    async first() {
+      const tried = platforms.map((platform) => ({ platform, work: attempt(platform) }));
+      try {
+        await Promise.any(tried.map(({ work }) => work));
+      } catch (fault) {
+        throw fault instanceof AggregateError ? fault.errors[0] : fault;
       }
+      for (const { platform, work } of tried) void told(platform, work);
     },
     async again() {
-      for (const platform of away) {
-        await connect(platform);
-        away.delete(platform);
-        log.info('platform.connected', { platform: platform.name });
-      }
+      const away = platforms.filter((platform) => !up.has(platform) && !trying.has(platform));
+      await Promise.all(away.map((platform) => told(platform, attempt(platform))));
     },
+    up: () => platforms.filter((platform) => up.has(platform)),
   };
 }

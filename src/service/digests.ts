@@ -19,14 +19,14 @@ export async function isTooLate({ bot, clock }: Works, { date }: DigestNote): Pr
   return !workshop || !calendar || owedDigest(workshop.workshop, calendar, clock()) !== date;
 }
 
-/** Plans what is owed now and was not claimed yet, on every platform. */
+/** Plans what is owed now and was not claimed yet, on every platform that is served just now. */
 export async function planDigests(works: Works): Promise<void> {
   const [workshop, calendar] = [await works.bot.workshop(), await works.bot.calendar()];
   if (!workshop || !calendar) return;
   const now = works.clock();
   const date = owedDigest(workshop.workshop, calendar, now);
   if (date === undefined) return;
-  for (const platform of works.platforms) {
+  for (const platform of works.up()) {
     const named = channelsOf(workshop, platform.name)?.digest;
     if (named !== undefined) await planOn(works, platform, date, named);
   }

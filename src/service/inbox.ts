@@ -27,7 +27,16 @@ export async function handleWaiting(works: Works): Promise<boolean> {
   const rows = await works.store.read(({ traffic }) => traffic.waiting(AT_A_TIME));
   // what came by a platform that is not served just now waits for it
   const ready = rows.filter(({ notBefore, platform }) => notBefore <= now && works.platform(platform));
-  for (const row of ready) if (!(await handleRun(works, row))) await handleRow(works, row);
+  let failed: { fault: unknown } | undefined;
+  for (const row of ready) {
+    try {
+      if (!(await handleRun(works, row))) await handleRow(works, row);
+    } catch (fault) {
+      // whatever is wrong with one lane, the others are handled
+      failed ??= { fault };
+    }
+  }
+  if (failed) throw failed.fault;
   return ready.length > 0;
 }
 

@@ -2,6 +2,7 @@
 import type { Bot } from '../bot.ts';
 import type { Instant } from '../maintenance/entry/entry.ts';
 import type { Store } from '../store/store.ts';
+import { PlatformFault } from './fault.ts';
 import type { Log, Platform, Received } from './platform.ts';
 
 export interface ServiceParts {
@@ -18,6 +19,9 @@ export interface ServiceParts {
 
 /** The parts at work: each kicks the next. */
 export interface Works extends ServiceParts {
+  /** Those that are served just now: the ones that have connected. */
+  up(): readonly Platform[];
+  /** Undefined: it is not served just now, and what is its own waits for it. */
   platform(name: string): Platform | undefined;
   /** False: another process holds the lease, or is to; nothing more is sent. */
   serving(): boolean;
@@ -36,8 +40,9 @@ const LONGEST_WAIT = 5 * 60 * SECOND;
 /** 1, 2, 4 … seconds, five minutes at most. */
 export const backOff = (tries: number): number => Math.min(LONGEST_WAIT, SECOND * 2 ** Math.min(tries, 20));
 
-/** What went wrong, for the log: a code or a kind, never a text that somebody wrote. */
+/** What went wrong, for the log: our own sentence, a code or a kind, never a text that somebody wrote. */
 export function wordOf(fault: unknown): string {
+  if (fault instanceof PlatformFault) return fault.message;
   if (!(fault instanceof Error)) return 'unknown';
   const code = 'code' in fault && typeof fault.code === 'string' ? fault.code : undefined;
   return code ?? fault.name;

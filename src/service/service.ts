@@ -20,8 +20,8 @@ export interface ServiceState {
 
 export interface Service {
   /**
-   * Resolves when every platform was tried. One that cannot connect just now is tried again; when none can, it rejects
-   * with the first one's PlatformFault.
+   * Resolves when one platform is connected and what comes is handled. Those that cannot connect just now are tried
+   * again; when none can, it rejects with the first one's PlatformFault.
    */
   start(): Promise<void>;
   /**
@@ -56,14 +56,18 @@ export function openService(parts: ServiceParts): Service {
   const { store, platforms, log } = parts;
   const at: Standing = { stopped: false, lost: false };
   const lease = keptLease(parts, at);
-  const workings = openWorkings(parts, { serving: () => !at.lost, leaseLost: lease.lose });
-  const { works, inbox, pumps } = workings;
-  const receive = openIntake(store, parts.clock, () => inbox.kick());
   const connections = openConnections(
     platforms,
     (platform) => platform.start(openDesk(works, platform, receive)),
     log,
   );
+  const workings = openWorkings(parts, {
+    serving: () => !at.lost,
+    leaseLost: lease.lose,
+    up: () => connections.up(),
+  });
+  const { works, inbox, pumps } = workings;
+  const receive = openIntake(store, parts.clock, () => inbox.kick());
   const timers = openTimers(parts, workings);
 
   return {
@@ -71,7 +75,7 @@ export function openService(parts: ServiceParts): Service {
       // what was noted just before the last process ended is not shown yet
       workings.stale();
       lease.keep();
-      await connections.all();
+      await connections.first();
       if (!at.stopped) timers.begin(() => connections.again());
     },
     async stop({ drain } = { drain: true }) {

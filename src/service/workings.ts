@@ -21,8 +21,11 @@ export interface Workings {
   failed: (what: string) => (fault: unknown) => void;
 }
 
-export function openWorkings(parts: ServiceParts, lease: Pick<Works, 'serving' | 'leaseLost'>): Workings {
-  const { platforms, log } = parts;
+export function openWorkings(
+  parts: ServiceParts,
+  standing: Pick<Works, 'serving' | 'leaseLost' | 'up'>,
+): Workings {
+  const { log } = parts;
   const failed =
     (what: string) =>
     (fault: unknown): void =>
@@ -30,8 +33,8 @@ export function openWorkings(parts: ServiceParts, lease: Pick<Works, 'serving' |
   const pace = newPace();
   const works: Works = {
     ...parts,
-    ...lease,
-    platform: (name) => platforms.find((platform) => platform.name === name),
+    ...standing,
+    platform: (name) => standing.up().find((platform) => platform.name === name),
     inboxChanged: () => inbox.kick(),
     postsChanged: () => sender.kick(),
     factsChanged({ platform: name, account }) {

@@ -10,8 +10,11 @@ import { GIVE_UP_MS, watch } from '../../adapters/running/watch.ts';
 import { openSqliteStore, takeLease, type ServiceState } from '../../src/index.ts';
 import { demoFile } from '../support/demoFile.ts';
 import { APP_TOKEN, BOT_TOKEN, startFakeSlack, type FakeSlack } from '../support/fakeSlack.ts';
+import { ID, startFakeDiscord } from '../support/fakeDiscord.ts';
+import { toBot } from '../support/discordEvents.ts';
 import { direct, mention } from '../support/slackEnvelopes.ts';
 import { freshFiles } from '../store/folder.ts';
+import { TOKEN } from './discord/serving.ts';
 import { logTo, type LogLine } from './slack/support.ts';
 
 const fresh = freshFiles();
@@ -129,6 +132,36 @@ describe('serving', () => {
     expect(more).toEqual([]);
     expect(JSON.stringify(slack.messages.filter((one) => !String(one['channel']).startsWith('D')))).not.toContain('kettle');
   }, 60_000); // prettier-ignore
+
+  it('on Slack goes on while Discord is out of order, and hears Discord when it is back', async () => {
+    const discord = await startFakeDiscord();
+    ends.push(() => discord.close());
+    discord.fault(() => ({ status: 503 }));
+    const slack = await fakeSlack();
+    const environment = {
+      SLACK_BOT_TOKEN: BOT_TOKEN, SLACK_APP_TOKEN: APP_TOKEN, SLACK_API_URL: slack.apiUrl, FETTLE_HEALTH_PORT: '0',
+      DISCORD_BOT_TOKEN: TOKEN, DISCORD_API_URL: discord.api,
+    }; // prettier-ignore
+    const running = await begin(await shopFile(), slack, { environment });
+    await slack.until(() => isServing(running), 20_000);
+    const ts = `${Math.floor(Date.now() / 1000)}.000100`;
+    slack.send(mention('EvAlone', '<@UBOT> ran 5 min on birch', { text: '<@UBOT> ran 5 min on birch', ts, event_ts: ts })); // prettier-ignore
+    await slack.until(() => slack.messages.some((one) => one['thread_ts'] === ts), 10_000);
+    expect(running.logged.map(({ event }) => event)).toContain('discord not reached yet');
+    discord.fault(undefined);
+    await slack.until(
+      () => running.logged.some(({ event, facts }) => event === 'platform.connected' && facts['platform'] === 'discord'),
+      30_000,
+    ); // prettier-ignore
+    const said = toBot('ran 5 min on maple', {}, Date.now());
+    discord.dispatch('MESSAGE_CREATE', said);
+    const answer = await discord.until(
+      () => discord.messages(ID.channel).find((one) => JSON.stringify(one['message_reference'] ?? {}).includes(String(said['id']))),
+      10_000,
+    ); // prettier-ignore
+    expect(JSON.stringify(answer['components'])).toContain('noted');
+    expect(discord.messages(ID.channel).filter((one) => one['message_reference'])).toHaveLength(1);
+  }, 90_000);
 
   it('says that there is no workshop, or no token', async () => {
     const empty = fresh();

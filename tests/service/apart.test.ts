@@ -31,6 +31,47 @@ describe('two platforms', () => {
     await shop.stop();
   });
 
+  it('one that neither connects nor fails keeps the other from nothing', async () => {
+    const discord = fakePlatform({ name: 'discord', wall: wallInMemory() });
+    discord.start = () => new Promise(() => undefined);
+    const shop = await serveDemo({ platforms: [discord, fakePlatform()] });
+    const slack = shop.platforms[1];
+    await shop.say('ran 2h on birch', slack ? { on: slack } : {});
+    expect(read(slack?.posts().at(-1))).toMatch(/^Birch: noted/u);
+    await shop.pass(MINUTE);
+    expect(shop.logged.map(({ event }) => event)).not.toContain('platform.notConnected');
+    await shop.stop();
+  });
+
+  it('what came by the one that is down waits for it, with the digest', async () => {
+    const discord = unreachable('discord');
+    const connected = fakePlatform({ name: 'discord', wall: wallInMemory() });
+    const now = Date.parse('2026-03-11T07:29:59+01:00');
+    const shop = await serveDemo({ now, platforms: [connected, fakePlatform()] });
+    const there = { platform: 'discord', space: 'T1', channel: '100000000000000001' };
+    // stored, and then the process ends
+    const { service } = shop;
+    const hangs = connected.deliver({
+      key: 'discord:1', platform: 'discord', account: '4', accountName: 'Odd', audience: 'place', saidAt: now,
+      place: { ...there, direct: false }, what: { kind: 'said', text: 'ran 2h on birch', message: '1' },
+    }); // prettier-ignore
+    await service.stop({ drain: false });
+    await hangs;
+    const after = await serveDemo({ now, store: shop.store, platforms: [discord.platform, fakePlatform()] });
+    await after.pass(MINUTE);
+    expect(await after.written()).toEqual([]);
+    expect(after.platforms.map((platform) => platform.posts().length)).toEqual([0, 1]);
+    discord.mend();
+    await after.pass(MINUTE);
+    await after.pass(MINUTE);
+    expect(await after.written()).toEqual(['usage']);
+    const shown = discord.platform.posts().map(read);
+    expect(shown).toHaveLength(2);
+    expect(shown).toContainEqual(expect.stringMatching(/^Birch: noted/u));
+    expect(shown).toContainEqual(expect.stringMatching(/^Wednesday 11 March/u));
+    await after.stop();
+  });
+
   it('when none can be reached the start fails with its sentence', async () => {
     await expect(serveDemo({ platforms: [unreachable('slack').platform] })).rejects.toThrow(
       'slack does not answer.',

@@ -93,6 +93,17 @@ describe('eight messages at once in one channel', () => {
   });
 });
 
+describe('a message that cannot even be given up', () => {
+  it('keeps its own channel waiting, and no other', async () => {
+    const shop = await serveDemo(through(failing('slack:Ev1', Infinity)));
+    await burst(shop, [message(1, { place: placeIn('C0STAGE') })]);
+    for (let n = 0; n < 8; n += 1) await shop.pass(60 * SECOND);
+    await burst(shop, [message(2)]);
+    expect(shop.platform.posts().map(({ below }) => below)).toEqual(['h2']);
+    expect(shop.logged.map(({ event }) => event)).toContain('inbox.fault');
+  });
+});
+
 describe('a run of answers', () => {
   it('ends with the one that may not go: nothing overtakes it', async () => {
     const shop = await serveDemo();

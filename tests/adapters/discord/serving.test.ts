@@ -42,16 +42,19 @@ describe('starting', () => {
     ).rejects.toThrow(/does not accept the token: make a new one/u);
   });
 
-  it('waits while Discord is out of order', async () => {
+  it('waits while Discord is out of order, and hears what is said afterwards', async () => {
     let times = 0;
-    const { platform } = await serve({
+    const { platform, discord, said } = await serve({
       prepare: (discord) =>
         discord.fault(({ path }) =>
           path === '/gateway/bot' && (times += 1) < 2 ? { status: 500 } : undefined,
         ),
     });
     expect(platform.state().connected).toBe(true);
+    expect(platform.space()).toBe(ID.guild);
     expect(times).toBe(2);
+    discord.dispatch('MESSAGE_CREATE', toBot('ran 6h on birch'));
+    expect((await said()).what).toMatchObject({ text: 'ran 6h on birch' });
   });
 
   it('shows the link by which to let the bot in when it is in no server', async () => {

@@ -37,10 +37,16 @@ const service = openService({
 }); // prettier-ignore
 await service.start();
 
+/** Hours run now and then only: a machine that has run all of a day's hours takes no more, however many lives there are. */
+const textOf = (n: number): string => {
+  const machine = MACHINES[n % MACHINES.length] ?? '';
+  return n % 9 === 0 ? `ran 1 min on ${machine}` : `note on ${machine}: job ${n} for the attic`;
+};
+
 const message = (n: number, delivery: number): Received => ({
   key: `slack:Ev${n}.${delivery}`, platform: 'slack', account: 'U1', accountName: 'Ines', audience: 'place',
   place: { platform: 'slack', space: 'T1', channel: n % 3 === 0 ? 'C0STAGE' : CHANNEL, direct: false },
-  saidAt: MORNING - 60_000 + n, what: { kind: 'said', text: `ran ${(n % 8) + 1} min on ${MACHINES[n % MACHINES.length] ?? ''}`, message: `h${n}` },
+  saidAt: MORNING - 60_000 + n, what: { kind: 'said', text: textOf(n), message: `h${n}` },
 }); // prettier-ignore
 
 async function deliver(n: number): Promise<void> {
