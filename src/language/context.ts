@@ -23,6 +23,30 @@ function settleMoods(scenes: readonly Scene[]): Scene[] {
     return { ...scene, mood: { ...scene.mood, question, conditional, reported } };
   });
 }
+/** "I'll get the screw cleaned and greased", "I'll wash the plate and oil the rods": promised in one breath. */
+function promiseOn(scenes: readonly Scene[]): Scene[] {
+  const out: Scene[] = [];
+  for (const scene of scenes) {
+    const before = out.at(-1);
+    const goesOn =
+      before?.mood.promised === true &&
+      !before.mood.negated &&
+      before.clause.sentence === scene.clause.sentence &&
+      /^(?:and|next|comma)$/u.test(scene.clause.joint) &&
+      opensWithDeed(scene, before) &&
+      !isFn(scene.items[0], 'i', 'we', 'it', 'they', 'had-to');
+    const { promised, planned } = goesOn ? before.mood : scene.mood;
+    out.push(goesOn ? { ...scene, mood: { ...scene.mood, promised, planned } } : scene);
+  }
+  return out;
+}
+/** A base form, or a participle behind one: "get it cleaned and greased"; "…, cleaned the plate already" is done. */
+function opensWithDeed(scene: Scene, before: Scene): boolean {
+  const verbs = scene.verbs.filter((verb) => verb.at <= 1);
+  if (verbs.some((verb) => verb.form === 'base')) return verbs.every((verb) => verb.form !== 'past');
+  const participle = (verb: { form: string }): boolean => verb.form === 'past' || verb.form === 'both';
+  return verbs.some(participle) && before.verbs.some(participle) && scene.clause.joint === 'and';
+}
 /** "as I touched its frame it gave me a tickle, like a fence??": felt, whatever mark stands at the end. */
 const isFelt = (scene: Scene): boolean =>
   !isInterrogative(scene.items) &&
@@ -360,4 +384,4 @@ const remade = (scene: Scene, items: readonly Item[]): Scene => {
 };
 
 export const inContext = (scenes: readonly Scene[]): Scene[] =>
-  lendVerbs(lendShelf(lendNouns(sameNut(lendBack(wishBack(settleMoods(sharePutOff(scenes))))))));
+  lendVerbs(lendShelf(lendNouns(sameNut(lendBack(wishBack(promiseOn(settleMoods(sharePutOff(scenes)))))))));

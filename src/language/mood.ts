@@ -124,6 +124,23 @@ export function isInterrogative(items: readonly Item[]): boolean {
         hasTag(next, 'machine', 'person', 'part', 'thing', 'value', 'material');
 }
 
+/** "I'll find out who did the belts": what will be asked, and nothing told. */
+const seeks = (items: readonly Item[]): boolean =>
+  items.some(
+    (item, at) =>
+      /^(?:find|find out|ask|see|check|look up|check out|learn|work out)$/u.test(item.text) &&
+      items.slice(at + 1, at + 4).some((one) => isFn(one, 'who', 'which', 'when')),
+  );
+
+/** "I'll get the belts tensioned", "I'm going to have its nozzle changed": not "I'll get you the belts". */
+const getsDone = (items: readonly Item[], at: number): boolean =>
+  /(?:'ll|going to|gonna)$/u.test(items[at]?.text ?? '') &&
+  /^(?:get|have)$/u.test(items[at + 1]?.text ?? '') &&
+  !isFn(items[at + 2], 'you', 'they', 'someone') &&
+  items
+    .slice(at + 3)
+    .some((item) => isFn(item, 'new') || item.senses.some((s) => s.tag === 'verb' && s.form !== 'base'));
+
 /** "Tomasz will do birch's belts": who takes it on is somebody else. */
 const byAnother = (before: Item | undefined): boolean =>
   hasTag(before, 'person', 'human') || isFn(before, 'someone', 'they', 'you', 'person', 'who');
@@ -196,7 +213,8 @@ export function readMood(clause: Clause): Mood {
           // "every screw I could reach"
           !(item.text.endsWith('could') && hasTag(items[i - 1], 'part', 'thing')) &&
           !hasTag(items[i + 1], 'symptom', 'complaint') &&
-          !isVerb(items[i + 1], 'find')) ||
+          // "I can hear it grind", "I could see it smoke"; "I'll get the belts tensioned" is taken on all the same
+          (!isVerb(items[i + 1], 'find') || getsDone(items, i))) ||
         (isFn(item, 'will') &&
           !/^(?:know|hear|ask|learn|find out|see|understand)$/u.test(items[i + 1]?.text ?? '') &&
           (isFn(items[i - 1], 'i', 'we') ||
@@ -249,6 +267,7 @@ export function readMood(clause: Clause): Mood {
     // "cold even though it says 60": what the screen shows
     reported:
       some('said-quote', 'joke') ||
+      (some('let-me') && some('who', 'which', 'when') && seeks(items)) ||
       (some('reported') &&
         items.some(
           (item, i) => isFn(item, 'reported') && !(item.text === 'it says' && hasTag(items[i + 1], 'value')),

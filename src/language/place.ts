@@ -131,15 +131,16 @@ function dayBehind(
   at: number,
 ): SenseOf<'date'> | undefined {
   const sentence = scenes[at]?.clause.sentence;
+  const promised = drafted[at]?.some((one) => one.act.kind === 'claim') === true;
   for (let i = at + 1; i < Math.min(scenes.length, at + 4); i += 1) {
     const scene = scenes[i];
     if (
       !scene ||
       scene.clause.sentence !== sentence ||
       !['and', 'comma', 'next'].includes(scene.clause.joint) ||
-      scene.mood.planned ||
+      scene.mood.planned !== scenes[at]?.mood.planned ||
       scene.mood.question ||
-      drafted[i]?.some((one) => one.act.kind === 'defer' || one.act.kind === 'claim')
+      drafted[i]?.some((one) => one.act.kind === 'defer' || (one.act.kind === 'claim' && !promised))
     )
       return undefined;
     const date = dateIn(scene);

@@ -32,11 +32,11 @@ export const NUMBER_WORDS: readonly (readonly [word: string, value: number])[] =
 
 export const UNIT_WORDS: Readonly<Record<Exclude<Unit, 'range' | 'clock'>, string>> = {
   hours:
-    "h, hr, hrs, hour, hours, hs, hour 's, print hours, running hours, machine hours, hours of printing, print hour, hours of print time, run hours, hours runtime, hours of running, working hours, hrs.",
+    "h, hr, hrs, hour, hours, hs, hour 's, print hours, running hours, machine hours, hours of printing, print hour, hours of print time, run hours, hours runtime, hours of running, working hours, hrs., run hrs, running hrs, print hrs, printing hours, printing hrs, more hours, more hrs, more h, further hours, extra hours, additional hours, more print hours, more run hours, more running hours, more run hrs, hours more, hrs more, h more, hours of run time, hours of runtime, hours of use, machine hrs, hours printing, hours running, hours on the clock",
   minutes: 'min, mins, minute, minutes, mn',
   seconds: 's, sec, secs, second, seconds',
-  days: 'd, day, days, night, nights, working days',
-  weeks: 'week, weeks, wk, wks, w',
+  days: 'd, day, days, night, nights, working days, more days, further days, days more, extra days, more day',
+  weeks: 'week, weeks, wk, wks, w, more weeks, more week, weeks more, further weeks, extra weeks, extra week',
   months: 'month, months, mth, mths',
   years: 'year, years, yr, yrs',
   grams: 'g, gram, grams, gr, gramme, grammes, gms, gm',
