@@ -155,10 +155,11 @@ function lendNouns(scenes: readonly Scene[]): Scene[] {
     );
     if (own.length === 0 && last.length > 0 && countsAgain(scene))
       return { ...scene, nouns: [...scene.nouns, ...last.slice(-1).map((noun) => ({ ...noun, at: -1 }))] };
-    if (own.length > 0) last = own;
-    else if (
-      (((points || follows(scene) || cutsOff(scene)) && does) ||
-        scene.items.some((item) => /^new ones?$|^(?:fresh|spare) one$/u.test(item.text))) &&
+    if (own.length > 0) {
+      last = own.length > 1 ? own.filter((noun) => !saysWhereOf(scene, noun)) : own;
+      if (own.length > last.length && complainsOfOne(scene)) return { ...scene, nouns: last };
+    } else if (
+      (((points || follows(scene) || cutsOff(scene)) && does) || hasNewOne(scene)) &&
       last.length > 0
     )
       return { ...scene, nouns: last.map((noun) => ({ ...noun, at: -1 })) };
@@ -167,6 +168,22 @@ function lendNouns(scenes: readonly Scene[]): Scene[] {
     return scene;
   });
 }
+/** "there's a new one in there", "four fresh ones went on". */
+const hasNewOne = ({ items }: Scene): boolean =>
+  items.some(
+    (item, at) =>
+      /^(?:an? )?(?:brand )?(?:new|fresh|spare) ones?$/u.test(item.text) ||
+      (isFn(item, 'new') && /^ones?$/u.test(items[at + 1]?.text ?? '')),
+  );
+/** "the liner was worn at the tip": of the liner; the tip is where. */
+const saysWhereOf = (scene: Scene, noun: NounAt): boolean => {
+  const at = isFn(scene.items[noun.at - 1], 'article', 'its') ? noun.at - 2 : noun.at - 1;
+  return (
+    noun.at > 0 && isFn(scene.items[at], 'at') && scene.nouns.some((other) => other.at >= 0 && other.at < at)
+  );
+};
+const complainsOfOne = (scene: Scene): boolean =>
+  scene.items.some((item) => hasTag(item, 'complaint')) && scene.verbs.every((verb) => !verb.deed);
 /** "the nut of the Z screw was worn, so I fitted a new nut": the same nut. */
 function sameNut(scenes: readonly Scene[]): Scene[] {
   let named = false;
@@ -200,7 +217,7 @@ const saysHowMany = (scene: Scene): boolean =>
   scene.values.length === 1 &&
   scene.values[0]?.code === 'bare' &&
   scene.verbs.every((verb) => ['get', 'take', 'find', 'make', 'put-off', 'leave'].includes(verb.code)) &&
-  /^(?:so |and |that )?(?:(?:there|we|i) (?:are|is|'s|'re|have|'ve|'ve got|have got|got) |it 's |makes )(?:about |only |still |exactly |now )?\S+(?: of them| of those)?(?: left| now| still| in all| in total| there)?$/u.test(
+  /^(?:only |just )?\S+ left(?: now| over| on the shelf| in the (?:drawer|box|cupboard))?$|^(?:so |and |that )?(?:(?:there|we|i) (?:are|is|'s|'re|have|'ve|'ve got|have got|got) |it 's |makes )(?:about |only |still |exactly |now )?\S+(?: of them| of those)?(?: left| now| still| in all| in total| there)?$/u.test(
     scene.text,
   );
 /** "checked the belts on elm, slack": a complaint alone is of what stands before it. */

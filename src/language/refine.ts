@@ -1,5 +1,5 @@
 /** Stage 9. Ordered rules over what the clauses gave, each with its reason. */
-import { isSafetySymptom, type Task } from '../maintenance/codes.ts';
+import { isSafetySymptom, type Part, type Task } from '../maintenance/codes.ts';
 import type { Act } from './act.ts';
 import { REASON_OF } from './english/frames/symptom-table.ts';
 import { MENDED } from './english/frames/state.ts';
@@ -50,12 +50,27 @@ function reasonFrom(one: Placed, swap: Act): 'worn' | 'broken' | undefined {
     noun === undefined ||
     noun === swap.part ||
     (noun === 'fan' && swap.part.endsWith('fan')) ||
-    (noun === 'belt' && swap.part.endsWith('belt'));
+    (noun === 'belt' && swap.part.endsWith('belt')) ||
+    (swap.part === 'belt' && noun.endsWith('-belt'));
   if (!fits) return undefined;
   const complaint = one.draft.complaint as Complaint | undefined;
   if (complaint !== undefined) return REASON_OF[complaint];
   return WORN_SYMPTOM.has(one.act.symptom) ? 'worn' : undefined;
 }
+
+/** "both got a new collet; the one on juniper was worn": another swap is meant, by its machine. */
+const isOfAnother = (placed: readonly Placed[], swap: Placed, fault: Placed): boolean =>
+  !sameMachine(swap.act, fault.act) &&
+  fault.assumed === undefined &&
+  placed.some(
+    (other) =>
+      other.act.kind === 'swap' && other.draft.noun === swap.draft.noun && sameMachine(other.act, fault.act),
+  );
+/** "tore the X belt, fitted a new belt". */
+const whichBelt = (part: Part, fault: Placed): Part =>
+  part === 'belt' && (fault.draft.noun === 'x-belt' || fault.draft.noun === 'y-belt')
+    ? fault.draft.noun
+    : part;
 
 /** "new tube and new collet, both were worn". */
 const isOfBoth = (scene: Scene | undefined): boolean =>
@@ -98,11 +113,12 @@ const RULES: readonly Rule[] = [
         let reasoned: Placed | undefined;
         for (const other of around(placed, at)) {
           const close = near(one, other) || isPastOld(scenes, one, other) || ofSamePart(one, other);
-          const reason = close && !taken.has(other) ? reasonFrom(other, act) : undefined;
+          const mine = close && !taken.has(other) && !isOfAnother(placed, one, other);
+          const reason = mine ? reasonFrom(other, act) : undefined;
           const said = reasoned?.act.kind === 'swap' ? reasoned.act.reason : act.reason;
           if (reason === undefined || (said !== undefined && said !== reason)) continue;
           taken.add(other);
-          reasoned = { ...one, act: { ...act, reason } };
+          reasoned = { ...one, act: { ...act, reason, part: whichBelt(act.part, other) } };
         }
         if (reasoned) return reasoned;
         if (act.reason !== undefined) return one;
@@ -121,6 +137,12 @@ const RULES: readonly Rule[] = [
         const swaps = around(placed, at).filter(
           (other) => other.act.kind === 'swap' && Math.abs(other.draft.clause - one.draft.clause) <= 2,
         );
+        const ofPart = (other: Placed): boolean =>
+          other.act.kind === 'swap' && other.draft.noun === one.draft.noun && sameMachine(other.act, act);
+        // "a new liner, cut to 38.5 mm", "four wheels came off and four fresh ones went on"
+        if (act.kind === 'done' && act.task === 'trim-tube') return !swaps.some(ofPart);
+        if (act.kind === 'symptom' && one.draft.complaint === 'came-out')
+          return !swaps.some((other) => ofPart(other) && other.draft.clause === one.draft.clause + 1);
         if (act.kind === 'stock' && act.change !== undefined && act.change < 0)
           return !swaps.some((other) => other.act.kind === 'swap' && other.act.part === act.part);
         return true;

@@ -57,7 +57,9 @@ const isTold = (items: readonly Item[]): boolean =>
 function tells({ items, mood, verbs }: Scene): boolean {
   if (mood.promised || verbs.some((verb, i) => i === 0 && verb.deed && verb.form === 'past')) return false;
   const first = items.findIndex((item) => !isFn(item, 'please', 'thanks', 'now', 'sorry'));
-  return isCue(items[first], 'tell') || isCue(items[0], 'tell', 'embedded');
+  // "guide tube on birch was worn": a tube's name guides nobody
+  const told = [items[first], items[0]].filter((item) => !hasTag(item, 'part'));
+  return told.some((item) => isCue(item, 'tell')) || (told.length > 1 && isCue(items[0], 'embedded'));
 }
 const indirect = ({ items, mood }: Scene): boolean =>
   !mood.promised && items.some((item) => isCue(item, 'embedded'));

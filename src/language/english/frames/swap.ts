@@ -11,6 +11,7 @@ import {
   objects,
   type Scene,
   someFn,
+  type VerbAt,
 } from '../../scene.ts';
 import { partOf, standsAlone } from './parts-said.ts';
 import { REASON_OF } from './symptom-table.ts';
@@ -54,7 +55,10 @@ function isSpec(item: Parameters<typeof sense>[0]): boolean {
 }
 
 function countFor(scene: Scene, noun: NounAt): number | undefined {
-  for (let i = noun.at - 1; i >= Math.max(0, noun.at - 3); i -= 1) {
+  // "swapped both collets", "four fresh ones went on"
+  if (isFn(scene.items[noun.at - 1], 'both') && sensesOf(scene.items, 'machine').length <= 1) return 2;
+  const end = noun.at < 0 ? scene.items.findIndex((item) => /ones$/u.test(item.text)) : noun.at;
+  for (let i = end - 1; i >= Math.max(0, end - 3); i -= 1) {
     const value = sense(scene.items[i], 'value');
     if (value?.code === 'bare' && Number.isInteger(value.value) && value.value > 1 && value.value < 100)
       return value.value;
@@ -121,6 +125,7 @@ function isNew(scene: Scene): boolean {
           'count',
         ].includes(verb.code) &&
         verb.form !== 'base' &&
+        !entersMachine(scene, verb) &&
         !(verb.form === 'ing' && /^new ones?$/u.test(scene.items[at]?.text ?? '')) &&
         !scene.verbs.some(
           (other) => other.at === verb.at && ['fit', 'get', 'install', 'put'].includes(other.code),
@@ -155,6 +160,15 @@ function isNew(scene: Scene): boolean {
   );
 }
 
+/** "a fresh nozzle went into cedar", "juniper received a new collet": the machine got it, and no shelf. */
+const entersMachine = (scene: Scene, verb: VerbAt): boolean =>
+  (verb.code === 'run' &&
+    /^went (?:into|onto|in|on)$/u.test(scene.items[verb.at]?.text ?? '') &&
+    scene.nouns.some((noun) => noun.part !== undefined && noun.at < verb.at)) ||
+  (verb.code === 'arrive' &&
+    scene.items.slice(0, verb.at).some((item) => hasTag(item, 'machine')) &&
+    scene.items.slice(0, verb.at).every((item) => !isFn(item, 'for')));
+
 export function readSwap(scene: Scene, before?: Scene, next?: Scene): Draft[] {
   if (!asserted(scene)) return [];
   const exchanged = exchange(scene);
@@ -163,7 +177,11 @@ export function readSwap(scene: Scene, before?: Scene, next?: Scene): Draft[] {
   if (someFn(scene, 'again') && !someFn(scene, 'new') && deedOf(scene, 'swap', 'install') === undefined)
     return [];
   const verb =
-    deedOf(scene, 'swap', 'install') ?? swapDone(scene) ?? fitsPart(scene) ?? putsTaken(scene, before);
+    deedOf(scene, 'swap', 'install') ??
+    swapDone(scene) ??
+    fitsPart(scene) ??
+    putsTaken(scene, before) ??
+    usedIn(scene);
   if (!verb && !isNew(scene) && !opensNewParts(scene, next)) return [];
   const nouns = objects(scene).filter(
     (noun) =>
@@ -246,12 +264,45 @@ function fitsPart(scene: Scene): ReturnType<typeof deedOf> {
     someFn(scene, 'another') && scene.nouns.length > 0 && scene.nouns.every((noun) => noun.at < 0);
   // "gave the metal plate a scrub": what it is of, and nothing fitted
   if (put?.code === 'give' && !someFn(scene, 'new')) return undefined;
-  if (!put || !(someFn(scene, 'new') || another || scene.items.some((item) => hasTag(item, 'spec'))))
+  if (
+    !put ||
+    !(
+      someFn(scene, 'new') ||
+      another ||
+      scene.items.some((item) => hasTag(item, 'spec')) ||
+      ourLast(scene, put)
+    )
+  )
     return undefined;
   const stocked = scene.nouns.some(
     (noun) => noun.code === 'shelf' || noun.code === 'spool' || noun.code === 'filament',
   );
   return stocked || (put.code === 'get' && !hasMachine(scene)) ? undefined : put;
+}
+
+/** "put our second last heater in cedar": one of the spares, and in a machine. */
+const ourLast = (scene: Scene, put: VerbAt): boolean => {
+  const noun = scene.nouns.find((one) => one.at > put.at && one.part !== undefined);
+  return (
+    noun !== undefined &&
+    hasMachine(scene) &&
+    isFn(scene.items[noun.at - 1], 'last') &&
+    isFn(scene.items[noun.at + 1], 'in', 'on', 'to')
+  );
+};
+
+/** "used our last spare thermistor, it's in rowan now", "used up the last sock on birch". */
+function usedIn(scene: Scene): VerbAt | undefined {
+  const verb = deedOf(scene, 'use');
+  const machine = scene.items.findLastIndex((item) => hasTag(item, 'machine'));
+  const spare = scene.nouns.find(
+    (noun) => noun.part !== undefined && verb !== undefined && noun.at > verb.at && noun.at < machine,
+  );
+  return spare !== undefined &&
+    isFn(scene.items[machine - 1], 'in', 'on') &&
+    isFn(scene.items[spare.at - 1], 'new', 'last')
+    ? verb
+    : undefined;
 }
 
 /** "took the last probe off the shelf and put it in rowan": what was taken as a spare is fitted. */

@@ -123,7 +123,8 @@ export const FN_WORDS: Readonly<Record<Fn, string>> = {
   through: 'through, via, thru',
   like: 'like, similar to',
   able: 'able, fit, ready, free, available, good, ok, okay, safe, alright, up, fine',
-  really: 'all told, all in all, altogether, really, actually, truly, honestly, seriously',
+  really:
+    'catching up, catch up, playing catch up, all told, all in all, altogether, really, actually, truly, honestly, seriously',
   'first-one':
     'the first one, first one, the first, first, number one, option 1, option one, the former, 1st, 1st one',
   printer: 'printer, 3d printer, printers',
