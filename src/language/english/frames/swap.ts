@@ -57,7 +57,7 @@ function isSpec(item: Parameters<typeof sense>[0]): boolean {
 function countFor(scene: Scene, noun: NounAt): number | undefined {
   // "swapped both collets", "four fresh ones went on"
   if (isFn(scene.items[noun.at - 1], 'both') && sensesOf(scene.items, 'machine').length <= 1) return 2;
-  const end = noun.at < 0 ? scene.items.findIndex((item) => /ones$/u.test(item.text)) : noun.at;
+  const end = noun.at < 0 ? scene.items.findIndex((item) => item.text.endsWith('ones')) : noun.at;
   for (let i = end - 1; i >= Math.max(0, end - 3); i -= 1) {
     const value = sense(scene.items[i], 'value');
     if (value?.code === 'bare' && Number.isInteger(value.value) && value.value > 1 && value.value < 100)
