@@ -20,19 +20,27 @@ import type { DueContext } from './maintenance/due/context.ts';
 import type { DueRow } from './maintenance/due/row.ts';
 import type { Instant } from './maintenance/entry/entry.ts';
 import { foldName } from './maintenance/machine.ts';
+import { answersTo, calledIn } from './maintenance/record/called.ts';
 import type { ShopRecord } from './maintenance/record/record.ts';
 import { StoreFault } from './store/fault.ts';
 import type { ReadView, Store, Transaction } from './store/store.ts';
 import { parseWorkshop, type Workshop } from './workshop.ts';
 import { digestReply } from './replies/wording/digest.ts';
 import type { Reply } from './replies/reply.ts';
-import type { View } from './replies/wording/view.ts';
+import { machineName } from './replies/wording/names.ts';
+import type { Names, View } from './replies/wording/view.ts';
 
 export type AndAlso = (transaction: Transaction, answer: Answer) => Promise<void>;
 
 export interface Say {
   message: IncomingMessage;
   also?: AndAlso;
+}
+
+export interface Called {
+  /** The name that its record began with. */
+  machine: string;
+  called: string;
 }
 
 export interface Bot {
@@ -48,7 +56,9 @@ export interface Bot {
   workshop(): Promise<Workshop | undefined>;
   /** Rows in list order. Throws RequestFault `unknown-machine`. */
   due(query: { now: Instant; machine?: string }): Promise<readonly DueRow[]>;
-  digest(query: { now: Instant }): Promise<{ digest: Digest; reply: Reply }>;
+  /** The machines in use by the names that people read, in their order. */
+  machines(query: { now: Instant }): Promise<readonly Called[]>;
+  digest(query: { now: Instant }): Promise<{ digest: Digest; reply: Reply; names: Names }>;
   /** Throws RequestFault `bad-workshop` with a line for every fault. */
   enrol(request: EnrolRequest): Promise<Enrolled>;
   exportLines(write: (line: string) => Promise<void> | void): Promise<void>;
@@ -100,7 +110,10 @@ export function openBot(store: Store): Bot {
   };
 
   const readerFor = async ({ workshop }: Setting, record: ShopRecord, { post }: Pick<ReadView, 'post'>) => {
-    const machines = [...record.machines.values()].map(({ name, aliases }) => ({ name, aliases }));
+    const machines = [...record.machines.values()].map((machine) => ({
+      name: machine.name,
+      aliases: answersTo(machine).filter((name) => name !== machine.name),
+    }));
     const people = [
       ...new Set([...workshop.people.map((p) => p.name), ...(await post.people()).map((p) => p.name)]),
     ];
@@ -167,6 +180,17 @@ export function openBot(store: Store): Bot {
         const record = await recordIn(view, current, now);
         return namedRows(rowsOf(record, machine, dueContext(current, now)), await view.post.people());
       }),
+    machines: ({ now }) =>
+      store.read(async (view) => {
+        const { machines } = await recordIn(view, await settingIn(view), now);
+        const inUse = [...machines.values()].filter((machine) => machine.enrolled && !machine.retired);
+        return inUse
+          .map((machine) => ({
+            machine: machine.name,
+            called: machineName(machine.name, { calledAs: calledIn({ machines }) }),
+          }))
+          .sort((a, b) => a.called.localeCompare(b.called));
+      }),
     digest: ({ now }) =>
       store.read(async (view) => {
         const current = await settingIn(view);
@@ -183,8 +207,9 @@ export function openBot(store: Store): Bot {
           calendar: current.calendar,
           today: current.calendar.dayOf(now),
           personName: (id) => names.get(id) ?? 'someone',
+          calledAs: calledIn(record),
         };
-        return { digest: namedDigest(digest, people), reply: digestReply(digest, look) };
+        return { digest: namedDigest(digest, people), reply: digestReply(digest, look), names: look };
       }),
     async enrol(request) {
       const parsed = parseWorkshop(request.yaml, request.now);
@@ -226,8 +251,7 @@ function rowsOf(record: ShopRecord, machine: string | undefined, context: DueCon
   const name = foldName(machine);
   if (name === ROOM) return dueRows(record, context).filter((row) => row.machine === ROOM);
   const own =
-    record.machines.get(name) ??
-    [...record.machines.values()].find((m) => m.aliases.some((alias) => foldName(alias) === name));
+    record.machines.get(name) ?? [...record.machines.values()].find((m) => answersTo(m).includes(name));
   if (!own) throw new RequestFault('unknown-machine', `There is no machine called "${machine}".`);
   return machineDue(own, context, record.room);
 }

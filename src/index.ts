@@ -1,5 +1,5 @@
 /** The one door for adapters. */
-export { openBot, type AndAlso, type Bot } from './bot.ts';
+export { openBot, type AndAlso, type Bot, type Called } from './bot.ts';
 export type { Enrolled, EnrolRequest } from './commands/applyWorkshop.ts';
 export type { Answer, IncomingMessage, Question } from './commands/message.ts';
 export { answerDocument, replyText, wantsFigure } from './commands/document.ts';

@@ -13,7 +13,13 @@ export const due: Command = {
     return withSession(args, world, async ({ bot, calendar, now }) => {
       const machine = args.text('machine');
       const rows = await bot.due({ now, ...(machine === undefined ? {} : { machine }) });
-      const view = { calendar, today: calendar.dayOf(now), personName: (id: string) => id };
+      const called = new Map((await bot.machines({ now })).map((one) => [one.machine, one.called]));
+      const view = {
+        calendar,
+        today: calendar.dayOf(now),
+        personName: (id: string) => id,
+        calledAs: (name: string) => called.get(name),
+      };
       print(
         world.output,
         rows.map((row) => dueJson(row, calendar)),

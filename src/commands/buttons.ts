@@ -73,7 +73,8 @@ const asksFinding = (machine: MachineRecord | undefined): boolean =>
   machine?.hold !== undefined && [machine.hold.symptom, ...machine.hold.also].some(needsFinding);
 
 /** For every machine that a safety symptom was just told of, also when it was held before. */
-function holdButtons({ entries, record, reading }: Scene): Button[] {
+function holdButtons(scene: Scene): Button[] {
+  const { entries, record, reading } = scene;
   const told = entries.filter((entry) => entry.kind === 'seen' && isSafetySymptom(entry.symptom));
   const names = [...new Set(told.flatMap((entry) => ('machine' in entry ? [entry.machine ?? ''] : [])))];
   const held = names.filter((name) => record.machines.get(name)?.hold);
@@ -83,7 +84,7 @@ function holdButtons({ entries, record, reading }: Scene): Button[] {
     .filter((machine) => !asksFinding(record.machines.get(machine)))
     .flatMap((machine) =>
       labels.map((label): Button => ({
-        label: held.length > 1 ? `${label} on ${machineName(machine)}` : label,
+        label: held.length > 1 ? `${label} on ${machineName(machine, scene)}` : label,
         press: { does: 'deeds', deeds: [{ kind: 'release', machine, falseAlarm: true }] },
       })),
     );

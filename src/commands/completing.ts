@@ -26,7 +26,7 @@ export function findingQuestion(scene: Scene, entries: readonly Entry[]): OpenQu
   if (!look || message.press || looks !== 1 || told || !POOR.test(message.text)) return undefined;
   return open(scene, {
     field: 'finding',
-    text: `${machineName(look.machine)}, ${todo(look.task)}: what did it find?`,
+    text: `${machineName(look.machine, scene)}, ${todo(look.task)}: what did it find?`,
     options: [
       { value: 'bad', label: ruleOf(look.task).class === 'safety' ? 'Not good: act on it' : 'Not good' },
       { value: 'watch', label: 'To be watched' },

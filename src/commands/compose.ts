@@ -85,12 +85,12 @@ export function resultsOf(scene: Scene, played: Played, targets: Targets): ActRe
 }
 
 /** "Hazle" read as Hazel: said, so that a wrong guess is seen. */
-function spelling({ steps }: Played): Item[] {
+function spelling({ steps }: Played, scene: Scene): Item[] {
   const guesses = steps.flatMap(({ act, assumed }) => {
     const machine: ActReading['assumed'] = assumed;
     const guess = machine?.['machine'];
     return guess?.from === 'spelling' && 'machine' in act && act.machine !== undefined
-      ? [`“${guess.said}” read as ${machineName(act.machine)}.`]
+      ? [`“${guess.said}” read as ${machineName(act.machine, scene)}.`]
       : [];
   });
   return [...new Set(guesses)].map((text) => item(text));
@@ -109,7 +109,7 @@ function heldLines(scene: Scene, { steps, caution }: Played): string[] {
     if (!hold) return [];
     const by = scene.personName(hold.since.by);
     return [
-      `${machineName(name)} is held: ${symptomName(hold.symptom)}, told by ${by} ${since(hold.since.at, scene)}. Nobody starts it. To lift it: a keeper says what was found and mended${needsFinding(hold.symptom) ? '' : `, or “false alarm on ${name}”`}.`,
+      `${machineName(name, scene)} is held: ${symptomName(hold.symptom)}, told by ${by} ${since(hold.since.at, scene)}. Nobody starts it. To lift it: a keeper says what was found and mended${needsFinding(hold.symptom) ? '' : `, or “false alarm on ${machineName(name, scene)}”`}.`,
     ];
   });
 }
@@ -144,14 +144,14 @@ const owed = (scene: Scene, written: readonly WrittenEntry[]): Item[] =>
 /** What a spool that was just mounted will use up. */
 const loading = (scene: Scene, written: readonly WrittenEntry[]): Item[] =>
   written.flatMap(({ entry, after }) =>
-    entry.kind === 'loaded' && after ? loadingHints(entry, after, scene.record.shelf) : [],
+    entry.kind === 'loaded' && after ? loadingHints(entry, after, scene.record.shelf, scene) : [],
   );
 
 /** Doubts that have their turn later: nothing waits without a word. */
-function waitingLines({ waiting = [] }: Played): Item[] {
+function waitingLines({ waiting = [] }: Played, scene: Scene): Item[] {
   const words = waiting
     .filter(({ question }) => !isCompleting(question) && question.field !== 'change')
-    .map(({ question }) => waitingWords(question));
+    .map(({ question }) => waitingWords(question, scene));
   return words.length === 0 ? [] : [item(`Not noted yet either: ${words.join('; ')}.`)];
 }
 
@@ -175,11 +175,11 @@ function unread({ entries, message, reading, record }: Scene): Item[] {
 }
 
 /** One sentence for all machines that it is said of. */
-function refusalLines({ steps }: Played): Item[] {
+function refusalLines({ steps }: Played, scene: Scene): Item[] {
   const lines = new Map<string, string[]>();
   for (const { act, outcome, text = '' } of steps) {
     if (outcome !== 'refused') continue;
-    const name = 'machine' in act && act.machine !== undefined ? machineName(act.machine) : '';
+    const name = 'machine' in act && act.machine !== undefined ? machineName(act.machine, scene) : '';
     const own = name !== '' && text.startsWith(`${name}: `);
     const rest = own ? text.slice(name.length) : text;
     lines.set(rest, [...(lines.get(rest) ?? []), ...(own ? [name] : [])]);
@@ -191,20 +191,20 @@ function refusalLines({ steps }: Played): Item[] {
 export function compose(scene: Scene, played: Played, targets: Targets): Reply {
   const written = played.steps.flatMap((step) => writtenOf(scene, step, targets));
   const lines = [...played.caution, ...heldLines(scene, played)];
-  const refusals = refusalLines(played);
+  const refusals = refusalLines(played, scene);
   const rows = rowsRaised(scene, written);
   const series = repeated(scene, written);
   const more = played.grave
     ? []
     : [
         ...remarks(written, scene),
-        ...spelling(played),
+        ...spelling(played, scene),
         ...loading(scene, written),
         ...owed(scene, written),
         ...(series.length > 0 ? series : followUps(rows, written)),
       ];
   const aside = played.aside === undefined ? [] : [item(played.aside)];
-  const unasked = waitingLines(played);
+  const unasked = waitingLines(played, scene);
   const question = played.asking ? [item(played.asking.question.text)] : [];
   const sections: Section[] = [
     ...writtenSections(played.grave ? written.filter((w) => !isSafety(w.entry)) : written, scene),

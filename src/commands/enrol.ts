@@ -4,7 +4,8 @@
  * - a task or part that was done, swapped or stated later than the file's date stays;
  * - within one day only what the file itself now says differently is news;
  * - a stock figure is a count of the enrolment day, so only a figure that was changed in the file counts again;
- * - intervals and builds are settings: the file is their home and wins.
+ * - intervals and builds are settings: the file is their home and wins;
+ * - a machine that was renamed keeps that name until the file itself gives it another.
  */
 import { dateOfDay } from '../maintenance/calendar.ts';
 import type { LocalCalendar } from '../maintenance/calendar.ts';
@@ -14,6 +15,7 @@ import { foldName } from '../maintenance/machine.ts';
 import type { MachineRecord, ShopRecord } from '../maintenance/record/record.ts';
 import type { Workshop, WorkshopMachine } from '../workshop.ts';
 import { machineFacts } from './enrol/facts.ts';
+import { recordNames, type RecordNames } from './enrol/identity.ts';
 import { shelfFacts } from './enrol/shelf.ts';
 import { intervalFacts, putBack, statedParts, statedTasks } from './enrol/stated.ts';
 
@@ -43,44 +45,49 @@ export function enrolment(workshop: Workshop, shop: ShopRecord, moment: Moment):
   const add = (facts: readonly EntryFields[]): void => {
     for (const fields of facts) result.drafts.push({ ...fields, at: moment.now, precision: 'instant' });
   };
-  for (const machine of workshop.machines) {
-    const name = foldName(machine.name);
+  const names = recordNames(workshop, shop);
+  for (const [machine, name] of names) {
     const record = shop.machines.get(name);
     if (record?.retired) {
       result.notes.push(retiredNote(machine, record, moment.calendar));
       continue;
     }
-    const facts = factsOf(machine, name, record, moment, result.notes);
+    const facts = factsOf(machine, name, shop, moment, result.notes);
     add(facts);
     result[!record?.enrolled ? 'added' : facts.length > 0 ? 'changed' : 'unchanged'].push(name);
   }
   add(roomFacts(workshop, shop.room, moment.before));
   add(shelfFacts(workshop.shelf, shop.shelf, moment.before?.shelf));
-  result.missing = missingFrom(workshop, shop);
-  result.notes.push(...takenNames(workshop, result.missing));
+  result.missing = missingFrom(names, shop);
+  result.notes.push(...takenNames(names, result.missing));
   return result;
 }
 
 function factsOf(
   machine: WorkshopMachine,
   name: string,
-  record: MachineRecord | undefined,
+  shop: ShopRecord,
   { now, calendar, before }: Moment,
   notes: string[],
 ): EntryFields[] {
+  const record = shop.machines.get(name);
   const first = record?.enrolled
     ? dateOfDay(record.inUseSince)
     : (machine.inUseSince ?? calendar.dateOf(now));
-  const told = before?.machines.find((each) => foldName(each.name) === name);
+  const told = before && toldOf(name, before, shop);
   const known = { record, ...(told ? { before: told } : {}) };
   notes.push(...putBack(machine.name, machine.lastDone, known));
   return [
-    ...machineFacts(machine, name, record, first, notes),
+    ...machineFacts(machine, name, { ...known, first }, notes),
     ...statedTasks(name, machine.lastDone, known),
     ...statedParts(name, machine, first, known),
     ...intervalFacts(name, machine.intervals, record),
   ];
 }
+
+/** What the file that was applied last said of it. */
+const toldOf = (name: string, before: Workshop, shop: ShopRecord): WorkshopMachine | undefined =>
+  [...recordNames(before, shop)].find(([, of]) => of === name)?.[0];
 
 const roomFacts = ({ room }: Workshop, record: MachineRecord, before?: Workshop): EntryFields[] => [
   ...statedTasks(ROOM, room.lastDone, { record, ...(before ? { before: before.room } : {}) }),
@@ -93,8 +100,8 @@ const retiredNote = (machine: WorkshopMachine, record: MachineRecord, calendar: 
 };
 
 /** A name of a machine that is still in use, given to another. */
-const takenNames = ({ machines }: Workshop, missing: readonly string[]): string[] =>
-  machines.flatMap(({ name, aliases }) =>
+const takenNames = (names: RecordNames, missing: readonly string[]): string[] =>
+  [...names.keys()].flatMap(({ name, aliases }) =>
     aliases
       .filter((alias) => missing.includes(foldName(alias)))
       .map(
@@ -103,8 +110,8 @@ const takenNames = ({ machines }: Workshop, missing: readonly string[]): string[
       ),
   );
 
-function missingFrom(workshop: Workshop, shop: ShopRecord): string[] {
-  const named = new Set(workshop.machines.map((machine) => foldName(machine.name)));
+function missingFrom(names: RecordNames, shop: ShopRecord): string[] {
+  const named = new Set(names.values());
   const inUse = [...shop.machines.values()].filter((record) => record.enrolled && !record.retired);
   return inUse.map((record) => record.name).filter((name) => !named.has(name));
 }

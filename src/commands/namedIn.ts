@@ -1,5 +1,6 @@
 /** Machine names as they stand in the words themselves, also where no act took them up. */
 import { foldName } from '../maintenance/machine.ts';
+import { answersTo } from '../maintenance/record/called.ts';
 import type { ShopRecord } from '../maintenance/record/record.ts';
 
 const WORD = /[\p{L}\p{N}]+(?:[-_][\p{L}\p{N}]+)*/gu;
@@ -10,8 +11,8 @@ const bared = (word: string): readonly string[] => [word, word.replace(/s$/u, ''
 /** Each once, in the order in which they are said. */
 export function namedIn(text: string, { machines }: ShopRecord): readonly string[] {
   const byWord = new Map<string, string>();
-  for (const { name, aliases } of machines.values())
-    for (const each of [name, ...aliases]) byWord.set(foldName(each), name);
+  for (const machine of machines.values())
+    for (const each of answersTo(machine)) byWord.set(each, machine.name);
   const words =
     foldName(text)
       .replace(/['’]s\b/gu, '')

@@ -3,9 +3,11 @@ import { hotWorkRefused } from '../maintenance/cautions/hotWork.ts';
 import { NEVER_TOPICS, type NeverTopic } from '../maintenance/cautions/never.ts';
 import { neverSteps, type NeverAnswer } from '../maintenance/cautions/neverSteps.ts';
 import { foldName } from '../maintenance/machine.ts';
+import { answersTo } from '../maintenance/record/called.ts';
 import type { MachineRecord } from '../maintenance/record/record.ts';
 import { item, type Reply } from '../replies/reply.ts';
 import { machineName } from '../replies/wording/names.ts';
+import type { Names } from '../replies/wording/view.ts';
 import type { Scene } from './scene.ts';
 import type { Played } from './step.ts';
 
@@ -76,7 +78,7 @@ const DEGREES =
 export function machineNamed({ record, message }: Scene): MachineRecord | undefined {
   const words = ` ${foldName(message.text).replace(/[^\p{L}\p{N}#]+/gu, ' ')} `;
   const named = [...record.machines.values()].filter((machine) =>
-    [machine.name, ...machine.aliases].some((name) => words.includes(` ${foldName(name)} `)),
+    answersTo(machine).some((name) => words.includes(` ${name} `)),
   );
   return named.length === 1 ? named[0] : undefined;
 }
@@ -104,7 +106,7 @@ export function playNever(scene: Scene): Played | undefined {
   const answer = refused(scene);
   // a danger that is asked about gets the stop answer; "disable the thermal runaway" names none
   if (!answer || (scene.reading.safety.length > 0 && answer.topic !== 'bridge-protection')) return undefined;
-  const reply = neverReply(answer, machineNamed(scene));
+  const reply = neverReply(answer, scene, machineNamed(scene));
   return {
     steps: [{ act: { kind: 'ask', topic: 'how' }, outcome: 'answered', entries: [], reply }],
     caution: [],
@@ -114,12 +116,13 @@ export function playNever(scene: Scene): Played | undefined {
 
 function neverReply(
   { about, because, ask, notStated, before, after }: NeverAnswer,
+  scene: Names,
   machine?: MachineRecord,
 ): Reply {
   const sheet =
     notStated === undefined || !machine
       ? []
-      : [`${machineName(machine.name)}’s sheet does not state ${notStated}.`];
+      : [`${machineName(machine.name, scene)}’s sheet does not state ${notStated}.`];
   const lines = [
     `I won’t give steps for ${about}: ${because}.`,
     `Ask ${ask}.`,

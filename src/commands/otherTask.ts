@@ -33,7 +33,7 @@ export async function otherTaskQuestion(
   const { part: _part, ...rest } = deed;
   return open(scene, {
     field: 'task',
-    text: `${machineName(only.machine)}, not “${didIt(only.task)}” but what? Nothing is changed yet.`,
+    text: `${machineName(only.machine, scene)}, not “${didIt(only.task)}” but what? Nothing is changed yet.`,
     options: [
       ...tasks.map((value) => ({ value, label: capital(didIt(value)) })),
       { value: LEAVE, label: 'Leave it' },

@@ -3,6 +3,7 @@ import type { AskAct } from '../language/act.ts';
 import { machineDue } from '../maintenance/due/rows.ts';
 import { needsFinding } from '../maintenance/codes.ts';
 import { foldName } from '../maintenance/machine.ts';
+import { answersTo } from '../maintenance/record/called.ts';
 import type { MachineRecord } from '../maintenance/record/record.ts';
 import { list } from '../replies/format/list.ts';
 import { count, figure } from '../replies/format/number.ts';
@@ -80,8 +81,8 @@ function heldItems(scene: Scene): Item[] {
     hold
       ? [
           item(
-            bold(machineName(name)),
-            ` is held: ${list([hold.symptom, ...hold.also].map(symptomName))}, told by ${scene.personName(hold.since.by)} ${since(hold.since.at, scene)}. To lift it: a keeper says what was found and mended${needsFinding(hold.symptom) ? '' : `, or “false alarm on ${name}”`}.`,
+            bold(machineName(name, scene)),
+            ` is held: ${list([hold.symptom, ...hold.also].map(symptomName))}, told by ${scene.personName(hold.since.by)} ${since(hold.since.at, scene)}. To lift it: a keeper says what was found and mended${needsFinding(hold.symptom) ? '' : `, or “false alarm on ${machineName(name, scene)}”`}.`,
           ),
         ]
       : [],
@@ -91,9 +92,7 @@ function heldItems(scene: Scene): Item[] {
 
 const called = ({ record }: Scene, name: string): MachineRecord | undefined => {
   const wanted = foldName(name);
-  return [...record.machines.values()].find(
-    (machine) => machine.name === wanted || machine.aliases.some((alias) => foldName(alias) === wanted),
-  );
+  return [...record.machines.values()].find((machine) => answersTo(machine).includes(wanted));
 };
 
 function loadedOn(scene: Scene, name: string | undefined): Reply | undefined {
@@ -107,7 +106,7 @@ function loadedOn(scene: Scene, name: string | undefined): Reply | undefined {
       const what = loaded
         ? `${loaded.material ? materialName(loaded.material) : 'a spool of something'}${grams}, mounted ${since(loaded.mark.at, scene)}`
         : 'no record of what is loaded';
-      return item(bold(machineName(machine.name)), `: ${what}`);
+      return item(bold(machineName(machine.name, scene)), `: ${what}`);
     }),
   );
 }

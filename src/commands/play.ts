@@ -175,7 +175,8 @@ export function playAsk(scene: Scene, deed: Deed, field: 'until' | 'found'): Pla
 }
 
 /** The stop answer for each safety symptom that was spoken of, in whatever mood; first aid before all. */
-function cautionOf({ reading, record, workshop, person }: Scene, acts: readonly Said[]): string[] {
+function cautionOf(scene: Scene, acts: readonly Said[]): string[] {
+  const { reading, record, workshop, person } = scene;
   const keepers = workshop.people.filter((p) => p.role === 'keeper').map((p) => p.name);
   const tell = keepers.find((name) => name !== person.name);
   const over = new Set(
@@ -189,7 +190,9 @@ function cautionOf({ reading, record, workshop, person }: Scene, acts: readonly 
   const held = acts.flatMap(({ act }) =>
     act.kind === 'symptom' && isSafetySymptom(act.symptom) && act.machine !== undefined ? [act.machine] : [],
   );
-  const names = [...new Set(held)].filter((name) => record.machines.has(name)).map(machineName);
+  const names = [...new Set(held)]
+    .filter((name) => record.machines.has(name))
+    .map((name) => machineName(name, scene));
   const hold = names.length === 0 ? [] : [`${list(names)} ${names.length > 1 ? 'are' : 'is'} now held.`];
   return [...new Set([...(reading.injury ? injuryLines(reading.injuryKind) : []), ...stops, ...hold])];
 }

@@ -11,6 +11,7 @@ import { list } from '../replies/format/list.ts';
 import { hours } from '../replies/format/number.ts';
 import { dayMonth, weekdayName } from '../replies/format/date.ts';
 import { machineName, partName, symptomName, todo } from '../replies/wording/names.ts';
+import type { Names } from '../replies/wording/view.ts';
 import { question as worded } from '../replies/wording/questions.ts';
 import { dateWord } from '../replies/wording/view.ts';
 import { CONFIRM, LAST, LEAVE } from './answering.ts';
@@ -34,7 +35,9 @@ export function open({ message, because, saidAt }: Scene, asked: Open): OpenQues
 
 const machineOptions = (scene: Scene, names?: readonly string[]): Options => {
   const all = names ?? [...scene.record.machines.values()].filter((m) => !m.retired).map((m) => m.name);
-  return all.length > MOST_OPTIONS ? [] : all.map((name) => ({ value: name, label: machineName(name) }));
+  return all.length > MOST_OPTIONS
+    ? []
+    : all.map((name) => ({ value: name, label: machineName(name, scene) }));
 };
 
 /** One doubt holds all acts that hang on it. */
@@ -63,9 +66,9 @@ function about(deed: Deed): string[] {
 }
 
 /** What waits for an answer, in a few words: "Birch, 40 h run". */
-export function waitingWords({ pending, text }: OpenQuestion): string {
+export function waitingWords({ pending, text }: OpenQuestion, scene: Names): string {
   const words = pending.map((deed) => {
-    const where = 'machine' in deed && deed.machine !== undefined ? [machineName(deed.machine)] : [];
+    const where = 'machine' in deed && deed.machine !== undefined ? [machineName(deed.machine, scene)] : [];
     return [...where, ...about(deed)].join(', ');
   });
   const said = words.filter((word) => word !== '');
@@ -83,17 +86,20 @@ export function unclearQuestion(scene: Scene, index: number): OpenQuestion {
   const pending = doubt?.field === 'machine' ? deedsOf(doubt.acts ?? []) : [];
   return open(scene, {
     field: machine ? 'machine' : 'other',
-    text: doubtText(doubt, why),
+    text: doubtText(doubt, why, scene),
     options: pending.length > 0 || machine ? options : [],
     pending,
   });
 }
 
-const doubtText = (doubt: Doubt | undefined, why: string): string => {
+const doubtText = (doubt: Doubt | undefined, why: string, scene: Names): string => {
   if (doubt?.field === 'machine') {
     const said = doubt.said === undefined ? '' : `I know no “${doubt.said}”. `;
     return doubt.options.length > 0
-      ? `Was that ${list(doubt.options.map(machineName), 'or')}? Nothing is noted yet.`
+      ? `Was that ${list(
+          doubt.options.map((name) => machineName(name, scene)),
+          'or',
+        )}? Nothing is noted yet.`
       : `${said}Which machine was that? Nothing is noted yet.`;
   }
   // the reader gives its doubt as a question where one word would settle it
@@ -137,7 +143,7 @@ export function reasonQuestion(scene: Scene, entries: readonly Entry[]): OpenQue
   const [first] = silent;
   if (first?.kind !== 'swapped') return undefined;
   const several = scene.reading.acts.filter(({ act }) => act.kind === 'swap').length > 1;
-  const where = several ? ` on ${machineName(first.machine)}` : '';
+  const where = several ? ` on ${machineName(first.machine, scene)}` : '';
   return open(scene, {
     field: 'reason',
     text: `Why did the old ${partName(first.part)}${where} come out?`,
@@ -151,7 +157,7 @@ export function reasonQuestion(scene: Scene, entries: readonly Entry[]): OpenQue
 }
 
 export function untilQuestion(scene: Scene, deed: Deed, field: 'until' | 'found'): OpenQuestion {
-  const name = 'machine' in deed && deed.machine !== undefined ? machineName(deed.machine) : 'it';
+  const name = 'machine' in deed && deed.machine !== undefined ? machineName(deed.machine, scene) : 'it';
   if (field === 'found')
     return open(scene, {
       field,
@@ -217,7 +223,7 @@ export function foundConfirm(scene: Scene, release: ReleaseDeed, also: readonly 
   const why = hold ? ` (${symptomName(hold.symptom)}, told by ${scene.personName(hold.since.by)})` : '';
   return open(scene, {
     field: 'found',
-    text: `Lift the hold on ${machineName(machine)}${why} with this: “${release.found ?? ''}”?`,
+    text: `Lift the hold on ${machineName(machine, scene)}${why} with this: “${release.found ?? ''}”?`,
     options: [
       { value: CONFIRM, label: 'Yes, lift it' },
       { value: LEAVE, label: 'Leave it held' },

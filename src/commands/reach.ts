@@ -75,7 +75,8 @@ async function wordsOf(scene: Scene, batch: readonly Entry[]): Promise<string> {
   const ids = new Set(batch.map((entry) => (entry.kind === 'amended' ? entry.target : entry.id)));
   const facts = standing(family).filter((fact) => ids.has(fact.id));
   const told = facts.map((fact) => {
-    const where = 'machine' in fact && fact.machine !== undefined ? `${machineName(fact.machine)}: ` : '';
+    const where =
+      'machine' in fact && fact.machine !== undefined ? `${machineName(fact.machine, scene)}: ` : '';
     return `${where}${note(fact, scene)}`;
   });
   const when = capital(since(saidAt(batch), scene));

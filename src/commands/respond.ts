@@ -23,7 +23,7 @@ import { thenAsk } from './turns.ts';
 export async function respond(scene: Scene): Promise<Played> {
   const { message, conversation, reading } = scene;
   if (message.press) return playPress(scene, message.press);
-  const typed = typedPress(message, conversation);
+  const typed = typedPress(message, conversation, scene);
   if (typed) return playTyped(scene, typed);
   const alarm = falseAlarm(scene);
   if (alarm) return playDeeds(scene, alarm, {});

@@ -3,6 +3,7 @@ import type { Reading } from '../language/act.ts';
 import type { LocalCalendar } from '../maintenance/calendar.ts';
 import type { Instant } from '../maintenance/entry/entry.ts';
 import { foldName } from '../maintenance/machine.ts';
+import { calledIn } from '../maintenance/record/called.ts';
 import type { ShopRecord } from '../maintenance/record/record.ts';
 import type { Transaction } from '../store/store.ts';
 import type { Workshop } from '../workshop.ts';
@@ -52,7 +53,7 @@ export async function setScene(
     if (!press) return readAt(text, saidAt);
     return press.does === 'reread' ? readAt(press.text, press.saidAt) : NOTHING_READ;
   };
-  return {
+  const scene: Scene = {
     transaction,
     message,
     workshop,
@@ -65,9 +66,12 @@ export async function setScene(
     reading: reading(message),
     saidAt: message.press?.does === 'reread' ? message.press.saidAt : message.saidAt,
     record,
+    // asked of the record as it grows: a machine that is renamed is spoken of by its new name at once
+    calledAs: (machine) => calledIn(scene.record)(machine),
     lastSaid,
     entries: [],
   };
+  return scene;
 }
 
 /** What is said as of an earlier moment is a talk of its own: it must not cut short the one of the present. */

@@ -39,7 +39,7 @@ export function sweepQuestion(scene: Scene, deed: Deed, { sweeps }: WriteOptions
   const stay = safe === '' ? '' : ` ${capital(safe)} would stay: safety checks.`;
   return open(scene, {
     field: 'sweep',
-    text: `Put off everything on ${machineName(machine.name)}, or one task? Say which task; nothing is put off yet.${stay}`,
+    text: `Put off everything on ${machineName(machine.name, scene)}, or one task? Say which task; nothing is put off yet.${stay}`,
     options: yes('Everything but safety'),
     pending: [deed],
   });
@@ -56,7 +56,7 @@ export function baselineQuestion(
     .map((machine): Deed => ({ kind: 'state', machine: machine.name, tasks: ordinary(machine), ...on }));
   return open(scene, {
     field: 'sweep',
-    text: `All tasks of ${list(machines.map(({ name }) => machineName(name)))} count as done? Safety checks are left out: they are said one by one, by who did them. Nothing is noted yet.`,
+    text: `All tasks of ${list(machines.map(({ name }) => machineName(name, scene)))} count as done? Safety checks are left out: they are said one by one, by who did them. Nothing is noted yet.`,
     options: yes('Yes, all but safety'),
     pending,
   });

@@ -2,6 +2,7 @@
 import type { TrailStep } from './act.ts';
 import { settleAttributes } from './attributes.ts';
 import { isCommonWord, isPlainEnglish } from './english/words/common.ts';
+import { isTree } from './english/words/trees.ts';
 import { type Item, type Sense } from './item.ts';
 import { type Heads, lexicon } from './lexicon.ts';
 import { nameBook, readNumbers, settleNames, type NameBook } from './names.ts';
@@ -58,7 +59,7 @@ function ownTargets(): Map<string, number> {
 let ownIndex: SpellingIndex | undefined;
 
 export function createScanner(names: KnownNames): Scanner {
-  const book = nameBook(names, isCommonWord);
+  const book = nameBook(names, (word) => isCommonWord(word) && !isTree(word));
   ownIndex ??= indexSpelling(ownTargets());
   const namesIndex = indexSpelling(new Map([...book.words].map((word) => [word, 0])));
   const { known } = lexicon();

@@ -1,6 +1,5 @@
 /** The desk of one platform: takes in what arrives, and answers what cannot wait for a message. */
 import { foldName } from '../maintenance/machine.ts';
-import { ROOM } from '../maintenance/codes.ts';
 import type { Reply } from '../replies/reply.ts';
 import { buttonsOf } from '../replies/text.ts';
 import type { IncomingMessage } from '../commands/message.ts';
@@ -15,9 +14,7 @@ import { findPressable } from './pressed.ts';
 const MOST_IN_FORM = 25;
 
 async function machinesInUse({ bot, clock }: Works): Promise<string[]> {
-  const rows = await bot.due({ now: clock() });
-  const names = [...new Set(rows.map(({ machine }) => machine))];
-  return names.filter((name) => name !== ROOM).sort((a, b) => a.localeCompare(b));
+  return (await bot.machines({ now: clock() })).map(({ called }) => foldName(called));
 }
 
 /** Those that begin so before those that hold it somewhere. */
@@ -36,11 +33,14 @@ const homeMessage = (works: Works, platform: Platform, asker: Speaker): Incoming
 }); // prettier-ignore
 
 async function homeReply(works: Works, platform: Platform, asker: Speaker, machine?: string): Promise<Reply> {
-  if (machine === undefined) return (await works.bot.digest({ now: works.clock() })).reply;
+  const now = works.clock();
+  if (machine === undefined) return (await works.bot.digest({ now })).reply;
+  const said = foldName(machine);
+  const known = (await works.bot.machines({ now })).find(({ called }) => foldName(called) === said);
   return works.bot.glance(homeMessage(works, platform, asker), {
     kind: 'ask',
     topic: 'overdue',
-    machine: foldName(machine),
+    machine: known?.machine ?? said,
   });
 }
 

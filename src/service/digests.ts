@@ -1,10 +1,8 @@
 /** The morning digest: claimed and planned in one commit, once a platform and local day; brought up to date in place. */
-import type { Digest } from '../maintenance/due/digest.ts';
-import type { Reply } from '../replies/reply.ts';
 import { buttonsOf } from '../replies/text.ts';
 import { owedDigest } from '../schedule/digest.ts';
 import { channelIdOf, channelsOf } from './access.ts';
-import { digestPost, noteOf } from './digestPost.ts';
+import { digestPost, noteOf, type DigestNow } from './digestPost.ts';
 import { digestId } from './identity.ts';
 import { wordOf, type Works } from './parts.ts';
 import type { Platform } from './platform.ts';
@@ -46,13 +44,13 @@ async function planOn(works: Works, platform: Platform, date: string, named: str
 
 async function planDigest(works: Works, platform: Platform, date: string, channel: string): Promise<void> {
   const now = works.clock();
-  const { digest, reply } = await works.bot.digest({ now });
+  const current = await works.bot.digest({ now });
   const id = digestId(platform.name, date);
   const to = { platform: platform.name, space: platform.space() ?? '', channel, direct: false };
-  const note = noteOf(digest);
+  const note = noteOf(current.digest);
   const claimed = await works.store.transact(async ({ traffic }) => {
     if (!(await traffic.claimDigest({ platform: platform.name, date, post: id, at: now }))) return false;
-    const content = digestPost(reply, digest, note, platform.itemsWithButtons);
+    const content = digestPost(current, note, platform.itemsWithButtons);
     await planPost(
       traffic,
       { id, platform: platform.name, to, audience: 'place', reply: content, talk: talkOf(to), digest: note },
@@ -75,24 +73,19 @@ export async function refreshDigests(works: Works): Promise<void> {
     return claims.some((claim) => claim?.post !== undefined);
   });
   if (!posted) return;
-  const { digest, reply } = await works.bot.digest({ now });
-  for (const platform of works.platforms) await refreshOne(works, platform, date, { digest, reply });
+  const current = await works.bot.digest({ now });
+  for (const platform of works.platforms) await refreshOne(works, platform, date, current);
   works.postsChanged();
 }
 
-async function refreshOne(
-  works: Works,
-  platform: Platform,
-  date: string,
-  { digest, reply }: { digest: Digest; reply: Reply },
-): Promise<void> {
+async function refreshOne(works: Works, platform: Platform, date: string, current: DigestNow): Promise<void> {
   const now = works.clock();
   await works.store.transact(async ({ traffic }) => {
     const claim = await traffic.digestClaim(platform.name, date);
     const row = claim?.post === undefined ? undefined : await traffic.post(claim.post);
     const content = row && contentOf(row);
     if (!row || !content?.digest) return;
-    const shown = digestPost(reply, digest, content.digest, platform.itemsWithButtons, content.marks);
+    const shown = digestPost(current, content.digest, platform.itemsWithButtons, content.marks);
     const { outgoing } = content;
     const tokens = tokensFor(row.id, buttonsOf(shown));
     await traffic.saveButtons(buttonRows(shown, row.id, { talk: talkOf(outgoing.to) }, now, row.id));

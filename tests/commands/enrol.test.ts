@@ -249,10 +249,46 @@ describe('a changed file', () => {
   it('says that a name is still in use by a machine that is gone from the file', () => {
     const { enrol } = shop();
     enrol(file(WHOLE));
-    const renamed = file(WHOLE.replace('name: Birch', 'name: Willow').replace("['#2']", '[birch]'));
-    expect(enrol(renamed, at('2026-03-20T08:00:00')).notes).toEqual([
-      expect.stringContaining('birch is an alias of Willow now, and still the name of a machine on record'),
+    const given = file(`machines:\n${ROWAN.replace('    new: true', '    aliases: [birch]\n    new: true')}`);
+    expect(enrol(given, at('2026-03-20T08:00:00')).notes).toEqual([
+      expect.stringContaining('birch is an alias of Rowan now, and still the name of a machine on record'),
     ]);
+  });
+
+  it('renames a machine that has its old name among its aliases: its record goes on', () => {
+    const { enrol } = shop();
+    enrol(file(WHOLE));
+    const renamed = file(WHOLE.replace('name: Birch', 'name: Willow').replace("['#2']", "['#2', birch]"));
+    const result = enrol(renamed, at('2026-03-20T08:00:00'), file(WHOLE));
+    expect([result.changed, result.added, result.missing, result.notes]).toEqual([['birch'], [], [], []]);
+    expect(result.drafts).toMatchObject([{ kind: 'changed', machine: 'birch', set: { calledAs: 'Willow' } }]);
+    expect(enrol(renamed, at('2026-03-21T08:00:00'), renamed).drafts).toEqual([]);
+    // and back
+    const back = enrol(file(WHOLE), at('2026-03-22T08:00:00'), renamed);
+    expect(back.drafts).toMatchObject([{ kind: 'changed', machine: 'birch', set: { calledAs: 'Birch' } }]);
+  });
+
+  it('lets a name that was given in the chat stand against a file that says what it said before', () => {
+    const { enrol, say } = shop();
+    enrol(file(WHOLE));
+    say('2026-03-15T10:00:00', { kind: 'changed', machine: 'birch', set: { calledAs: 'Willow' } });
+    expect(enrol(file(WHOLE), at('2026-03-20T08:00:00'), file(WHOLE)).drafts).toEqual([]);
+  });
+
+  it('takes a machine of another name with another’s number for a new one', () => {
+    const { enrol } = shop();
+    enrol(file(WHOLE));
+    const result = enrol(file(WHOLE.replace('name: Birch', 'name: Willow')), at('2026-03-20T08:00:00'));
+    expect([result.added, result.missing]).toEqual([['willow'], ['birch']]);
+  });
+
+  it('keeps a name as its owner writes it', () => {
+    const { enrol } = shop();
+    const { drafts } = enrol(
+      file('machines:\n  - {name: MK2 left, build: {}}\n  - {name: Oak, build: {}}\n'),
+    );
+    expect(drafts).toMatchObject([{ machine: 'mk2 left', calledAs: 'MK2 left' }, { machine: 'oak' }]);
+    expect(drafts[1]).not.toHaveProperty('calledAs');
   });
 
   it('says that the first day of a machine is settled at enrolment', () => {

@@ -190,7 +190,7 @@ describe('a list of one machine', () => {
   it('says how to lift a hold that stands over it', async () => {
     await talk.say('smells like burning near juniper');
     expect(text(await talk.say("what's overdue on juniper?"))).toMatch(
-      /To lift it: .*“false alarm on juniper”/u,
+      /To lift it: .*“false alarm on Juniper”/u,
     );
   });
 });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { createReader } from '../../src/index.ts';
 import { actsOf, awkwardActs } from './support/workshop.ts';
 
 const machines = (acts: readonly object[]): unknown[] =>
@@ -32,6 +33,28 @@ describe('a name in its ordinary sense is no machine', () => {
     'juniper gin for everyone',
     'rowan is on holiday',
   ])('%s', (text) => expect(actsOf(text)).toEqual([]));
+});
+
+describe('a machine called after a tree that is everyday English', () => {
+  const read = createReader({
+    machines: ['willow', 'oak', 'ash', 'cherry'].map((name) => ({ name, aliases: [] })),
+    people: [],
+  });
+  const named = (text: string): unknown[] =>
+    machines(read(text, { date: '2026-03-11', minute: 900 }).acts.map(({ act }) => act));
+  it.each([
+    ['status willow', ['willow']],
+    ['history oak', ['oak']],
+    ['can willow run 20 h?', ['willow']],
+    ['oiled the rods willow', ['willow']],
+    ['ash and cherry dusted', ['ash', 'cherry']],
+  ])('%s', (text, expected) => expect(named(text)).toEqual(expected));
+  it.each([
+    'cherry juice all over the bench',
+    'an oak table for the office',
+    'oak veneer arrived',
+    'cut the ash planks',
+  ])('%s names none', (text) => expect(named(text)).toEqual([]));
 });
 
 describe('a workshop whose names are words', () => {

@@ -66,7 +66,7 @@ function ageOf(machine: MachineRecord, fitted: FittedPart, part: Part, scene: As
     ? `${hours(used)} over ${count(days, 'day')}, in since ${since}`
     : `in since before ${since}, at least ${hours(used)} and ${count(days, 'day')}`;
   return item(
-    bold(machineName(machine.name)),
+    bold(machineName(machine.name, scene)),
     ` ${partName(part)}${kind ? ` (${kind})` : ''}: ${known}${wearOf(machine, fitted, part, scene)}`,
   );
 }

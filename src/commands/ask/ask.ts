@@ -36,7 +36,7 @@ export async function answerAsk(scene: Scene, act: AskAct): Promise<Reply> {
   const { record } = scene;
   if (act.machine !== undefined && act.machine !== ROOM && !record.machines.has(act.machine))
     return {
-      sections: [{ items: [item(`I know no machine called “${machineName(act.machine)}”.`)] }],
+      sections: [{ items: [item(`I know no machine called “${machineName(act.machine, scene)}”.`)] }],
       buttons: [],
     };
   if (act.who !== undefined && NOT_BY_PERSON.has(act.topic))
@@ -48,7 +48,7 @@ export async function answerAsk(scene: Scene, act: AskAct): Promise<Reply> {
 }
 
 function askScene(scene: Scene, act: AskAct): AskScene {
-  const { record, workshop, calendar, today, message, person, personName, transaction } = scene;
+  const { record, workshop, calendar, today, message, person, personName, calledAs, transaction } = scene;
   const context = dueContext(scene);
   return {
     act,
@@ -69,6 +69,7 @@ function askScene(scene: Scene, act: AskAct): AskScene {
     },
     person: person.id,
     personName,
+    calledAs,
     personsNamed: async (name) =>
       (await transaction.post.peopleByName(foldName(name))).map((known) => known.id),
   };

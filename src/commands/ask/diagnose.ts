@@ -48,7 +48,7 @@ export const diagnose: Topic = (scene): Reply => {
     .filter((rule) => calledFor(rule, symptom))
     .toSorted(byNeglect(rows))
     .slice(0, MOST);
-  const where = machine ? `${machineName(machine.name)}, ` : '';
+  const where = machine ? `${machineName(machine.name, scene)}, ` : '';
   const items = looks.map((rule, i): Item => {
     const row = rows.find((r) => r.task === rule.task);
     const stands = row && standing(row) !== '' ? `, ${standing(row)}` : '';

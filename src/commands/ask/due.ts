@@ -50,7 +50,7 @@ function withinTime(rows: readonly DueRow[], time: number, scene: AskScene): Rep
     return {
       title: [
         ...title,
-        `: nothing fits; the shortest is ${todo(shortest.task)} on ${machineName(shortest.machine)}, about ${minutes(shortest.minutes)}.`,
+        `: nothing fits; the shortest is ${todo(shortest.task)} on ${machineName(shortest.machine, scene)}, about ${minutes(shortest.minutes)}.`,
       ],
       sections: [],
       buttons: [],
@@ -58,7 +58,7 @@ function withinTime(rows: readonly DueRow[], time: number, scene: AskScene): Rep
   }
   const items = chosen.map((row, i) =>
     rowItem(
-      [bold(machineName(row.machine)), `: ${lineOf(row, scene)}, about ${minutes(row.minutes)}`],
+      [bold(machineName(row.machine, scene)), `: ${lineOf(row, scene)}, about ${minutes(row.minutes)}`],
       row,
       i,
     ),
@@ -68,7 +68,7 @@ function withinTime(rows: readonly DueRow[], time: number, scene: AskScene): Rep
   );
   const note = tooLong.map((row) =>
     item(
-      `Takes longer, and should not wait: ${todo(row.task)} on ${machineName(row.machine)} (about ${minutes(row.minutes)}).`,
+      `Takes longer, and should not wait: ${todo(row.task)} on ${machineName(row.machine, scene)} (about ${minutes(row.minutes)}).`,
     ),
   );
   return {
@@ -87,14 +87,18 @@ export const due: Topic = (scene): Reply => {
   const rows = scene
     .rows(machine)
     .filter((row) => !notAsked(scene.act, row.task) && !isRoomLine(row) && falls(row, scene));
-  const where = machine === undefined ? '' : `${machineName(machine)}, `;
+  const where = machine === undefined ? '' : `${machineName(machine, scene)}, `;
   const heading = `${where}${machine === undefined ? spanWords(scene) : spanWords(scene).replace(/^D/u, 'd')}`;
   if (rows.length === 0) return { title: [bold(heading), ': nothing.'], sections: [], buttons: [] };
   if (scene.act.minutes !== undefined) return withinTime(rows, scene.act.minutes, scene);
   const { shown, more } = shortened(rows, MOST);
   const items = shown.map((row, i) => {
     const line = lineOf(row, scene);
-    return rowItem(machine === undefined ? [bold(machineName(row.machine)), `: ${line}`] : [line], row, i);
+    return rowItem(
+      machine === undefined ? [bold(machineName(row.machine, scene)), `: ${line}`] : [line],
+      row,
+      i,
+    );
   });
   const work = rows.reduce((sum, row) => sum + row.minutes, 0);
   return {

@@ -12,9 +12,10 @@ const EXAMPLE = { widthMm: 6, spanMm: 150 };
 
 const value = (figure: Figure<number>): number | undefined => (figure.ok ? figure.value : undefined);
 
-function belt({ act, record }: AskScene): Item[] {
+function belt(scene: AskScene): Item[] {
+  const { act, record } = scene;
   const crossed = act.machine !== undefined && record.machines.get(act.machine)?.build.belts === 'crossed';
-  const where = act.machine === undefined ? 'The manual' : `${machineName(act.machine)}’s manual`;
+  const where = act.machine === undefined ? 'The manual' : `${machineName(act.machine, scene)}’s manual`;
   const massKgPerM = value(beltMass(EXAMPLE.widthMm)) ?? 0;
   const [low, high] = [USUAL_TENSION_N.from, USUAL_TENSION_N.to].map((tensionN) =>
     value(pitchForTension({ tensionN, massKgPerM, spanMm: EXAMPLE.spanMm })),

@@ -28,7 +28,7 @@ function lineOf(machine: MachineRecord, scene: AskScene): Item[] {
     ...(putOff.length > 0 ? [`put off: ${list(putOff.map((row) => todo(row.task)))}`] : []),
     ...safety.map(dueLine),
   ];
-  return words.length === 0 ? [] : [item(bold(machineName(machine.name)), `: ${words.join(' · ')}`)];
+  return words.length === 0 ? [] : [item(bold(machineName(machine.name, scene)), `: ${words.join(' · ')}`)];
 }
 
 const MOST_TODAY = 12;
@@ -42,7 +42,8 @@ async function today(scene: AskScene): Promise<Item[]> {
     MOST_TODAY,
   );
   const items = shown.map((fact) => {
-    const machine = 'machine' in fact && fact.machine !== undefined ? `${machineName(fact.machine)}: ` : '';
+    const machine =
+      'machine' in fact && fact.machine !== undefined ? `${machineName(fact.machine, scene)}: ` : '';
     return item(`${machine}${note(fact, scene)} (${scene.personName(fact.by)})`);
   });
   return more > 0 ? [...items, item(moreOf(more))] : items;

@@ -4,8 +4,11 @@ import { bold, item, type Reply } from '../../replies/reply.ts';
 import { machineName } from '../../replies/wording/names.ts';
 import type { Topic } from './topic.ts';
 
-export const help: Topic = ({ record, workshop }): Reply => {
-  const names = [...record.machines.values()].filter((m) => !m.retired).map((m) => machineName(m.name));
+export const help: Topic = (scene): Reply => {
+  const { record, workshop } = scene;
+  const names = [...record.machines.values()]
+    .filter((m) => !m.retired)
+    .map((m) => machineName(m.name, scene));
   const one = names[0] ?? 'the printer';
   const two = names[1] ?? one;
   const keepers = workshop.people.filter((p) => p.role === 'keeper').map((p) => p.name);

@@ -72,7 +72,8 @@ function shown(entry: Entry, scene: AskScene): boolean {
 
 function lineOf(entry: Entry, scene: AskScene): Item {
   const machine = 'machine' in entry && entry.machine !== undefined ? entry.machine : undefined;
-  const named = scene.act.machine === undefined && machine !== undefined ? `${machineName(machine)}, ` : '';
+  const named =
+    scene.act.machine === undefined && machine !== undefined ? `${machineName(machine, scene)}, ` : '';
   const date = capital(dateWord(scene.calendar.dateOf(entry.at), scene).replace(/^on /u, ''));
   const unsure = entry.precision === 'about' ? ' or so' : '';
   return item(`${date}${unsure}, ${scene.personName(entry.by)}: ${named}${note(entry, scene)}`);
@@ -91,7 +92,7 @@ export const history: Topic = async (scene): Promise<Reply> => {
     ...(more > 0 ? [item(`${moreOf(more)} before that`)] : []),
   ];
   return {
-    ...(machine === undefined ? {} : { title: [bold(machineName(machine)), ', the latest first:'] }),
+    ...(machine === undefined ? {} : { title: [bold(machineName(machine, scene)), ', the latest first:'] }),
     sections: [{ items }],
     buttons: [],
   };

@@ -70,7 +70,10 @@ export const how: Topic = (scene): Reply | Promise<Reply> => {
   if (task === undefined) return help(scene);
   const { machine: name } = scene.act;
   const build = name === undefined ? {} : (scene.record.machines.get(name)?.build ?? {});
-  const head = [bold(capital(todo(task))), ...(name === undefined ? [] : [` on ${machineName(name)}`])];
+  const head = [
+    bold(capital(todo(task))),
+    ...(name === undefined ? [] : [` on ${machineName(name, scene)}`]),
+  ];
   const answer = howTo(task, build);
   return answer.kind === 'steps' ? stepsReply(answer, build, head) : noSteps(answer, head);
 };

@@ -43,7 +43,7 @@ export const next: Topic = (scene): Reply => {
   const rows = askedRows(scene, tasks);
   if (rows.length === 0) return { sections: [{ items: [nothingPlanned(scene, tasks)] }], buttons: [] };
   const items = rows.map((row, i): Item =>
-    rowItem([bold(machineName(row.machine)), `: ${lineOf(row, scene)}`], row, i),
+    rowItem([bold(machineName(row.machine, scene)), `: ${lineOf(row, scene)}`], row, i),
   );
   const [only, ...others] = rows;
   const because = only && others.length === 0 ? [item(`Why: ${why(only, scene)}`)] : [];
@@ -57,9 +57,10 @@ function askedRows({ rows, act }: AskScene, tasks: readonly Task[]): readonly Du
   return own.length > 0 || act.part === undefined ? own : all.filter((row) => row.rule.part === act.part);
 }
 
-const nothingPlanned = ({ act }: AskScene, tasks: readonly Task[]): Item => {
+const nothingPlanned = (scene: AskScene, tasks: readonly Task[]): Item => {
+  const { act } = scene;
   const what = act.part !== undefined ? partName(act.part) : tasks[0] === undefined ? 'that' : todo(tasks[0]);
-  const where = act.machine === undefined ? 'No machine here' : machineName(act.machine);
+  const where = act.machine === undefined ? 'No machine here' : machineName(act.machine, scene);
   return item(`${where} has no planned date for “${what}”: it is done when its condition asks for it.`);
 };
 
@@ -75,7 +76,7 @@ function overall(scene: AskScene): Reply {
     .toSorted((a, b) => dayOf(a) - dayOf(b));
   const { shown, more } = shortened(rows, MOST);
   const items = shown.map((row, i) =>
-    rowItem([bold(machineName(row.machine)), `: ${lineOf(row, scene)}`], row, i),
+    rowItem([bold(machineName(row.machine, scene)), `: ${lineOf(row, scene)}`], row, i),
   );
   return {
     sections: [

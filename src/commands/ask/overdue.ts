@@ -80,17 +80,17 @@ function oneMachine(name: string, all: readonly DueRow[], scene: AskScene): Repl
     { items: roomLines(all) },
     { items: noRecord(rows, name) },
   ];
-  return { title: [bold(machineName(name)), `: ${tally(rows)}.`], sections, buttons: [] };
+  return { title: [bold(machineName(name, scene)), `: ${tally(rows)}.`], sections, buttons: [] };
 }
 
-function wholeRoom(rows: readonly DueRow[]): Reply {
+function wholeRoom(rows: readonly DueRow[], scene: AskScene): Reply {
   const late = inState(rows, 'overdue');
   if (late.length === 0)
     return { title: ['Nothing is overdue.'], sections: [{ items: noRecord(rows) }], buttons: [] };
   const groups = byMachine(late);
   const { shown, more } = shortened([...groups], MOST_LATE);
   const items = shown.map(([machine, of]) =>
-    item(bold(machineName(machine)), `: ${of.map(dueLine).join(' · ')}`),
+    item(bold(machineName(machine, scene)), `: ${of.map(dueLine).join(' · ')}`),
   );
   return {
     title: [bold(`${late.length} overdue`), ` on ${count(groups.size, 'machine')}.`],
@@ -103,6 +103,9 @@ export const overdue: Topic = (scene): Reply => {
   const { machine } = scene.act;
   const rows = scene.rows(machine).filter((row) => !notAsked(scene.act, row.task));
   return machine === undefined
-    ? wholeRoom(rows.filter((row) => !isRoomLine(row)))
+    ? wholeRoom(
+        rows.filter((row) => !isRoomLine(row)),
+        scene,
+      )
     : oneMachine(machine, rows, scene);
 };

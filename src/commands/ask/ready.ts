@@ -82,12 +82,12 @@ function troubleWords(machine: MachineRecord, scene: AskScene): string[] {
 }
 
 /** What is left on the spool by the logs, beside what the job takes. */
-function spoolWords(machine: MachineRecord, job: number | undefined): string[] {
+function spoolWords(machine: MachineRecord, job: number | undefined, scene: AskScene): string[] {
   const { loaded, totals, nozzle } = machine;
   const wants = job === undefined ? '' : `; the job takes ${figure(job, 0)} g`;
   if (!loaded) return job === undefined ? [] : [`No record of what is loaded${wants}`];
   const name = loaded.material ? materialName(loaded.material) : 'a spool of something';
-  const wear = loaded.material && job !== undefined ? spoolWear(machine, loaded.material, job, 'this job') : [];
+  const wear = loaded.material && job !== undefined ? spoolWear(machine, loaded.material, job, 'this job', scene) : [];
   if (loaded.grams === undefined) return [`Loaded: ${name}, its weight not on record${wants}`, ...wear];
   const ran = loaded.material
     ? gramsBetween(loaded.mark.totals, totals, loaded.material, usualRate(nozzle))
@@ -104,7 +104,7 @@ function title(machine: MachineRecord, job: Job, scene: AskScene): string {
     job.to > job.from
       ? ` to ${dateWord(dateOfDay(job.to), scene)}${timeSaid(scene.said) === undefined ? ' at the latest' : ''}`
       : '';
-  return `${machineName(machine.name)}${job.hours > 0 ? `, ${hours(job.hours)}` : ''}${from}${to}`;
+  return `${machineName(machine.name, scene)}${job.hours > 0 ? `, ${hours(job.hours)}` : ''}${from}${to}`;
 }
 
 export const ready: Topic = (scene): Reply => {
@@ -119,7 +119,7 @@ export const ready: Topic = (scene): Reply => {
   ];
   const lines = [
     ...(open.length > 0 ? open : ['Nothing open in the records.']),
-    ...spoolWords(machine, scene.act.grams ?? gramsSaid(scene.said)),
+    ...spoolWords(machine, scene.act.grams ?? gramsSaid(scene.said), scene),
     'Whether it may run unattended is your workshop’s rule; I cannot tell you.',
   ];
   return {

@@ -74,14 +74,18 @@ function inShort(machine: MachineRecord, scene: AskScene): Item {
     ...(open.length > 0 ? [`noticed: ${list(open)}`] : []),
     tally(scene.rows(machine.name).filter((row) => !isRoomLine(row))),
   ];
-  return item(bold(machineName(machine.name)), `: ${words.join(' · ')}`);
+  return item(bold(machineName(machine.name, scene)), `: ${words.join(' · ')}`);
 }
 
 export const status: Topic = (scene): Reply => {
   const machines = machinesOf(scene);
   const [only] = machines;
   if (scene.act.machine !== undefined && only)
-    return { title: [bold(machineName(only.name))], sections: [{ items: inFull(only, scene) }], buttons: [] };
+    return {
+      title: [bold(machineName(only.name, scene))],
+      sections: [{ items: inFull(only, scene) }],
+      buttons: [],
+    };
   return {
     title: [bold(count(machines.length, 'machine')), '.'],
     sections: [{ items: machines.map((m) => inShort(m, scene)) }],

@@ -1,29 +1,27 @@
 /** What every answer to a question can look at. Nothing here writes. */
 import type { AskAct } from '../../language/act.ts';
-import { dateOfDay, type Day, type LocalCalendar } from '../../maintenance/calendar.ts';
+import { dateOfDay } from '../../maintenance/calendar.ts';
 import { partReplacedBy, ROOM, type Task } from '../../maintenance/codes.ts';
 import type { DueRow } from '../../maintenance/due/row.ts';
 import type { Instant, LocalDate } from '../../maintenance/entry/entry.ts';
 import type { MachineRecord, ShopRecord } from '../../maintenance/record/record.ts';
 import type { Reply } from '../../replies/reply.ts';
+import type { View } from '../../replies/wording/view.ts';
 import type { JournalReader } from '../../store/journal.ts';
 import type { Workshop } from '../../workshop.ts';
 
-export interface AskScene {
+export interface AskScene extends View {
   act: AskAct;
   /** The whole message, for what the reading has no field for; empty behind a button. */
   said: string;
   record: ShopRecord;
   workshop: Workshop;
-  calendar: LocalCalendar;
   now: Instant;
-  today: Day;
   journal: JournalReader;
   /** Due rows of one machine (or `room`), or of all. */
   rows: (machine?: string) => readonly DueRow[];
   /** The speaker's person id. */
   person: string;
-  personName: (id: string) => string;
   personsNamed: (name: string) => Promise<readonly string[]>;
 }
 

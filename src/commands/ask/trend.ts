@@ -45,7 +45,7 @@ export const trend: Topic = async (scene): Promise<Reply> => {
   const [ranNow, ranBefore] = [ran(middle, today), ran(middle - span, middle - 1)];
   const what = act.symptom === undefined ? 'trouble' : symptomName(act.symptom);
   const per = (n: number, h: number): string => (h > 0 ? `, ${figure((n / h) * 100, 1)} in 100 h` : '');
-  const name = act.machine === undefined ? 'All machines' : machineName(act.machine);
+  const name = act.machine === undefined ? 'All machines' : machineName(act.machine, scene);
   return {
     title: [bold(`${name}, ${what}`)],
     sections: [

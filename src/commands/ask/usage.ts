@@ -49,7 +49,7 @@ function lineOf(machine: MachineRecord, scene: AskScene): Item {
     ...ran,
     ...(filament.length > 0 ? [`weighed: ${list(filament)}`] : []),
   ];
-  return item(bold(machineName(machine.name)), `: ${words.join(' · ')}`);
+  return item(bold(machineName(machine.name, scene)), `: ${words.join(' · ')}`);
 }
 
 export const usage: Topic = (scene): Reply => {

@@ -3,9 +3,11 @@ import { ROOM } from '../../maintenance/codes.ts';
 import type { LocalCalendar } from '../../maintenance/calendar.ts';
 import type { Entry, EntryOf, Instant } from '../../maintenance/entry/entry.ts';
 import type { Build } from '../../maintenance/machine.ts';
+import { calledIn } from '../../maintenance/record/called.ts';
 import type { MachineRecord, ShopRecord } from '../../maintenance/record/record.ts';
 import { findItem } from '../../maintenance/record/shelf.ts';
 import { intervalWords, note } from '../../replies/wording/noted.ts';
+import { titled } from '../../replies/wording/names.ts';
 import type { Workshop } from '../../workshop.ts';
 import { sameContent } from './facts.ts';
 
@@ -41,7 +43,12 @@ export function changesOf(workshop: Workshop, entries: readonly Entry[], before:
 function wordsOf(entry: Entry, before: Before): string[] {
   if (entry.kind === 'changed') return factWords(entry, before.shop.machines.get(entry.machine));
   const today = before.calendar.dayOf(before.now);
-  const said = note(entry, { calendar: before.calendar, today, personName: (id) => id });
+  const said = note(entry, {
+    calendar: before.calendar,
+    today,
+    personName: (id) => id,
+    calledAs: calledIn(before.shop),
+  });
   return [`${said}${wasWords(entry, before.shop)}`];
 }
 
@@ -58,7 +65,11 @@ function wasWords(entry: Entry, shop: ShopRecord): string {
 
 function factWords({ set }: EntryOf<'changed'>, record: MachineRecord | undefined): string[] {
   const aliases = set.aliases ? [`aliases: ${shown(record?.aliases)} -> ${shown(set.aliases)}`] : [];
-  return [...(set.build ? buildWords(record?.build ?? {}, set.build) : []), ...aliases];
+  const called =
+    set.calledAs === undefined
+      ? []
+      : [`name: ${record?.calledAs ?? titled(record?.name ?? '')} -> ${set.calledAs}`];
+  return [...called, ...(set.build ? buildWords(record?.build ?? {}, set.build) : []), ...aliases];
 }
 
 /** Feature by feature: "feed: bowden -> direct". */

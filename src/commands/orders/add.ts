@@ -1,5 +1,6 @@
 /** "We got another one like hazel, call it willow": its build is copied, and only what varies is asked. */
 import type { Deed } from '../../maintenance/decide/deed.ts';
+import { canonicalName } from '../../maintenance/decide/scene.ts';
 import { foldName, type Build } from '../../maintenance/machine.ts';
 import { machineDue } from '../../maintenance/due/rows.ts';
 import type { DueRow } from '../../maintenance/due/row.ts';
@@ -23,13 +24,12 @@ function missing(scene: Scene, order: Add, first: number): Carried | undefined {
   const ask = (field: 'name' | 'other' | 'hours' | 'fitted', text: string, options: { value: string; label: string }[] = []): Carried =>
     askFor(scene, order, deed, first, { field, text, options });
   if (name === undefined) return ask('name', 'What is it called?');
-  const taken = scene.record.machines.get(foldName(name));
-  if (taken?.enrolled && !taken.retired)
-    return ask('name', `There is a machine called ${machineName(taken.name)} already. What is the new one called?`);
+  const taken = holderOf(name, scene);
+  if (taken !== undefined) return ask('name', `${taken} What is the new one called?`);
   if (like === undefined)
     return askMachine(scene, order, deed, first, `Which machine is ${capital(name)} built like? A build of its own goes into the workshop file.`);
   if (condition === undefined && hours === undefined)
-    return ask('other', `${capital(name)}, built like ${machineName(like)}: new or used?`, [
+    return ask('other', `${capital(name)}, built like ${machineName(like, scene)}: new or used?`, [
       { value: 'new', label: 'New' },
       { value: 'used', label: 'Used' },
     ]);
@@ -39,6 +39,16 @@ function missing(scene: Scene, order: Add, first: number): Carried | undefined {
   return undefined;
 } // prettier-ignore
 
+/** Who has that name, now or before: an old name is still understood. */
+function holderOf(name: string, scene: Scene): string | undefined {
+  const machine = scene.record.machines.get(canonicalName(name, scene.record));
+  if (!machine?.enrolled || machine.retired) return undefined;
+  const called = machineName(machine.name, scene);
+  return foldName(called) === foldName(name)
+    ? `There is a machine called ${called} already.`
+    : `${capital(name)} is another name of ${called}.`;
+}
+
 function askNozzle(
   scene: Scene,
   { like = '', name = '' }: Add,
@@ -46,7 +56,9 @@ function askNozzle(
 ): Carried {
   const own = describeNozzle(scene.record.machines.get(like)?.nozzle ?? {});
   return ask('fitted', `Which nozzle is in ${capital(name)}?`, [
-    ...(own === undefined ? [] : [{ value: own, label: `${capital(own)}, like ${machineName(like)}` }]),
+    ...(own === undefined
+      ? []
+      : [{ value: own, label: `${capital(own)}, like ${machineName(like, scene)}` }]),
     { value: 'unknown', label: 'Not known' },
   ]);
 }
@@ -71,7 +83,7 @@ async function enrolled(scene: Scene, order: Add, first: number): Promise<Carrie
   const record = scene.record.machines.get(deed.machine);
   if (!record || carried.steps.some(({ outcome }) => outcome !== 'written')) return carried;
   const rows = machineDue(record, dueContext(scene), scene.record.room);
-  return { ...carried, aside: `${start(rows)} ${ages(order, record.name)}` };
+  return { ...carried, aside: `${start(rows)} ${ages(order, record.name, scene)}` };
 }
 
 /** What a machine that has just come needs before it is trusted; the rest waits for its first dates. */
@@ -83,7 +95,7 @@ function start(rows: readonly DueRow[]): string {
   return `First: ${list(words)}.`;
 }
 
-const ages = ({ condition, like = '' }: Add, name: string): string =>
+const ages = ({ condition, like = '' }: Add, name: string, scene: Scene): string =>
   condition === 'new'
-    ? `Its build is ${machineName(like)}’s; all its tasks count from today.`
-    : `Its build is ${machineName(like)}’s; the ages of its parts are unknown. When it has been gone over: “all fine on ${name} as of today”.`;
+    ? `Its build is ${machineName(like, scene)}’s; all its tasks count from today.`
+    : `Its build is ${machineName(like, scene)}’s; the ages of its parts are unknown. When it has been gone over: “all fine on ${machineName(name, scene)} as of today”.`;

@@ -45,12 +45,13 @@ const named = (tasks: readonly Task[]): string => {
   return list([...shown, ...(more > 0 ? [`${more} more`] : [])]);
 };
 
-function difference(before: MachineRecord, { record }: Scene): string {
+function difference(before: MachineRecord, scene: Scene): string {
+  const { record } = scene;
   const [was, is] = [tasksOf(before), tasksOf(record.machines.get(before.name))];
   const come = [...is].filter((task) => !was.has(task));
   const gone = [...was].filter((task) => !is.has(task));
   return [
-    ...(come.length > 0 ? [`${machineName(before.name)} has now also: ${named(come)}.`] : []),
+    ...(come.length > 0 ? [`${machineName(before.name, scene)} has now also: ${named(come)}.`] : []),
     ...(gone.length > 0 ? [`No longer asked: ${named(gone)}.`] : []),
   ].join(' ');
 }

@@ -29,7 +29,7 @@ export const FALSE_ALARM: Carrier<'falseAlarm'> = {
       return askMachine(scene, order, { kind: 'release', falseAlarm: true }, first, 'On which machine was it a false alarm?');
     if (held.length === 0) return carryDeeds(scene, order.machines.map(release), first);
     if (order.said || order.confirmed) return carryDeeds(scene, held.map(({ name }) => release(name)), first);
-    const names = list(held.map(({ name }) => machineName(name)));
+    const names = list(held.map(({ name }) => machineName(name, scene)));
     const stays = `${names} ${held.length > 1 ? 'stay' : 'stays'} held until someone has looked.`;
     return askFor(scene, order, release(held[0]?.name ?? ''), first, {
       field: 'other',
@@ -79,11 +79,11 @@ const withQuestion = (told: Carried, asking: Carried['asking'], aside: string): 
 const whyNot = ({ name, hold }: MachineRecord, scene: Scene): string =>
   hold === undefined
     ? ''
-    : `${machineName(name)} stays held: ${symptomName(hold.symptom)}, told by ${scene.personName(hold.since.by)} ${since(hold.since.at, scene)}. What was replaced or mended, and by whom, is still missing.`;
+    : `${machineName(name, scene)} stays held: ${symptomName(hold.symptom)}, told by ${scene.personName(hold.since.by)} ${since(hold.since.at, scene)}. What was replaced or mended, and by whom, is still missing.`;
 
 /** A member's word is kept for the keeper who lifts the hold. */
 function byKeeper({ name, hold }: MachineRecord, scene: Scene): string {
   const keepers = scene.workshop.people.filter((p) => p.role === 'keeper').map((p) => p.name);
   const what = hold && isSafetySymptom(hold.symptom) ? ` for ${symptomName(hold.symptom)}` : '';
-  return `${machineName(name)} stays held${what}: a keeper lifts it${keepers.length > 0 ? ` (${list(keepers, 'or')})` : ''}, with what was found, what was replaced and by whom. Your words are kept for that.`;
+  return `${machineName(name, scene)} stays held${what}: a keeper lifts it${keepers.length > 0 ? ` (${list(keepers, 'or')})` : ''}, with what was found, what was replaced and by whom. Your words are kept for that.`;
 }

@@ -4,14 +4,23 @@ import { dayOfDate } from '../../maintenance/calendar.ts';
 import type { Deed } from '../../maintenance/decide/deed.ts';
 import { foldName } from '../../maintenance/machine.ts';
 import type { MachineRecord } from '../../maintenance/record/record.ts';
-import { capital, list } from '../../replies/format/list.ts';
+import { list } from '../../replies/format/list.ts';
 import { hours } from '../../replies/format/number.ts';
-import { machineName, partName } from '../../replies/wording/names.ts';
+import { machineName, partName, titled } from '../../replies/wording/names.ts';
 import { dateWord } from '../../replies/wording/view.ts';
 import { CONFIRM, LEAVE } from '../answering.ts';
 import type { Scene } from '../scene.ts';
 import { baselineQuestion } from '../sweep.ts';
-import { always, askFor, askMachine, carryDeeds, machinesMeant, recordsOf, type Carrier } from './order.ts';
+import {
+  always,
+  askFor,
+  askMachine,
+  carryDeeds,
+  machinesMeant,
+  recordsOf,
+  type Carried,
+  type Carrier,
+} from './order.ts';
 
 /** From so many machines on it is the room that is spoken of. */
 const MANY = 3;
@@ -54,17 +63,18 @@ export const RENAME: Carrier<'rename'> = {
     const deed = { kind: 'change', set: {}, ...(machine === undefined ? {} : { machine }) } as const;
     if (machine === undefined) return askMachine(scene, order, deed, first, 'Which machine gets another name?');
     if (name === undefined)
-      return askFor(scene, order, deed, first, { field: 'name', text: `What is ${machineName(machine)} called from now on?`, options: [] });
+      return askFor(scene, order, deed, first, { field: 'name', text: `What is ${machineName(machine, scene)} called from now on?`, options: [] });
     const [record] = recordsOf(scene, [machine]);
-    const aliases = [...new Set([...(record?.aliases ?? []), foldName(name)])];
-    const carried = await carryDeeds(scene, [{ ...deed, machine, set: { aliases } }], first);
-    const wrote = carried.steps.some(({ outcome }) => outcome === 'written');
-    const shown = capital(name);
-    return wrote
-      ? { ...carried, aside: `${shown} is understood for ${machineName(machine)} from now on. Lists go on saying ${machineName(machine)}: the record hangs on the name that it began with.` }
-      : carried;
+    const before = machineName(machine, scene);
+    const was = record?.calledAs === undefined ? [] : [foldName(record.calledAs)];
+    const aliases = [...new Set([...(record?.aliases ?? []), ...was])].filter((alias) => alias !== machine);
+    const set = { calledAs: titled(name.trim()), ...(was.length > 0 ? { aliases } : {}) };
+    const carried = await carryDeeds(scene, [{ ...deed, machine, set }], first);
+    return wrote(carried) ? { ...carried, aside: `Its record goes on, and “${before}” is still understood.` } : carried;
   },
 }; // prettier-ignore
+
+const wrote = ({ steps }: Carried): boolean => steps.some(({ outcome }) => outcome === 'written');
 
 export const RETIRE: Carrier<'retire'> = {
   takes: (_, { machines }) => machines.length > 0,
@@ -88,7 +98,7 @@ export const RETIRE: Carrier<'retire'> = {
 
 /** What to think of before it goes. */
 function leaving(machine: MachineRecord, scene: Scene, on: string | undefined): string {
-  const name = machineName(machine.name);
+  const name = machineName(machine.name, scene);
   const when = on === undefined ? '' : ` ${dateWord(on, scene)}`;
   const parts = worthKeeping(machine);
   const keep = parts.length === 0 ? '' : ` Parts to keep first? ${list(parts)}.`;

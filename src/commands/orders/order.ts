@@ -88,7 +88,9 @@ export function askMachine(
 ): Carried {
   const names = [...scene.record.machines.values()].filter((m) => !m.retired).map((m) => m.name);
   const options =
-    names.length > MOST_OPTIONS ? [] : names.map((name) => ({ value: name, label: machineName(name) }));
+    names.length > MOST_OPTIONS
+      ? []
+      : names.map((name) => ({ value: name, label: machineName(name, scene) }));
   return askFor(scene, order, deed, first, { field: 'machine', text, options });
 }
 

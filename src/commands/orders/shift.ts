@@ -73,7 +73,7 @@ export const BLAME: Carrier<'blame'> = {
     const facts = (await told(journal, { machine, asOf: scene.message.now, limit: 20 })).filter(isTelling);
     const items = facts.slice(0, LAST).map((fact) => item(`${capital(dateWord(scene.calendar.dateOf(fact.at), scene).replace(/^on /u, ''))}: ${note(fact, scene)}`)); // prettier-ignore
     return answered(ask, {
-      title: [bold(machineName(machine)), ', what was written last:'],
+      title: [bold(machineName(machine, scene)), ', what was written last:'],
       sections: [{ items: items.length > 0 ? items : [item('Nothing yet.')] }],
       buttons: [],
     });

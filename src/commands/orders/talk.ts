@@ -16,7 +16,7 @@ import { always, answered, askFor, carryDeeds, machinesMeant, recordsOf, type Ca
 
 /** Why nobody should start it, as far as the records know. */
 function inTheWay({ name, opened, hold, down }: MachineRecord, scene: Scene): string[] {
-  const who = machineName(name);
+  const who = machineName(name, scene);
   const by = (mark: { by: string; at: number }): string =>
     `${scene.personName(mark.by)} since ${since(mark.at, scene)}`;
   return [
@@ -51,8 +51,8 @@ export const QUIET: Carrier<'quiet'> = {
   takes: always,
   async carry(scene, { machines, tasks }, first) {
     if (tasks.length === 0) {
-      const name = machines[0] ?? 'it';
-      return { steps: [], aside: `Which task on ${list(machines.map(machineName))}? To have nothing asked of it at all: “${name} is out of use”.` };
+      const name = machines[0] === undefined ? 'it' : machineName(machines[0], scene);
+      return { steps: [], aside: `Which task on ${list(machines.map((name) => machineName(name, scene)))}? To have nothing asked of it at all: “${name} is out of use”.` };
     }
     const all = [...scene.record.machines.values()].filter((m) => !m.retired);
     const where = machines.length > 0 ? recordsOf(scene, machines) : all;
@@ -85,7 +85,7 @@ export const WHICH_ALL: Carrier<'whichAll'> = {
     const all = new Set(pending.flatMap((deed) => ('machine' in deed ? [deed.machine] : []))).size;
     const asked = askFor(scene, order, any, first, {
       field: 'other',
-      text: `${capital(list(tasks))}: ${list(order.named.map(machineName))}, or all ${all}? Not noted yet.`,
+      text: `${capital(list(tasks))}: ${list(order.named.map((name) => machineName(name, scene)))}, or all ${all}? Not noted yet.`,
       options: [
         { value: 'these', label: order.named.length === 1 ? 'Only this one' : `These ${order.named.length === 2 ? 'two' : order.named.length}` },
         { value: 'all', label: `All ${all}` },

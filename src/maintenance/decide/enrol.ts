@@ -3,6 +3,7 @@ import { dayOfDate, isDate } from '../calendar.ts';
 import { ROOM } from '../codes.ts';
 import type { Draft } from '../entry/entry.ts';
 import { foldName } from '../machine.ts';
+import { answersTo } from '../record/called.ts';
 import type { DecideContext, Shops } from './context.ts';
 import type { ChangeDeed, EnrolDeed, RetireDeed } from './deed.ts';
 import { refused, written, type Decision } from './decision.ts';
@@ -16,6 +17,8 @@ export function decideEnrol(deed: EnrolDeed, shops: Shops, context: DecideContex
   const facts = { act: 'enrol', machine: name };
   if (name === '' || name === ROOM) return refused('unknown-machine', facts);
   const known = shops.latest.machines.get(name);
+  if (belongsToAnother(name, name, shops))
+    return refused('unknown-machine', { ...facts, taken: deed.machine });
   if (known?.enrolled && !known.retired) {
     const set = { build, ...(aliases ? { aliases } : {}) };
     return decideChange({ kind: 'change', machine: name, set }, shops, context);
@@ -48,7 +51,9 @@ export function decideChange(deed: ChangeDeed, shops: Shops, context: DecideCont
   const scene = machineScene(deed, shops, context);
   if (!isScene(scene)) return scene;
   const { name: machine, at, precision } = scene;
-  const taken = deed.set.aliases?.find((alias) => belongsToAnother(alias, machine, shops));
+  const { calledAs, aliases = [] } = deed.set;
+  const names = [...(calledAs === undefined ? [] : [calledAs]), ...aliases];
+  const taken = names.find((name) => belongsToAnother(name, machine, shops));
   if (taken !== undefined) return refused('unknown-machine', { act: 'change', machine, taken });
   return written([{ kind: 'changed', machine, set: deed.set, at, precision }]);
 }
@@ -56,10 +61,7 @@ export function decideChange(deed: ChangeDeed, shops: Shops, context: DecideCont
 /** A name or an alias of another machine that is in use. */
 const belongsToAnother = (alias: string, machine: string, { latest }: Shops): boolean =>
   [...latest.machines.values()].some(
-    (other) =>
-      other.name !== machine &&
-      !other.retired &&
-      [other.name, ...other.aliases].some((name) => foldName(name) === foldName(alias)),
+    (other) => other.name !== machine && !other.retired && answersTo(other).includes(foldName(alias)),
   );
 
 export function decideRetire(deed: RetireDeed, shops: Shops, context: DecideContext): Decision {

@@ -24,7 +24,7 @@ function matters(deed: Deed, shops: Shops, context: DecideContext): boolean {
     case 'state':
       return deed.task === undefined && deed.part === undefined;
     case 'change':
-      return deed.set.aliases !== undefined;
+      return deed.set.aliases !== undefined || deed.set.calledAs !== undefined;
     case 'setInterval': {
       const name = deed.machine === undefined ? undefined : canonicalName(deed.machine, shops.latest);
       const machine = name === undefined ? shops.latest.room : shops.latest.machines.get(name);

@@ -3,6 +3,7 @@ import { dateOfDay, isDate } from '../calendar.ts';
 import { ROOM } from '../codes.ts';
 import { foldName } from '../machine.ts';
 import { blankMachine } from '../record/blank.ts';
+import { answersTo } from '../record/called.ts';
 import type { MachineRecord, ShopRecord } from '../record/record.ts';
 import type { DecideContext, Shops } from './context.ts';
 import type { Deed } from './deed.ts';
@@ -26,9 +27,7 @@ export const isScene = (value: Scene | Refused | Asked): value is Scene => !('ou
 export function canonicalName(said: string, shop: ShopRecord): string {
   const name = foldName(said);
   if (name === ROOM || shop.machines.has(name)) return name;
-  const called = [...shop.machines.values()].filter((machine) =>
-    machine.aliases.some((alias) => foldName(alias) === name),
-  );
+  const called = [...shop.machines.values()].filter((machine) => answersTo(machine).includes(name));
   return called.length === 1 ? (called[0]?.name ?? name) : name;
 }
 

@@ -24,6 +24,8 @@ export interface Interval {
 
 /** A machine's own particulars, as its workshop file or a later change states them. */
 export interface MachineFacts {
+  /** What people call it and lists say, in their writing; `machine` stays the name that its record began with. */
+  calledAs?: string;
   aliases?: readonly string[];
   build?: Build;
 }

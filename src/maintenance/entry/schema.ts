@@ -48,6 +48,7 @@ const entry = <K extends EntryKind, S extends z.ZodRawShape>(kind: K, fields: S)
 export const ENTRY_SCHEMAS = {
   enrolled: entry('enrolled', {
     machine: name,
+    calledAs: z.string().exactOptional(),
     aliases: z.array(z.string()).exactOptional(),
     build: buildShape,
     startHours: amount.exactOptional(),
@@ -57,6 +58,7 @@ export const ENTRY_SCHEMAS = {
   changed: entry('changed', {
     machine: name,
     set: z.strictObject({
+      calledAs: z.string().exactOptional(),
       aliases: z.array(z.string()).exactOptional(),
       build: buildShape.exactOptional(),
     }),

@@ -131,6 +131,8 @@ export const RUN_WINDOW_DAYS = 182;
 export interface MachineRecord {
   /** Canonical name, lower case; or `room`. */
   name: string;
+  /** What it is called now, in people's writing, where somebody said so. */
+  calledAs?: string;
   aliases: readonly string[];
   build: Build;
   /** What is in the hot end now: the build's nozzle, then what swaps said. */

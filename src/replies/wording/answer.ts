@@ -82,7 +82,7 @@ function together(same: readonly (readonly WrittenEntry[])[], view: View): Secti
   const [head, ...notes] = first ? sectionOf(first, view) : [];
   const names = same.flatMap((group) => group[0] && (machineOf(group[0]) ?? []));
   if (!first?.[0] || !head || names.length < same.length) return [first ?? [], ...others].flatMap((group) => sectionOf(group, view)); // prettier-ignore
-  const title = item(bold(list(names.filter((n) => n !== undefined).map(machineName))), `: ${verbOf(first[0])}.`); // prettier-ignore
+  const title = item(bold(list(names.filter((n) => n !== undefined).map((name) => machineName(name, view)))), `: ${verbOf(first[0])}.`); // prettier-ignore
   return [{ ...head, items: [title] }, ...notes];
 }
 
@@ -92,7 +92,9 @@ function sectionOf(group: readonly WrittenEntry[], view: View): Section[] {
   const machine = machineOf(first);
   const verb = verbOf(first);
   const head: Item =
-    machine === undefined ? item(bold(`${capital(verb)}.`)) : item(bold(machineName(machine)), `: ${verb}.`);
+    machine === undefined
+      ? item(bold(`${capital(verb)}.`))
+      : item(bold(machineName(machine, view)), `: ${verb}.`);
   const notes = group.map((written) => item(bare(noteLine(written, view), verb)));
   return [{ items: [head] }, { items: notes, run: true }];
 }

@@ -43,10 +43,10 @@ function doNotTouch({ held, open }: Digest, view: View): Line[] {
   const lines = [
     ...held.map(
       (h) =>
-        `${machineName(h.machine)} is held: ${symptomName(h.symptom)} (${view.personName(h.by)}, ${since(h.since, view)})`,
+        `${machineName(h.machine, view)} is held: ${symptomName(h.symptom)} (${view.personName(h.by)}, ${since(h.since, view)})`,
     ),
     ...open.map(
-      (o) => `${machineName(o.machine)} is open (${view.personName(o.by)}, ${since(o.since, view)})`,
+      (o) => `${machineName(o.machine, view)} is open (${view.personName(o.by)}, ${since(o.since, view)})`,
     ),
   ];
   return lines.length === 0 ? [] : [[bold('Do not start: '), lines.join(' · ')]];
@@ -56,7 +56,7 @@ function outOfUse({ outOfUse: down }: Digest, view: View): Section[] {
   const lines = down.map(({ machine, since: from, before, because }) => {
     const why = because.length > 0 ? `: ${list(because.map(symptomName))}` : '';
     const first = before.length > 0 ? ` (before it starts: ${someNames(before.map(todo))})` : '';
-    return `${machineName(machine)} since ${since(from, view)}${why}${first}`;
+    return `${machineName(machine, view)} since ${since(from, view)}${why}${first}`;
   });
   const { shown, more } = shortened(lines, MOST_DOWN);
   const rest = more > 0 ? [`and ${more} more`] : [];
@@ -80,10 +80,10 @@ export function digestReply(digest: Digest, view: View): Reply {
     { items: fetch(digest) },
     ...outOfUse(digest, view),
     ...lists(digest, view),
-    ...pulled(digest),
-    ...leftOver(digest),
-    ...noRecord(digest),
-    ...care(digest),
+    ...pulled(digest, view),
+    ...leftOver(digest, view),
+    ...noRecord(digest, view),
+    ...care(digest, view),
   ];
   return {
     ...(caution.length > 0 && { caution }),

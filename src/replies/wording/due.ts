@@ -151,7 +151,7 @@ const SHOWN = ['overdue', 'due', 'coming-up', 'put-off'] as const;
 /** One row: machine, state, task and figures. */
 function dueText(row: DueRow, view: View): string {
   const detail = row.state === 'fine' || row.state === 'coming-up' ? comingLine(row, view) : dueLine(row);
-  return `${machineName(row.machine)}, ${STATE_WORDS[row.state]}${row.idle ? ', out of use' : ''}: ${detail}${putOffWords(row, view)}`;
+  return `${machineName(row.machine, view)}, ${STATE_WORDS[row.state]}${row.idle ? ', out of use' : ''}: ${detail}${putOffWords(row, view)}`;
 }
 
 /** ", until Friday, by Odd (waiting for parts)". */

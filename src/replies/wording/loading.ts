@@ -9,6 +9,7 @@ import { figure } from '../format/number.ts';
 import { list } from '../format/list.ts';
 import { item, type Item } from '../reply.ts';
 import { machineName, nozzleName, partName } from './names.ts';
+import type { Names } from './view.ts';
 
 /** A spool whose weight nobody said is taken as a usual one. */
 export const USUAL_SPOOL_G = 1000;
@@ -19,11 +20,12 @@ export function loadingHints(
   { material, grams }: EntryOf<'loaded'>,
   machine: MachineRecord,
   shelf: readonly ShelfItem[],
+  names: Names,
 ): Item[] {
   if (material === undefined) return [];
   const dose = doseOf('nozzle', machine.nozzle, material, grams ?? USUAL_SPOOL_G);
   const wears = [
-    ...spoolWear(machine, material, grams ?? USUAL_SPOOL_G, grams === undefined ? 'a spool of 1 kg' : 'this spool').map((text) => item(`${text}.`)),
+    ...spoolWear(machine, material, grams ?? USUAL_SPOOL_G, grams === undefined ? 'a spool of 1 kg' : 'this spool', names).map((text) => item(`${text}.`)),
     ...(dose < WORTH_TELLING ? [] : harder(dose, machine, shelf)),
   ]; // prettier-ignore
   const hot = HOT_FOR_PTFE.includes(material) ? hotEnd(machine) : [];
@@ -36,6 +38,7 @@ export function spoolWear(
   material: Material,
   grams: number,
   what: string,
+  names: Names,
 ): readonly string[] {
   const dose = doseOf('nozzle', machine.nozzle, material, grams);
   if (dose < WORTH_TELLING) return [];
@@ -45,7 +48,7 @@ export function spoolWear(
     dose >= 1
       ? `about ${figure(dose, 1)} nozzles’ worth`
       : `about ${figure(dose * 100, 0)} % of this nozzle’s life`;
-  return [`${machineName(machine.name)} has ${nozzle}: ${what} uses up ${share}`];
+  return [`${machineName(machine.name, names)} has ${nozzle}: ${what} uses up ${share}`];
 }
 
 /** What the shelf has that bears more. */

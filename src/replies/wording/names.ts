@@ -4,6 +4,7 @@ import {
 } from '../../maintenance/codes.ts'; // prettier-ignore
 import type { Build } from '../../maintenance/machine.ts';
 import { capital } from '../format/list.ts';
+import type { Names } from './view.ts';
 
 interface Name {
   one: string;
@@ -210,8 +211,11 @@ const MATERIALS: Readonly<Record<Material, string>> = {
 export const materialName = (material: Material): string => MATERIALS[material];
 
 /** "Alder"; "the room" for the room's own things. */
-export const machineName = (name: string): string =>
-  name === 'room' ? 'The room' : name.split(' ').map(capital).join(' ');
+export const machineName = (name: string, { calledAs }: Names): string =>
+  name === 'room' ? 'The room' : (calledAs(name) ?? titled(name));
+
+/** A name as it is written at the head of a line. */
+export const titled = (name: string): string => name.split(' ').map(capital).join(' ');
 
 /** "brass 0.4", what is known of it; "" when nothing is. */
 export const nozzleName = (nozzle: Build['nozzle']): string =>
@@ -220,4 +224,5 @@ export const nozzleName = (nozzle: Build['nozzle']): string =>
     .join(' ');
 
 /** In the middle of a sentence: "Birch, Maple and the room". */
-export const machineInList = (name: string): string => (name === 'room' ? 'the room' : machineName(name));
+export const machineInList = (name: string, names: Names): string =>
+  name === 'room' ? 'the room' : machineName(name, names);

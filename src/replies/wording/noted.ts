@@ -1,6 +1,6 @@
 /** One written entry as a short note: "nozzle replaced, worn: lasted 412 h over 166 days". */
 import { partReplacedBy, type Task } from '../../maintenance/codes.ts';
-import { dayOfDate, type Day, type LocalCalendar } from '../../maintenance/calendar.ts';
+import { dayOfDate } from '../../maintenance/calendar.ts';
 import type { Entry, EntryKind, EntryOf, Interval } from '../../maintenance/entry/entry.ts';
 import { tubeLeftAfterTrims, USUAL_TRIM_MM } from '../../maintenance/figures/tubeLeft.ts';
 import type { MachineRecord, PartLife } from '../../maintenance/record/record.ts';
@@ -8,17 +8,15 @@ import { dateFromToday } from '../format/date.ts';
 import { capital } from '../format/list.ts';
 import { count, figure, hours } from '../format/number.ts';
 import { didIt, machineName, materialName, partName, symptomName, todo } from './names.ts';
+import type { View } from './view.ts';
 
-export interface NoteFacts {
-  calendar: LocalCalendar;
-  today: Day;
+export interface NoteFacts extends View {
   /** The machine's record with the entry in it. */
   after?: MachineRecord;
   /** Entries that an amendment or a take-back speaks of. */
   target?: Entry;
   /** Where the target is a correction itself: what that one speaks of. */
   beneath?: Entry;
-  personName: (id: string) => string;
 }
 
 type Note<K extends EntryKind> = (entry: EntryOf<K>, facts: NoteFacts) => string;
@@ -85,7 +83,8 @@ const what = (task: Task | undefined): string => (task === undefined ? 'everythi
 
 const NOTES: Notes = {
   enrolled: (e) => (e.new ? 'enrolled, new' : 'enrolled'),
-  changed: () => 'particulars changed',
+  changed: ({ set }) =>
+    set.calledAs === undefined ? 'particulars changed' : `called ${set.calledAs} from now on`,
   retired: () => 'retired',
   usage,
   meter: (e, { after }) => {
@@ -159,7 +158,7 @@ function amendment(entry: EntryOf<'amended'>, { target, ...facts }: NoteFacts): 
   const [before, after] = [plainNote(target, facts), plainNote(now, facts)];
   const moved =
     'machine' in target && set.machine !== undefined && set.machine !== target.machine
-      ? [`was on ${machineName(target.machine ?? '')}`]
+      ? [`was on ${machineName(target.machine ?? '', facts)}`]
       : [];
   const dated = set.at === undefined ? [] : [`was ${dayWord(target, facts)}, now ${dayWord(now, facts)}`];
   const changed = before === after ? [] : [`was: ${before}`];

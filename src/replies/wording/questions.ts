@@ -11,7 +11,8 @@ const what = (facts: Facts): string => {
   if (facts.part !== undefined) return partName(facts.part);
   return facts.task === undefined ? 'that' : `“${todo(facts.task)}”`;
 };
-const name = ({ machine }: Facts): string => (machine === undefined ? 'it' : machineName(machine));
+const name = ({ machine }: Facts, view: View): string =>
+  machine === undefined ? 'it' : machineName(machine, view);
 
 const QUESTIONS: Readonly<Record<Field, Sentence>> = {
   machine: (f) =>
@@ -25,14 +26,14 @@ const QUESTIONS: Readonly<Record<Field, Sentence>> = {
         : f.border === 'today'
           ? `the day has not had that many hours beside what is noted of it${limit}`
           : `that makes more than 24 h on one day${limit}`;
-    return `${name(f)}: ${given}? By the clock ${border}. Which figure is right?`;
+    return `${name(f, view)}: ${given}? By the clock ${border}. Which figure is right?`;
   },
   until: (f, view) =>
     f.date === undefined
-      ? `Put off ${what(f)} on ${name(f)} until when?`
-      : `Put off ${what(f)} on ${name(f)} until when? At the latest ${dateWord(f.date, view)}.`,
-  task: (f) => `Which task on ${name(f)}?`,
-  part: (f) => `Which part on ${name(f)}?`,
+      ? `Put off ${what(f)} on ${name(f, view)} until when?`
+      : `Put off ${what(f)} on ${name(f, view)} until when? At the latest ${dateWord(f.date, view)}.`,
+  task: (f, view) => `Which task on ${name(f, view)}?`,
+  part: (f, view) => `Which part on ${name(f, view)}?`,
   fitted: (f) => `Which ${what(f)}: the shelf keeps more than one sort?`,
   entry: () => 'Which of these do you mean?',
   value: () => 'What should the figure be?',

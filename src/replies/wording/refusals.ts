@@ -8,45 +8,45 @@ import { dateWord, since, type View } from './view.ts';
 
 type Sentence = (facts: Facts, view: View) => string;
 
-const machine = ({ machine: name }: Facts): string =>
-  name === undefined ? 'That machine' : machineName(name);
+const machine = ({ machine: name }: Facts, view: View): string =>
+  name === undefined ? 'That machine' : machineName(name, view);
 const given = ({ given: value, field }: Facts): string =>
   value === undefined ? 'That figure' : `${figure(value, 2)}${field === 'hours' ? ' h' : ''}`;
 
 const REFUSALS: Readonly<Record<RefusalCode, Sentence>> = {
-  'too-many-hours': (f) =>
+  'too-many-hours': (f, view) =>
     f.border === 'day' || f.border === 'absurd'
-      ? `${machine(f)}: ${hours(f.given ?? 0)} is more than a day has. Not noted; which figure is right?`
-      : `${machine(f)}: ${hours(f.given ?? 0)} is more than there was time for${f.limit === undefined ? '' : ` (at most ${hours(f.limit)})`}. Not noted.`,
+      ? `${machine(f, view)}: ${hours(f.given ?? 0)} is more than a day has. Not noted; which figure is right?`
+      : `${machine(f, view)}: ${hours(f.given ?? 0)} is more than there was time for${f.limit === undefined ? '' : ` (at most ${hours(f.limit)})`}. Not noted.`,
   'counter-back': (f, view) =>
-    `${machine(f)}: ${given(f)} is below its counter, last known at ${hours(f.known ?? 0)}${f.at === undefined ? '' : ` (${since(f.at, view)})`}. Not noted; if the counter itself is new, say “new counter, ${given(f)}”.`,
+    `${machine(f, view)}: ${given(f)} is below its counter, last known at ${hours(f.known ?? 0)}${f.at === undefined ? '' : ` (${since(f.at, view)})`}. Not noted; if the counter itself is new, say “new counter, ${given(f)}”.`,
   'before-start': (f, view) =>
-    `${machine(f)} is on record since ${f.date === undefined ? 'later' : dateWord(f.date, view).replace(/^on /u, '')}; ${f.on === undefined ? 'that day' : dateWord(f.on, view).replace(/^on /u, '')} is before that. Not noted.`,
+    `${machine(f, view)} is on record since ${f.date === undefined ? 'later' : dateWord(f.date, view).replace(/^on /u, '')}; ${f.on === undefined ? 'that day' : dateWord(f.on, view).replace(/^on /u, '')} is before that. Not noted.`,
   'in-future': (f, view) =>
     `${f.on === undefined ? 'That' : capital(dateWord(f.on, view))} is still to come: not noted as done. “I’ll do it ${f.on === undefined ? 'then' : dateWord(f.on, view)}” puts your name to it.`,
-  'unknown-machine': (f) =>
+  'unknown-machine': (f, view) =>
     f.taken !== undefined
       ? `“${f.taken}” is the name of another machine already. Nothing changed; which name is free?`
       : f.retired
-        ? `${machine(f)} has left the workshop; its record takes nothing new.`
+        ? `${machine(f, view)} has left the workshop; its record takes nothing new.`
         : `I know no machine called ${f.machine === undefined ? 'that' : `“${f.machine}”`}. Not noted.`,
   'not-yours': (f, view) =>
     f.keeper
-      ? `${f.machine === undefined ? 'That' : `${machine(f)}: that`} is for a keeper to say. Nothing changed; ask one of them to say it.`
+      ? `${f.machine === undefined ? 'That' : `${machine(f, view)}: that`} is for a keeper to say. Nothing changed; ask one of them to say it.`
       : `That entry is ${f.by === undefined ? 'somebody else’s' : `${view.personName(f.by)}’s`}: only its author or a keeper can change it. Nothing changed.`,
-  'nothing-to-undo': (f) => {
-    if (f.act === 'release') return `${machine(f)} is not held.`;
+  'nothing-to-undo': (f, view) => {
+    if (f.act === 'release') return `${machine(f, view)} is not held.`;
     return f.act === 'amend'
       ? 'Nothing of yours here that this could put right. Nothing changed.'
       : 'Nothing of yours is left to take back.';
   },
   'safety-cannot-wait': (f, view) =>
-    `${machine(f)}: ${f.task === undefined ? 'that' : todo(f.task)} is a safety check and cannot wait${f.date === undefined ? '' : ` past ${dateWord(f.date, view).replace(/^on /u, '')}`}. The other way is to take ${machine(f)} out of use until it is done: say “${f.machine ?? 'it'} is out of use”.`,
+    `${machine(f, view)}: ${f.task === undefined ? 'that' : todo(f.task)} is a safety check and cannot wait${f.date === undefined ? '' : ` past ${dateWord(f.date, view).replace(/^on /u, '')}`}. The other way is to take ${machine(f, view)} out of use until it is done: say “${f.machine === undefined ? 'it' : machineName(f.machine, view)} is out of use”.`,
   'safety-hold': (f, view) =>
-    `${machine(f)} is held: ${f.symptom === undefined ? 'a safety matter' : symptomName(f.symptom)}${f.by === undefined ? '' : `, told by ${view.personName(f.by)}`}${f.at === undefined ? '' : ` ${since(f.at, view)}`}. To lift it a keeper says what was found and mended${f.symptom !== undefined && needsFinding(f.symptom) ? '' : ', or somebody says that it was a false alarm'}.`,
+    `${machine(f, view)} is held: ${f.symptom === undefined ? 'a safety matter' : symptomName(f.symptom)}${f.by === undefined ? '' : `, told by ${view.personName(f.by)}`}${f.at === undefined ? '' : ` ${since(f.at, view)}`}. To lift it a keeper says what was found and mended${f.symptom !== undefined && needsFinding(f.symptom) ? '' : ', or somebody says that it was a false alarm'}.`,
   'invalid-number': (f) => `${given(f)} cannot be right here. Not noted.`,
-  'not-planned-here': (f) =>
-    `${machine(f)} has nothing to ${f.task === undefined ? 'plan there' : todo(f.task)}, by its sheet. Nothing planned.`,
+  'not-planned-here': (f, view) =>
+    `${machine(f, view)} has nothing to ${f.task === undefined ? 'plan there' : todo(f.task)}, by its sheet. Nothing planned.`,
 };
 
 export const refusal = (code: RefusalCode, facts: Facts, view: View): string => REFUSALS[code](facts, view);

@@ -3,7 +3,13 @@ import { dateOfDay, type Day, type LocalCalendar } from '../../maintenance/calen
 import type { Instant, LocalDate } from '../../maintenance/entry/entry.ts';
 import { clock, dateFromToday } from '../format/date.ts';
 
-export interface View {
+/** Entries name a machine by the name that its record began with; people read what it is called now. */
+export interface Names {
+  /** Undefined where nobody called it anything else. */
+  calledAs: (machine: string) => string | undefined;
+}
+
+export interface View extends Names {
   calendar: LocalCalendar;
   today: Day;
   personName: (id: string) => string;

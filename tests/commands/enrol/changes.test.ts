@@ -34,6 +34,13 @@ describe('what a file changes', () => {
       { of: 'hazel', what: ['probe: not stated -> fitted'] },
     ]);
   });
+  it('of what a machine is called', async () => {
+    const { told, talk } = await applied((file) =>
+      file.replace('- name: Birch', '- name: Willow\n    aliases: [birch]'),
+    );
+    expect(told.changes).toEqual([{ of: 'birch', what: ['name: Birch -> Willow'] }]);
+    expect(await talk.hear('status willow')).toMatch(/^Willow/u);
+  });
   it('of an interval, with what it was', async () => {
     const { told } = await applied((file) =>
       file

@@ -27,7 +27,14 @@ function text(
 ): string {
   const context = contextOn(date, more);
   const digest = digestOf(shopOf(machines, emptyRoom({ baseline: date }, date)), context);
-  return plainText(digestReply(digest, { calendar, today: dayOfDate(date), personName: () => 'Ines' }));
+  return plainText(
+    digestReply(digest, {
+      calendar,
+      today: dayOfDate(date),
+      personName: () => 'Ines',
+      calledAs: () => undefined,
+    }),
+  );
 }
 const lines = (...told: Parameters<typeof text>): string[] => text(...told).split('\n');
 const fresh = (name: DemoMachine, on: string, { done, ...story }: Story = {}): MachineRecord =>

@@ -13,7 +13,7 @@ import {
   today,
 } from '../../support/machines.ts';
 
-const view = { calendar, today, personName: () => 'Ines' };
+const view = { calendar, today, personName: () => 'Ines', calledAs: () => undefined };
 
 describe('why', () => {
   const machines = Object.entries(BUILDS).map(([name, build]) =>

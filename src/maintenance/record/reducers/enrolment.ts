@@ -17,6 +17,8 @@ export const enrolled: Reducer<'enrolled'> = (machine, entry, calendar) => {
   delete machine.retired;
   const mark = markOf(entry, machine.totals, calendar);
   machine.enrolled = mark;
+  if (entry.calledAs === undefined) delete machine.calledAs;
+  else machine.calledAs = entry.calledAs;
   machine.aliases = entry.aliases ?? [];
   machine.build = entry.build;
   machine.nozzle = entry.build.nozzle ?? {};
@@ -28,7 +30,8 @@ export const enrolled: Reducer<'enrolled'> = (machine, entry, calendar) => {
 
 /** A build is stated as a whole: a feature that is not in it any more is not stated any more. */
 export const changed: Reducer<'changed'> = (machine, entry) => {
-  const { aliases, build } = entry.set;
+  const { calledAs, aliases, build } = entry.set;
+  if (calledAs !== undefined) machine.calledAs = calledAs;
   if (aliases) machine.aliases = aliases;
   if (!build) return;
   if (build.nozzle && !sameNozzle(build.nozzle, machine.build.nozzle)) machine.nozzle = build.nozzle;
