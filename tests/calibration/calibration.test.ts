@@ -10,8 +10,8 @@ import { REGIMES } from './regimes.ts';
 const MACHINES = Number(process.env['FETTLE_MACHINES'] ?? 250);
 /** The constants of the forecast were chosen on machines below this number, some of them looked at above 20,000. */
 const FRESH = 40_000;
-/** A mean of so few machines is off by some hundredths: the peer's own score by about as much. */
-const EQUAL = MACHINES >= 1000 ? 1.02 : 1.1;
+/** No worse than the peer; a mean of fewer machines is off by some hundredths, the peer's own score by about as much. */
+const EQUAL = MACHINES >= 1000 ? 1 : 1.1;
 /** Least and most share of true days in the band; of few machines the share is off by some hundredths. */
 const BARS: Readonly<Record<string, readonly [number, number]>> = {
   steady: [0.75, 1],

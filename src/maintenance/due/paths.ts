@@ -4,7 +4,8 @@
  */
 import type { Day } from '../calendar.ts';
 
-const PATHS = 100;
+/** Fewer and the ends of a band are off by chance of the draws, more cost a digest more than they mend. */
+const PATHS = 160;
 /** Beyond two years nothing is said. */
 export const HORIZON_DAYS = 730;
 const WEEKS = Math.ceil(HORIZON_DAYS / 7);
@@ -89,9 +90,9 @@ const chanceOf = (ascending: Float64Array, chance: number): number =>
   ascending[Math.ceil(chance * PATHS) - 1] ?? Infinity;
 
 const BAND = 0.8;
-/** An end is drawn in where no more than this lies at or beyond it; and only in a band of more than a few days. */
+/** An end is drawn in where no more than this lies at or beyond it; and only in a band of so many days. */
 const TAIL = 0.17;
-const WIDE_DAYS = 4;
+const DRAWN_IN = { least: 4, most: 6 };
 /** Share of the paths from one day to another, both ends with it. */
 function shareWithin(ascending: Float64Array, from: number, to: number): number {
   let inside = 0;
@@ -100,11 +101,13 @@ function shareWithin(ascending: Float64Array, from: number, to: number): number 
 }
 /**
  * A whole day is the finest step: between the days on which 10 and 90 % of the paths got there, both of them counted,
- * lies often far more than 80 %. An end on which little happens is then drawn in by a day, as long as 80 % stay.
+ * lies often far more than 80 %. An end on which little happens is then drawn in by a day, as long as 80 % stay. In a
+ * narrower band that is too much, in a wider one a day hardly matters and only costs true days.
  */
 function bandOf(ascending: Float64Array): Pick<Reach, 'p10' | 'p90'> {
   const [p10, p90] = [chanceOf(ascending, 0.1), chanceOf(ascending, 0.9)];
-  if (p90 - p10 < WIDE_DAYS || p90 === Infinity) return { p10, p90 };
+  const days = p90 - p10;
+  if (!(days >= DRAWN_IN.least && days <= DRAWN_IN.most)) return { p10, p90 };
   const low = shareWithin(ascending, -Infinity, p10) <= TAIL ? p10 + 1 : p10;
   const high = shareWithin(ascending, p90, Infinity) <= TAIL ? p90 - 1 : p90;
   const bands = [[low, high], [low, p90], [p10, high]] as const; // prettier-ignore
