@@ -168,11 +168,12 @@ function lendNouns(scenes: readonly Scene[]): Scene[] {
     return scene;
   });
 }
-/** "there's a new one in there", "four fresh ones went on". */
+/** "there's a new one in there", "the replacement is in", "four fresh ones went on". */
 const hasNewOne = ({ items }: Scene): boolean =>
   items.some(
     (item, at) =>
       /^(?:an? )?(?:brand )?(?:new|fresh|spare) ones?$/u.test(item.text) ||
+      (item.text === 'replacement' && isFn(items[at + 1], 'be') && isFn(items[at + 2], 'in', 'on')) ||
       (isFn(item, 'new') && /^ones?$/u.test(items[at + 1]?.text ?? '')),
   );
 /** "the liner was worn at the tip": of the liner; the tip is where. */
@@ -371,7 +372,11 @@ function sharePutOff(scenes: readonly Scene[]): readonly Scene[] {
   return scenes.map((scene, i) => {
     const [before, after] = [scenes[i - 1], scenes[i + 1]];
     const opens =
-      putsOff(scene.items[0]) && after !== undefined && goesOn(scene, after) && untilIn(scene) < 0;
+      putsOff(scene.items[0]) &&
+      after !== undefined &&
+      goesOn(scene, after) &&
+      untilIn(scene) < 0 &&
+      scene.values.every((value) => value.code !== 'hours' && value.code !== 'days');
     if (opens && untilIn(after) > 0)
       return remade(scene, [...scene.items, ...after.items.slice(untilIn(after))]);
     const closes =

@@ -17,7 +17,26 @@ const INSTRUMENTS: readonly (readonly [RegExp, VerbClass])[] = [
   [/\b(?:oil|oily|grease|greasy|lube|lubricant)\b/u, 'oil'],
   [/\b(?:cloth|rag|wipes?|towel|microfib[re]+)s?\b/u, 'wipe'],
   [/\b(?:air|duster)\b/u, 'dust'],
+  [/\b(?:isopropyl|ipa|alcohol|soap and water|soapy water|dish soap|cotton buds?|swabs?)\b/u, 'clean'],
 ];
+/** Tools named by a noun that is no order: "wipe round …" could be one. */
+const TOOL =
+  /^(?:(?:.* )?(?:cloth|rag|wipes?|towel|ipa|alcohol|isopropyl|soap and water|soapy water|allen keys?|hex keys?|spanner|wrench|screwdriver|duster|cotton buds?|swabs?|toothbrush|air can)|iso)$/u;
+const PATH = /^(?:over|across|along|round|around|down|on|all over|up and down|to)$/u;
+/** "dry cloth over alder's rods", "ipa over the plate", "allen key round juniper": the tool alone tells of the deed. */
+const toolGoesOver = (items: readonly Item[], at: number): boolean =>
+  TOOL.test(items[at]?.text ?? '') &&
+  PATH.test(items[at + 1]?.text ?? '') &&
+  items.slice(at + 2).some((one) => hasTag(one, 'machine')) &&
+  items
+    .slice(0, at)
+    .every(
+      (one) =>
+        isMeasure(one) ||
+        isFn(one, 'article', 'some', 'new', 'just') ||
+        hasTag(one, 'spec', 'date', 'value') ||
+        /^(?:dry|soft|damp|clean|lint|free|lint free|little|wet|warm|old)$/u.test(one.text),
+    );
 export const byInstrument = (item: Item): SenseOf<'verb'>[] =>
   hasTag(item, 'part')
     ? INSTRUMENTS.flatMap(([words, code]): SenseOf<'verb'>[] =>
@@ -81,14 +100,24 @@ export function isDeed(
     return !isFn(before, 'to', 'will', 'should', 'let-me', 'please', 'would') && !isLubricant(items[at]);
   if (nominal(items, at) || (named && code === 'pull' && items.length <= 3 && !mood.question)) return true;
   if (form === 'ing')
-    return items
-      .slice(Math.max(0, at - 3), at)
-      .some((one) => /^(?:finished|done|after|completed|got round to|by)$/u.test(one.text));
+    return (
+      items
+        .slice(Math.max(0, at - 3), at)
+        .some((one) => /^(?:finished|done|after|completed|got round to|by)$/u.test(one.text)) ||
+      spentOn(items, at)
+    );
   if (form !== 'base') return false;
   return (
     mood.carriedOut || before?.text === 'did' || hasDone(items, at) || presentReport(code, items, at, named)
   );
 }
+
+/** "spent half an hour getting the gantry square", "went around checking for loose screws". */
+const spentOn = (items: readonly Item[], at: number): boolean =>
+  items
+    .slice(Math.max(0, at - 6), at)
+    .some((one) => /^(?:spent|went (?:around|round|about|over)|been (?:around|round))$/u.test(one.text)) ||
+  (/^(?:round|around)$/u.test(items[at - 1]?.text ?? '') && items[at - 2]?.text === 'went');
 
 /** The deed as a noun: "gave it a wipe", "put some oil on", "drop of oil on", "two cold pulls", "quick wipe of". */
 function nominal(items: readonly Item[], at: number): boolean {
@@ -101,6 +130,7 @@ function nominal(items: readonly Item[], at: number): boolean {
     return false;
   const earlier = items.slice(0, at);
   if (earlier.some((one) => isLightDeed(one, 'give'))) return true;
+  if (toolGoesOver(items, at)) return true;
   const light = earlier.some((one) =>
     isLightDeed(one, ...(isLubricant(items[at]) ? LIGHT_WITH_STUFF : LIGHT_WITH_TOOL)),
   );

@@ -110,18 +110,27 @@ function allMeant(scene: Scene, explicit: boolean): boolean {
   }) || scene.items.some((item) => isFn(item, 'except') && /^(?:all|every)/u.test(item.text)); // prettier-ignore
 }
 
+/** "both belts", "both of the rods": two parts; "both only had their rods wiped" is of two machines. */
+function bothOfPart(scene: Scene): boolean {
+  const at = scene.items.findIndex((item) => isFn(item, 'both'));
+  return scene.nouns.some(
+    (noun) =>
+      noun.at > at &&
+      scene.items
+        .slice(at + 1, noun.at)
+        .every(
+          (item) => isFn(item, 'article', 'its', 'of', 'my', 'possessive') || hasTag(item, 'machine', 'spec'),
+        ),
+  );
+}
+
 function pointed(scene: Scene, memory: Memory, book: NameBook): readonly string[] | undefined {
   const some = (...codes: Parameters<typeof isFn>[1][]): boolean =>
     scene.items.some((item) => isFn(item, ...codes));
   const seen = memory.mentioned;
   if (some('latter') && seen.length > 0) return seen.slice(-1);
   if (some('former') && seen.length > 1) return seen.slice(-2, -1);
-  if (
-    some('both') &&
-    seen.length >= 2 &&
-    !scene.nouns.some((noun) => noun.at > scene.items.findIndex((item) => isFn(item, 'both')))
-  )
-    return seen.slice(-2);
+  if (some('both') && seen.length >= 2 && !bothOfPart(scene)) return seen.slice(-2);
   if (
     scene.items.some((item) =>
       /^(?:the other one|the others?|the rest|others|all the others|all others|the other machines|the other printers|rest of them|the rest of them|the other)$/u.test(

@@ -116,6 +116,8 @@ function leadOf(items: readonly Item[], at: number, book: NameBook): number | un
   const number = digits(item);
   if (number === undefined || !/^\d/u.test(item?.text ?? '') || !book.numbers.has(String(Number(number))))
     return undefined;
+  // "greased the screw on 3, same on 8", "…, ditto 8"
+  if (isFn(items[at - 1], 'too') && /(?:^ditto|^likewise| on| for| to| with)$/u.test(items[at - 1]?.text ?? '') && endsThere(items[at + 1])) return 0; // prettier-ignore
   if (
     (at === 0 || /^(?:on|in|for|to|and|or|,|&)$/u.test(items[at - 1]?.text ?? '')) &&
     nearMachine(items, at, book)
@@ -124,6 +126,7 @@ function leadOf(items: readonly Item[], at: number, book: NameBook): number | un
   return undefined;
 }
 
+const endsThere = (item: Item | undefined): boolean => item === undefined || hasTag(item, 'joint') || /^[.,;!\n)&+]$/u.test(item.text); // prettier-ignore
 /** A bare figure is a machine only right after "on", or in a list that began with one. */
 function nearMachine(items: readonly Item[], at: number, book: NameBook): boolean {
   const before = items[at - 1]?.text ?? '';
@@ -139,6 +142,14 @@ function nearMachine(items: readonly Item[], at: number, book: NameBook): boolea
   if (list) return true;
   if (before === 'on' || (before === 'in' && hasTag(items[at - 2], 'verb'))) return true;
   if (!/^(?:and|or|to|,|&)$/u.test(before)) return false;
+  // "did belts on alder. and birch. and 3"
+  if (
+    before === 'and' &&
+    items[at - 2]?.text === '.' &&
+    hasTag(items[at - 3], 'machine') &&
+    endsThere(follows)
+  )
+    return true;
   if (before === 'or' && items[at - 2]?.text === '...' && /^\d{1,2}$/u.test(items[at - 3]?.text ?? ''))
     return true;
   let i = at - 2;

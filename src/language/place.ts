@@ -317,7 +317,7 @@ export function place(
     const own = drafted[i] ?? [];
     const ditto =
       own.length === 0 &&
-      at.ditto &&
+      (at.ditto || goesOn(scene, scenes[i - 1])) &&
       at.machines.length > 0 &&
       previous.length > 0 &&
       !scene.mood.negated &&
@@ -339,6 +339,12 @@ export function place(
     machineOf: (scene) => places[scene.index]?.machines[0] ?? scoutBack(places, scene.index),
   };
 }
+/** "did belts on alder. and birch. and 3": the deed goes on over the full stop. */
+const goesOn = (scene: Scene, before: Scene | undefined): boolean =>
+  before !== undefined &&
+  hasMachine(before) &&
+  scene.clause.joint === 'sentence' &&
+  scene.items.every((item) => hasTag(item, 'machine') || isFn(item, 'on', 'in', 'article', 'too'));
 function scoutBack(places: readonly Place[], at: number): string | undefined {
   for (let i = at - 1; i >= Math.max(0, at - 4); i -= 1)
     if ((places[i]?.machines.length ?? 0) > 0) return places[i]?.machines[0];

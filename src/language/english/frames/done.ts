@@ -1,6 +1,6 @@
 /** Deeds: a verb class in the past, and what it was done to. */
 import type { Finding } from '../../../maintenance/codes.ts';
-import { sensesOf } from '../../item.ts';
+import { isFn, sensesOf } from '../../item.ts';
 import {
   asserted,
   deedOf,
@@ -57,6 +57,7 @@ export function readDone(scene: Scene, earlier: readonly Scene[] = []): Draft[] 
   return first(
     dried(scene, earlier.at(-1)),
     byResult(scene).map((one) => toDraft(scene, one)),
+    unjammed(scene, earlier),
     gotOff(scene),
     roomWorks(scene),
     verbless(scene),
@@ -74,6 +75,27 @@ const isSetting = (scene: Scene, verb: VerbAt): boolean =>
   /^set(?:ting)?$/u.test(scene.items[verb.at]?.text ?? '') &&
   scene.values.some((value) => value.at > verb.at && scene.items[value.at - 1]?.text === 'to');
 const first = (...sets: readonly Draft[][]): Draft[] => sets.find((set) => set.length > 0) ?? [];
+
+/** What a jam is of, or is got out as. */
+const OF_JAM: ReadonlySet<string> = new Set(['jam', 'nozzle', 'hot-end', 'heat-break', 'filament', 'plastic', 'gunk', 'feeder', 'liner', 'guide-tube', 'leftover']); // prettier-ignore
+const isJam = (scene: Scene): boolean =>
+  scene.items.some((item) =>
+    item.senses.some(
+      (s) =>
+        (s.tag === 'complaint' && (s.code === 'jam' || s.code === 'blocked')) ||
+        (s.tag === 'symptom' && s.code === 'no-extrusion'),
+    ),
+  );
+/** "maple was jammed, Priya cleared it", "… heated it up, got the slug out", "… so I poked it through": what was told to be stuck is free. */
+function unjammed(scene: Scene, earlier: readonly Scene[]): Draft[] {
+  if (!earlier.slice(-2).some((before) => isJam(before) && asserted(before))) return [];
+  if (scene.nouns.some((noun) => noun.at >= 0 && !OF_JAM.has(noun.code))) return [];
+  const free =
+    deedOf(scene, 'clear', 'pull', 'fix') !== undefined ||
+    (someFn(scene, 'did-it') && !scene.items.some((item) => isFn(item, 'be'))) ||
+    ((pulledOut(scene) ?? deedOf(scene, 'get', 'remove')) !== undefined && someFn(scene, 'out', 'through'));
+  return free ? [toDraft(scene, { task: 'clear-jam', verb: 'clear' })] : [];
+}
 
 const DIRT = new Set(['glue', 'gunk', 'plastic', 'dust', 'debris', 'jam', 'leftover']);
 /** "nylon's been in the dryer for 8 h"; "the tpu was damp, so I dried it for 6 h". */
@@ -94,6 +116,7 @@ function dried(scene: Scene, before: Scene | undefined): Draft[] {
       /\b(?:overnight|over night|all night)\b/u.test(scene.text));
   return stuff && (been || put) ? [toDraft(scene, { task: 'dry-filament', verb: 'dry' })] : [];
 }
+const LUMP = /\b(?:blobs?|lumps?|globs?|ball of plastic|strings?)\b/u;
 /** "got the glue off the glass", "took 5 mm off the tube", "got it flowing again". */
 function gotOff(scene: Scene): Draft[] {
   const deed = deedOf(scene, 'get', 'take', 'remove') ?? pulledOut(scene);
@@ -110,7 +133,7 @@ function gotOff(scene: Scene): Draft[] {
   if (!away) return [];
   if (length && scene.nouns.some((noun) => noun.code === 'guide-tube' || noun.code === 'tube-end'))
     return [toDraft(scene, { task: 'trim-tube', verb: 'trim' })];
-  if (!scene.nouns.some((noun) => DIRT.has(noun.code))) return [];
+  if (!scene.nouns.some((noun) => DIRT.has(noun.code)) && !LUMP.test(scene.text)) return [];
   const firm =
     scene.nouns.find((noun) => !DIRT.has(noun.code) && TASKS_OF.clean?.[noun.code] !== undefined) ??
     scene.nouns.find((noun) => DIRT.has(noun.code));
@@ -122,7 +145,9 @@ function gotOff(scene: Scene): Draft[] {
 /** "pulled a nasty clog out of maple". */
 const pulledOut = (scene: Scene): VerbAt | undefined =>
   scene.verbs.find((verb) =>
-    /^(?:pulled|dug|picked|fished|teased|yanked|pushed)$/u.test(scene.items[verb.at]?.text ?? ''),
+    /^(?:pulled|dug|picked|fished|teased|yanked|pushed|poked|rammed|shoved|worked|melted)$/u.test(
+      scene.items[verb.at]?.text ?? '',
+    ),
   );
 const hasSwap = (scene: Scene): boolean =>
   deedOf(scene, 'swap', 'install') !== undefined &&

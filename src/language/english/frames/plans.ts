@@ -85,7 +85,8 @@ function putOff(scene: Scene): PutOff {
       one.code === 'firm' &&
       isVerb(scene.items[one.from], 'put-off') &&
       !isNamed(scene, one.from) &&
-      !isPressed(scene, one.to),
+      !isPressed(scene, one.to) &&
+      !isPushedIn(scene, one.from),
   );
   return { firm, waits: some('waits') || standsApart(scene), enough: some('enough'), whole: some('whole') };
 }
@@ -99,7 +100,26 @@ const isNamed = (scene: Scene, at: number): boolean =>
 const isPressed = (scene: Scene, to: number): boolean =>
   scene.items.slice(to, to + 4).some((item) => /\b(?:buttons?|switch|lever|knob|pedal)$/u.test(item.text));
 
-export function readDefer(scene: Scene, today: LocalDate, before?: Scene): Draft[] {
+/** "pushed it home", "push the tube back in": into its place, and to no other day. */
+function isPushedIn({ items }: Scene, from: number): boolean {
+  if (!/^(?:push|pushed|pushing|slide|slid|shove|shoved)(?: back)?$/u.test(items[from]?.text ?? ''))
+    return false;
+  return items
+    .slice(from, from + 8)
+    .some(
+      (item, i) =>
+        /^(?:home|fully home|right home|all the way|fully in|right in|back in|in|into|on|onto)$/u.test(
+          item.text,
+        ) && !hasTag(items[from + i + 1], 'value', 'date', 'machine'),
+    );
+}
+
+export function readDefer(
+  scene: Scene,
+  today: LocalDate,
+  before?: Scene,
+  earlier: readonly Scene[] = before ? [before] : [],
+): Draft[] {
   const { mood } = scene;
   if (mood.conditional || mood.reported || (mood.question && !mood.requested)) return [];
   const { firm, waits, enough, whole } = putOff(scene);
@@ -110,13 +130,17 @@ export function readDefer(scene: Scene, today: LocalDate, before?: Scene): Draft
       item.senses.some((s) => s.tag === 'verb' && (s.form === 'ing' || s.form === 's')),
   );
   if (trouble) return [];
-  const span = when(scene, today);
+  const shared =
+    isFn(scene.items[0], 'too') && /^(?:and )?so (?:can|could|may)$/u.test(scene.items[0]?.text ?? '');
+  const span = shared && before ? when(before, today) : when(scene, today);
   const timed = Object.keys(span).length > 0;
-  if (!firm && !(timed && (waits || endsInDay(scene))) && !enough) return [];
+  if (!firm && !(timed && (waits || endsInDay(scene) || shared)) && !enough) return [];
+  // "…, and so can birch's": of the same task, which the place gives
+  if (shared && taskPlanned(scene).length === 0) return [];
   if (mood.promised && !firm) return [];
   const said = taskPlanned(withoutPutOff(scene));
   const own = said.length > 0 ? said : oiling(scene);
-  const named = own.length === 0 ? spokenOf(scene, before) : own.map((one) => theScrew(one, scene, before));
+  const named = own.length === 0 ? spokenOf(scene, earlier) : own.map((one) => theScrew(one, scene, before));
   const unread = named.length > 0 || !(firm || timed) ? undefined : unreadObject(scene);
   if (unread) return [unread];
   if (named.length === 0 && !hasMachine(scene) && !someFn(scene, 'it')) return [];
@@ -181,18 +205,31 @@ const theScrew = (one: Named, ...scenes: readonly (Scene | undefined)[]): Named 
   scenes.some((scene) => scene?.items.some((item) => item.text === 'screw' && hasTag(item, 'part')))
     ? { ...one, task: 'grease-screw' }
     : one;
-/** "can't be bothered with hazel's screw, kick it to Saturday": what the clause before it spoke of, and nobody did. */
-function spokenOf(scene: Scene, before: Scene | undefined): Named[] {
+/**
+ * "can't be bothered with hazel's screw, kick it to Saturday", "rowan wheel check: not urgent, give it another 40 h",
+ * "birch's belts are due. Please push that to Friday": what was spoken of right before, and nobody did.
+ */
+function spokenOf(scene: Scene, earlier: readonly Scene[]): Named[] {
+  if (hasMachine(scene) || !someFn(scene, 'it', 'they', 'this')) return [];
+  const near = [...earlier].reverse().slice(0, 2);
+  const before = near.find((one) => taskPlanned(withoutPutOff(one)).length > 0);
+  if (!before || before.mood.question) return [];
+  const same = scene.clause.sentence === before.clause.sentence;
+  const undone =
+    before.mood.negated ||
+    putOff(before).waits ||
+    isDue(before) ||
+    (same && before.verbs.every((verb) => !verb.deed));
   const goesOn =
-    before !== undefined &&
-    !hasMachine(scene) &&
-    someFn(scene, 'it', 'they') &&
-    scene.clause.sentence === before.clause.sentence &&
-    !before.mood.question &&
-    before.verbs.every((verb) => !verb.deed || before.mood.negated) &&
-    (before.mood.negated || putOff(before).waits);
+    undone &&
+    scene.clause.sentence - before.clause.sentence <= 1 &&
+    (before.verbs.every((verb) => !verb.deed) || before.mood.negated);
   return goesOn ? taskPlanned(withoutPutOff(before)).map((one) => theScrew(one, before)) : [];
 }
+const isDue = (scene: Scene): boolean =>
+  scene.items.some((item) =>
+    item.senses.some((s) => s.tag === 'cue' && (s.code === 'due' || s.code === 'overdue')),
+  );
 /** The verb of putting off is no deed of care: "skip", "leave", "move". */
 const withoutPutOff = (scene: Scene): Scene => ({
   ...scene,

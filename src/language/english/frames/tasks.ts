@@ -129,6 +129,8 @@ function alone(codes: readonly VerbClass[], scene: Scene): Named[] {
     return [{ task: 'tune-temperature', verb: 'calibrate' }];
   if (codes.includes('clean') && hasMachine(scene) && /\bbrush\b/u.test(scene.text))
     return [{ task: 'dust-off', verb: 'dust' }];
+  if (codes.includes('clean') && hasMachine(scene) && /\b(?:bottom|base|floor|drip tray)\b/u.test(scene.text))
+    return [{ task: 'clear-debris', verb: 'clean' }];
   if (codes.includes('dust') && scene.nouns.length > 0 && !hasMachine(scene)) return [];
   if (codes.includes('tighten') && roundTheMachine(scene))
     return [{ task: 'check-fasteners', verb: 'tighten' }];
