@@ -173,7 +173,10 @@ const hasNewOne = ({ items }: Scene): boolean =>
   items.some(
     (item, at) =>
       /^(?:an? )?(?:brand )?(?:new|fresh|spare) ones?$/u.test(item.text) ||
-      (item.text === 'replacement' && isFn(items[at + 1], 'be') && isFn(items[at + 2], 'in', 'on')) ||
+      (item.text === 'replacement' &&
+        isFn(items[at + 1], 'be') &&
+        isFn(items[at + 2], 'in', 'on') &&
+        !isFn(items[at + 3], 'article')) ||
       (isFn(item, 'new') && /^ones?$/u.test(items[at + 1]?.text ?? '')),
   );
 /** "the liner was worn at the tip": of the liner; the tip is where. */

@@ -22,11 +22,15 @@ const INSTRUMENTS: readonly (readonly [RegExp, VerbClass])[] = [
 /** Tools named by a noun that is no order: "wipe round …" could be one. */
 const TOOL =
   /^(?:(?:.* )?(?:cloth|rag|wipes?|towel|ipa|alcohol|isopropyl|soap and water|soapy water|allen keys?|hex keys?|spanner|wrench|screwdriver|duster|cotton buds?|swabs?|toothbrush|air can)|iso)$/u;
+const STUFF_ONLY = /^(?:ipa|alcohol|isopropyl|iso|.* alcohol)$/u;
 const PATH = /^(?:over|across|along|round|around|down|on|all over|up and down|to)$/u;
 /** "dry cloth over alder's rods", "ipa over the plate", "allen key round juniper": the tool alone tells of the deed. */
 const toolGoesOver = (items: readonly Item[], at: number): boolean =>
   TOOL.test(items[at]?.text ?? '') &&
   PATH.test(items[at + 1]?.text ?? '') &&
+  // "alcohol on the plate" may have been spilled
+  !(items[at + 1]?.text === 'on' && STUFF_ONLY.test(items[at]?.text ?? '')) &&
+  !items.some((one) => one.senses.some((s) => s.tag === 'thing' && s.code === 'floor')) &&
   items.slice(at + 2).some((one) => hasTag(one, 'machine')) &&
   items
     .slice(0, at)

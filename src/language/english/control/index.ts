@@ -1,6 +1,6 @@
 /** Where a message takes something back or puts it right: the whole of it, one of its sentences, or the tail of one. */
 import type { AmendAct, LocalDate, UndoAct } from '../../act.ts';
-import { isFn, type Item } from '../../item.ts';
+import { hasTag, isFn, type Item } from '../../item.ts';
 import { correctionOf, mayCorrect } from './correction.ts';
 import { isBreak, isMark, isStop, LONGEST_CONTROL, spanOf } from './span.ts';
 import { mayTakeBack, takenBack } from './undo.ts';
@@ -58,6 +58,10 @@ function stretchesOf(items: readonly Item[], today: LocalDate): readonly Control
 
 const isReasonOnly = ({ act }: Control): boolean =>
   act.kind === 'amend' && Object.keys(act).join() === 'kind,reason';
+/** "elm jammed, can you clear it": the jam, and no entry. */
+const clearsTrouble = (before: readonly Item[], tail: readonly Item[]): boolean =>
+  before.some((item) => hasTag(item, 'complaint', 'symptom')) &&
+  tail.some((item) => /^(?:clear|remove|take out|get rid of|rip out)$/u.test(item.text));
 /** The shortest row of parts at the end of a sentence, or its first part, that is a correction by itself. */
 function tails(parts: readonly (readonly Item[])[], today: LocalDate, first: boolean): Control[] {
   const head = parts[0] ?? [];
@@ -67,7 +71,8 @@ function tails(parts: readonly (readonly Item[])[], today: LocalDate, first: boo
     const tail = parts.slice(from).flat();
     const found = controlIn(tail, today, false);
     // "…, both were worn" is of what was just told; it needs no correction.
-    if (found && !(tail.some((item) => isFn(item, 'both', 'they')) && isReasonOnly(found))) return [found];
+    if (!found || (tail.some((item) => isFn(item, 'both', 'they')) && isReasonOnly(found))) continue;
+    if (!(found.act.kind === 'undo' && clearsTrouble(parts.slice(0, from).flat(), tail))) return [found];
   }
   return [];
 }

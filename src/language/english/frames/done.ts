@@ -88,7 +88,7 @@ const isJam = (scene: Scene): boolean =>
   );
 /** "maple was jammed, Priya cleared it", "… heated it up, got the slug out", "… so I poked it through": what was told to be stuck is free. */
 function unjammed(scene: Scene, earlier: readonly Scene[]): Draft[] {
-  if (!earlier.slice(-2).some((before) => isJam(before) && asserted(before))) return [];
+  if (!scene.named || !earlier.slice(-2).some((before) => isJam(before) && asserted(before))) return [];
   if (scene.nouns.some((noun) => noun.at >= 0 && !OF_JAM.has(noun.code))) return [];
   const free =
     deedOf(scene, 'clear', 'pull', 'fix') !== undefined ||

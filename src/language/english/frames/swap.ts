@@ -223,7 +223,10 @@ function exchange(scene: Scene): Draft | undefined {
   const [verb, before] = [scene.items[at], scene.items[at - 1]];
   const names = new Set(sensesOf(scene.items.slice(0, Math.max(at, 0)), 'machine').map(({ code }) => code));
   const noun = scene.nouns.find((one) => one.at > at && one.part !== undefined);
-  const mutual = /\b(?:with each other|between them|with one another)\b/u.test(scene.text);
+  const mutual =
+    /\b(?:with each other|between them|with one another|swapped (?:the )?[a-z ]+ between)\b/u.test(
+      scene.text,
+    );
   const doers = hasTag(before, 'machine') && verb !== undefined && verb.from - (before?.to ?? 0) <= 1;
   if (names.size < 2 || !noun || !(mutual || doers) || someFn(scene, 'new', 'i', 'we')) return undefined;
   const said = scene.items[noun.at]?.text ?? noun.code;
@@ -258,6 +261,11 @@ function fitsPart(scene: Scene): ReturnType<typeof deedOf> {
   const onShelf =
     scene.nouns.some((noun) => noun.code === 'shelf') &&
     !scene.verbs.some((verb) => verb.code === 'take' || verb.code === 'get');
+  // "took it off for a soak and refitted it": the same one
+  const same =
+    /^re ?(?:fit|fitted|mount|mounted)$/u.test(scene.items[fit?.at ?? -1]?.text ?? '') &&
+    !someFn(scene, 'new');
+  if (fit && same && !scene.items.some((item) => hasTag(item, 'spec'))) return undefined;
   if (fit) return onShelf && !hasMachine(scene) ? undefined : fit;
   const put = deedOf(scene, 'put', 'get', 'give');
   const another =
