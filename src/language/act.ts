@@ -240,6 +240,8 @@ export interface BareAnswer {
     | 'years'
     | 'grams'
     | 'kilograms'
+    | 'ounces'
+    | 'pounds'
     | 'metres'
     | 'count'
     | 'clock';

@@ -504,6 +504,10 @@ const isThingLike = (item: Item): boolean =>
   item.senses.some(
     (s) => s.tag === 'thing' && (s.code === 'spool' || s.code === 'print' || s.code === 'counter'),
   );
+/** "petg throughout", "all abs": of every run of the row, not of the last alone. */
+const isOfRow = (items: readonly Item[]): boolean =>
+  items.some((item) => hasTag(item, 'material')) &&
+  items.some((item) => isFn(item, 'all', 'both', 'each', 'throughout', 'only'));
 /** "(maple)", "(yesterday)", "(planned)". */
 function joinsBracket(piece: Piece, own: Shape, near: boolean, onlyNo: boolean): boolean {
   if (
@@ -511,7 +515,8 @@ function joinsBracket(piece: Piece, own: Shape, near: boolean, onlyNo: boolean):
     own.predicate ||
     (own.part && (piece.joint !== 'bracket' || own.machine)) ||
     own.value ||
-    onlyNo
+    onlyNo ||
+    isOfRow(piece.items)
   )
     return false;
   const said = piece.items.filter(

@@ -232,6 +232,52 @@ const ofTheMonth: Reader = (items, at, today) => {
     : undefined;
 };
 
+/** "next day", "the day after that", "two days later", "the day before": counted from the day said last. */
+const FROM_LAST: readonly (readonly [RegExp, number])[] = [
+  [/^(?:on |by )?the day after that\b/u, 1],
+  [/^(?:on |by )?the day after\b(?! tomorrow)/u, 1],
+  [/^(?:on )?(?:the )?(?:next|following) (?:day|morning|afternoon|evening)\b/u, 1],
+  [/^(?:a|one) day (?:later|after(?:wards)?)\b/u, 1],
+  [/^(?:a couple of|two|2) days (?:later|after(?:wards)?|after that)\b/u, 2],
+  [/^(?:three|3) days (?:later|after(?:wards)?|after that)\b/u, 3],
+  [/^(?:a|one) week (?:later|after(?:wards)?|after that)\b/u, 7],
+  [/^(?:on )?the day before that\b/u, -1],
+  [/^(?:on )?the day before\b(?! yesterday)/u, -1],
+  [/^(?:on )?(?:the )?(?:previous|preceding|prior) day\b/u, -1],
+  [/^(?:a|one) day (?:earlier|before)\b/u, -1],
+  [/^(?:two|2) days (?:earlier|before(?: that)?)\b/u, -2],
+];
+const LONGEST_FROM_LAST = 5;
+function fromLast(items: readonly Item[], at: number, last: DateSense | undefined): DateRead | undefined {
+  if (last === undefined || last.vague || !OPENS_FROM_LAST.test(items[at]?.text ?? '')) return undefined;
+  const text = items.slice(at, at + LONGEST_FROM_LAST).map((item) => item.text).join(' '); // prettier-ignore
+  for (const [pattern, days] of FROM_LAST) {
+    const hit = pattern.exec(text)?.[0];
+    const end = hit === undefined ? undefined : endOf(items, at, hit.split(' ').length);
+    if (end !== undefined)
+      return {
+        end,
+        date: {
+          tag: 'date',
+          past: addDays(last.past, days),
+          future: addDays(last.future, days),
+          counted: true,
+        },
+      };
+  }
+  return undefined;
+}
+const OPENS_FROM_LAST = /^(?:on|by|the|next|following|a|one|two|three|[123]|previous)\b/u;
+/** The item after so many words; none where an item holds more than they do. */
+function endOf(items: readonly Item[], at: number, count: number): number | undefined {
+  let seen = 0;
+  for (let i = at; i < items.length && seen <= count; i += 1) {
+    if (seen === count) return i;
+    seen += items[i]?.text.split(' ').length ?? 0;
+  }
+  return seen === count ? items.length : undefined;
+}
+
 const READERS: readonly Reader[] = [
   readStretch,
   relative,
@@ -270,11 +316,12 @@ const mayOpenDate = (items: readonly Item[], at: number): boolean => {
 export function readDates(items: readonly Item[], today: LocalDate): Item[] {
   const out: Item[] = [];
   let windows = 0;
+  let last: DateSense | undefined;
   for (let at = 0; at < items.length;) {
     const item = items[at];
     if (!item) break;
-    let read: DateRead | undefined;
-    if (mayOpenDate(items, at)) for (const reader of READERS) read ??= reader(items, at, today);
+    let read: DateRead | undefined = fromLast(items, at, last);
+    if (!read && mayOpenDate(items, at)) for (const reader of READERS) read ??= reader(items, at, today);
     if (
       !read &&
       calendar(item)?.code === 'month' &&
@@ -291,6 +338,7 @@ export function readDates(items: readonly Item[], today: LocalDate): Item[] {
       continue;
     }
     const span = items.slice(at, read.end);
+    if (!read.date.vague) last = read.date;
     out.push({
       ...item,
       text: span.map((one_) => one_.text).join(' '),

@@ -45,8 +45,16 @@ export type Sense =
   | { tag: 'foreign' }
   | { tag: 'human' }
   | { tag: 'value'; code: Unit | 'bare'; value: number; each?: true }
-  /** A day said; which of the two is meant hangs on the tense. `stretch`: days from and to, of "this week". */
-  | { tag: 'date'; past: LocalDate; future: LocalDate; to?: LocalDate; vague?: true; stretch?: Stretch }
+  /** A day said; which of the two is meant hangs on the tense. `stretch`: days from and to, of "this week"; `counted`: from a day said before. */
+  | {
+      tag: 'date';
+      past: LocalDate;
+      future: LocalDate;
+      to?: LocalDate;
+      vague?: true;
+      stretch?: Stretch;
+      counted?: true;
+    }
   | { tag: 'joint'; code: Joint }
   | { tag: 'calendar'; code: 'day' | 'weekday' | 'shy-weekday' | 'month' | 'vague'; n: number }
   /** A name that stands where a machine's would, and belongs to none here. */

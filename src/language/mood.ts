@@ -111,6 +111,16 @@ export function isInterrogative(items: readonly Item[]): boolean {
     items.slice(at + 2).every((item) => isFn(item, 'too', 'possessive'))
   )
     return false;
+  // "did hazel's belts" tells; "did hazel's belts get done" asks.
+  if (
+    head === 'did' &&
+    hasTag(next, 'machine') &&
+    isFn(items[at + 2], 'possessive') &&
+    !items
+      .slice(at + 3)
+      .some((item) => hasTag(item, 'verb', 'complaint', 'symptom', 'state') && !hasTag(item, 'part', 'thing'))
+  )
+    return false;
   if (head === 'did' || head === 'had' || head === 'do' || head === 'have')
     return (
       isFn(next, 'i', 'we', 'you', 'someone', 'it', 'they', 'any', 'nobody') ||
@@ -198,9 +208,11 @@ export function readMood(clause: Clause): Mood {
   const fns = fnsOf(items);
   const some = (...codes: Parameters<typeof isFn>[1][]): boolean => codes.some((code) => fns.has(code));
   const future =
-    items.some((item) => hasTag(item, 'date') && /^next (?!to\b)/u.test(item.text)) ||
+    items.some((item) => hasTag(item, 'date') && /^next (?!to\b)/u.test(item.text) && !isCounted(item)) ||
     items.some((item) =>
-      item.senses.some((s) => s.tag === 'date' && s.past === s.future && !s.vague && isTomorrow(item)),
+      item.senses.some(
+        (s) => s.tag === 'date' && s.past === s.future && !s.vague && !s.counted && isTomorrow(item),
+      ),
     );
   const carriedOut = some('had-to');
   const promised =
@@ -334,5 +346,7 @@ export function ownDenial(items: readonly Item[], at: number): boolean {
   return i < 0 && /^(?:don't|do not|didn't|did not|couldn't|can't|cannot|never)\b/u.test(item.text);
 }
 
+/** "Next day: belts tensioned": after a day that was told of. */
+const isCounted = (item: Item): boolean => item.senses.some((s) => s.tag === 'date' && s.counted);
 const isTomorrow = (item: Item): boolean =>
   /^(?:tomorrow|tmrw|tmr|tmw|tomo|next|the day after|in \d)/u.test(item.text);

@@ -119,7 +119,7 @@ function leadOf(items: readonly Item[], at: number, book: NameBook): number | un
   // "greased the screw on 3, same on 8", "…, ditto 8"
   if (isFn(items[at - 1], 'too') && /(?:^ditto|^likewise| on| for| to| with)$/u.test(items[at - 1]?.text ?? '') && endsThere(items[at + 1])) return 0; // prettier-ignore
   if (
-    (at === 0 || /^(?:on|in|for|to|and|or|,|&)$/u.test(items[at - 1]?.text ?? '')) &&
+    (at === 0 || /^(?:on|in|for|to|and|or|,|&|n|plus)$/u.test(items[at - 1]?.text ?? '')) &&
     nearMachine(items, at, book)
   )
     return 0;
@@ -136,12 +136,12 @@ function nearMachine(items: readonly Item[], at: number, book: NameBook): boolea
     return false; // prettier-ignore
   const list =
     at === 0 &&
-    /^(?:and|,|&)$/u.test(items[1]?.text ?? '') &&
+    /^(?:and|,|&|n|plus)$/u.test(items[1]?.text ?? '') &&
     book.numbers.has(items[2]?.text ?? '') &&
     hasTag(items[3], 'verb', 'state', 'complaint', 'symptom', 'fn');
   if (list) return true;
   if (before === 'on' || (before === 'in' && hasTag(items[at - 2], 'verb'))) return true;
-  if (!/^(?:and|or|to|,|&)$/u.test(before)) return false;
+  if (!/^(?:and|or|to|,|&|n|plus)$/u.test(before)) return false;
   // "did belts on alder. and birch. and 3"
   if (
     before === 'and' &&
@@ -153,7 +153,7 @@ function nearMachine(items: readonly Item[], at: number, book: NameBook): boolea
   if (before === 'or' && items[at - 2]?.text === '...' && /^\d{1,2}$/u.test(items[at - 3]?.text ?? ''))
     return true;
   let i = at - 2;
-  while (i >= 0 && at - i < 24 && /^\d{1,2}$|^(?:and|or|to|,|&)$/u.test(items[i]?.text ?? '')) i -= 1;
+  while (i >= 0 && at - i < 24 && /^\d{1,2}$|^(?:and|or|to|,|&|n|plus)$/u.test(items[i]?.text ?? '')) i -= 1;
   return (
     hasTag(items[at - 2], 'machine') ||
     (book.numbers.has(items[at - 2]?.text ?? '') && (i < 0 || isFn(items[i], 'on')))

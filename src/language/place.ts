@@ -191,14 +191,25 @@ const UNDATED: ReadonlySet<string> = new Set(['claim', 'usage', 'stock', 'meter'
 /** "last checked in january": about then, never today; its first day, so that what is due again is due sooner. */
 function aboutDay(act: Act, scene: Scene): LocalDate | undefined {
   if (!DATED.has(act.kind) || UNDATED.has(act.kind) || scene.mood.planned || 'on' in act) return undefined;
-  const said = scene.items.find((item) => hasTag(item, 'date') && MONTH.test(item.text));
+  const at = scene.items.findIndex((item) => hasTag(item, 'date') && MONTH.test(item.text));
+  if (ONCE.has(act.kind) && (isFn(scene.items[at - 1], 'since') || LAST_TIME.test(scene.text)))
+    return undefined;
+  const said = scene.items[at];
   return sense(said, 'date')?.stretch?.back[0];
 }
 
+/** Deeds of one moment: they do not last since a day. */
+const ONCE: ReadonlySet<string> = new Set(['swap', 'done', 'load', 'stock']);
+const isSince = (scene: Scene): boolean =>
+  scene.items.some((item, at) => hasTag(item, 'date') && isFn(scene.items[at - 1], 'since'));
+/** "first time in months", "the last one was in november": of an earlier one. */
+const LAST_TIME =
+  /\b(?:first (?:one|time|new one)|last (?:one|time)|previous one) (?:since|in|was|in since)\b/u;
+
 function withDay(act: Act, scene: Scene, day: SenseOf<'date'> | undefined, today: LocalDate): Act {
   if (!day || day.vague || !DATED.has(act.kind) || 'on' in act) return act;
-  // "900 g since monday": run up to today.
-  if (act.kind === 'usage' && someFn(scene, 'since')) return act;
+  // "900 g since monday": run up to today; "the first one since monday": of the one before it.
+  if ((act.kind === 'usage' || ONCE.has(act.kind)) && someFn(scene, 'since') && isSince(scene)) return act;
   // "off until tomorrow": the day is its end.
   if (act.kind === 'down' && scene.mood.planned && /\b(?:until|till?)\b/u.test(scene.text)) return act;
   const on = act.kind === 'claim' || scene.mood.planned ? day.future : day.past;

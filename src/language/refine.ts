@@ -3,7 +3,7 @@ import { isSafetySymptom, type Part, type Task } from '../maintenance/codes.ts';
 import type { Act } from './act.ts';
 import { REASON_OF } from './english/frames/symptom-table.ts';
 import { MENDED } from './english/frames/state.ts';
-import { isFn, sensesOf } from './item.ts';
+import { hasTag, isFn, sense, sensesOf } from './item.ts';
 import type { Placed } from './placed.ts';
 import { byClause, materialAfter, materialHead, oneRun, weightAfter } from './runs.ts';
 import type { Scene } from './scene.ts';
@@ -287,7 +287,10 @@ const RULES: readonly Rule[] = [
     apply: (placed, scenes) =>
       placed.filter((one, at) => {
         const { act } = one;
-        if (act.kind !== 'usage' || !SUMS.test(scenes[one.draft.clause]?.text ?? '')) return true;
+        if (act.kind === 'stock') return !isSumOfStock(one, placed, scenes);
+        const scene = scenes[one.draft.clause];
+        if (act.kind !== 'usage' || !(SUMS.test(scene?.text ?? '') || saysSpanAgain(scene, scenes)))
+          return true;
         return !placed
           .slice(Math.max(0, at - WINDOW), at)
           .some(
@@ -439,6 +442,27 @@ function withoutCauses(placed: readonly Placed[], scenes: readonly Scene[]): rea
 }
 
 const SUMS = /^(?:makes|that makes|so|equals|is|in total|that 's|total)\b/u;
+
+/** "ran from 9 to 1, four hours": the hours between are told once more. */
+const saysSpanAgain = (scene: Scene | undefined, scenes: readonly Scene[]): boolean =>
+  scene !== undefined &&
+  scene.items.every((item) => hasTag(item, 'value')) &&
+  (scenes[scene.index - 1]?.items.some(
+    (item) => sense(item, 'value')?.code === 'hours' && / (?:to|till?|until|-) /u.test(item.text),
+  ) ??
+    false);
+/** "one tube of grease used up, so minus one in the cupboard": the same one, counted off. */
+const isSumOfStock = (one: Placed, placed: readonly Placed[], scenes: readonly Scene[]): boolean =>
+  /^(?:so|that 's|that is|makes|minus|plus)\b/u.test(scenes[one.draft.clause]?.text ?? '') &&
+  placed.some(
+    (other) =>
+      other.draft.clause === one.draft.clause - 1 &&
+      other.act.kind === 'stock' &&
+      one.act.kind === 'stock' &&
+      other.act.part === one.act.part &&
+      one.act.change !== undefined &&
+      other.act.change === one.act.change,
+  );
 
 const HEIGHTS: ReadonlySet<string> = new Set([
   'first-layer-close',

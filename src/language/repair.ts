@@ -7,10 +7,10 @@ import { hasTag, isFn, type Item, sense, type Sense } from './item.ts';
 import { phraseReader } from './phrases.ts';
 
 const EDITS = phraseReader({
-  edit: 'nah, nah wait, lol, haha, scrap that, forget that, nvm, never mind, lol no, no, no wait, excuse me, no excuse me, pardon, no pardon, beg your pardon, i beg your pardon, excuse, no sorry, nope, sorry, i mean, i meant, make that, make it, scratch that, strike that, correction, rather, or rather, i tell a lie, tell a lie, i lie, wait, oops, whoops, uh, er, err, erm, um, hang on, hold on, actually, that should be, should be, my mistake, my bad, typo, it was, that was, well',
+  edit: "nah, eh, ach, och, hmm, oh, aye no, nah wait, lol, haha, scrap that, forget that, nvm, never mind, lol no, no, no wait, excuse me, no excuse me, pardon, no pardon, beg your pardon, i beg your pardon, excuse, no sorry, nope, sorry, i am sorry, i 'm sorry, i am so sorry, so sorry, apologies, my apologies, excuse me please, i mean, i meant, make that, make it, scratch that, strike that, correction, rather, or rather, i tell a lie, tell a lie, i lie, wait, oops, whoops, uh, er, err, erm, um, hang on, hold on, actually, that should be, should be, my mistake, my bad, typo, it was, that was, well",
 });
 /** Said of much else: these alone repair nothing. */
-const FAINT = /^(?:lol|haha|well|it|it was|that was|was|actually|that|should|should be)$/u;
+const FAINT = /^(?:lol|haha|eh|ach|och|hmm|oh|well|it|it was|that was|was|actually|that|should|should be)$/u;
 
 interface Cut {
   /** Marks and words of correcting oneself. */
@@ -57,6 +57,9 @@ function inPlaceOf(old: Item, anew: Item): Item {
 /** How far back the value that is repaired may stand. */
 const REACH = 14;
 
+/** "On Monday, no, sorry, on Tuesday, maple printed …": the day or the name stands first, what happened comes after. */
+const opensWithField = (items: readonly Item[], end: number): boolean =>
+  items.slice(0, end).every((item) => hasTag(item, 'date', 'machine') || isFn(item, 'on', 'in', 'article'));
 /** A deed, a trouble or a machine stands before: there is something to repair. */
 const tells = (items: readonly Item[]): boolean =>
   items.some((item) => hasTag(item, 'verb', 'machine', 'complaint', 'symptom')) &&
@@ -102,7 +105,10 @@ function repairOnce(items: readonly Item[]): Item[] | undefined {
   for (let at = 1; at < items.length; at += 1) {
     const opens = (isBreak(items[at]) || edits[at] === 1) && !isMark(items[at - 1]) && edits[at - 1] !== 1;
     const cut = opens ? (cutAt(items, at, edits) ?? cutBehind(items, at, edits)) : undefined;
-    const done = cut && tells(items.slice(0, at)) ? apply(items, cut, edits) : undefined;
+    const tellsBefore =
+      cut !== undefined &&
+      (tells(items.slice(0, at)) || (opensWithField(items, at) && tells(items.slice(cut.end))));
+    const done = cut && tellsBefore ? apply(items, cut, edits) : undefined;
     if (done) return done;
   }
   return undefined;

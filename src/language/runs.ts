@@ -24,7 +24,8 @@ const REACH = 8;
 /** A clause that names a material and nothing else that is known: "all pla", "white pla as usual". */
 const isMaterialAlone = (scene: Scene): boolean =>
   scene.materials.length === 1 &&
-  scene.items.length <= 6 &&
+  scene.items.filter((item) => !hasTag(item, 'fn', 'unit')).length <= 4 &&
+  scene.items.length <= 10 &&
   scene.values.length === 0 &&
   scene.nouns.every((noun) => noun.code === 'filament') &&
   !scene.mood.question &&
@@ -32,9 +33,7 @@ const isMaterialAlone = (scene: Scene): boolean =>
   !scene.items.some((item) => hasTag(item, 'machine', 'symptom', 'complaint', 'state')) &&
   scene.verbs.every((verb) => !verb.deed);
 const ofAll = (scene: Scene): boolean =>
-  scene.items.some(
-    (item) => isFn(item, 'all', 'both', 'each', 'every', 'they') || item.text === 'everywhere',
-  );
+  scene.items.some((item) => isFn(item, 'all', 'both', 'each', 'every', 'they', 'throughout', 'only'));
 
 /** Looked up clause by clause, so that a long log stays linear. */
 export function byClause(placed: readonly Placed[]): ReadonlyMap<number, readonly Placed[]> {
@@ -56,7 +55,9 @@ export function materialAfter(
     const scene = scenes[i];
     if (!scene) return undefined;
     if (isMaterialAlone(scene) && !placed.has(i))
-      return i === clause + 1 || ofAll(scene) ? scene.materials[0] : undefined;
+      return i === clause + 1 || ofAll(scene) || scene.items.some((item) => hasTag(item, 'unit'))
+        ? scene.materials[0]
+        : undefined;
     const others = placed.get(i) ?? [];
     if (others.some((one) => one.act.kind !== 'usage' || one.act.material !== undefined)) return undefined;
   }

@@ -34,7 +34,7 @@ export const STATES = ['down', 'up', 'open', 'close'] as const;
 export type State = (typeof STATES)[number];
 
 export const UNITS = [
-  'hours', 'minutes', 'seconds', 'days', 'weeks', 'months', 'years', 'grams', 'kilograms', 'metres', 'other', 'count', 'range', 'clock',
+  'hours', 'minutes', 'seconds', 'days', 'weeks', 'months', 'years', 'grams', 'kilograms', 'ounces', 'pounds', 'metres', 'other', 'count', 'range', 'clock',
 ] as const; // prettier-ignore
 export type Unit = (typeof UNITS)[number];
 
@@ -65,7 +65,7 @@ export const FNS = [
   'where', 'any', 'article', 'this', 'my', 'its', 'or', 'more', 'less', 'much', 'many', 'long', 'often', 'last', 'left', 'maybe', 'unsure', 'as',
   'no', 'yes', 'nothing', 'nobody', 'some', 'another', 'over', 'instead', 'ago', 'later', 'number-sign', 'did-it', 'sorry', 'wrong', 'only', 'up',
   'down', 'rest', 'these', 'after', 'before', 'while', 'here', 'thanks', 'possessive', 'back', 'through', 'like', 'able', 'really', 'first-one',
-  'printer', 'joke', 'laugh', 'reported', 'during', 'almost', 'let-me', 'range', 'mention', 'said-quote', 'there', 'ready', 'far', 'meant',
+  'printer', 'joke', 'laugh', 'reported', 'during', 'almost', 'let-me', 'range', 'mention', 'said-quote', 'there', 'ready', 'far', 'meant', 'throughout',
 ] as const; // prettier-ignore
 export type Fn = (typeof FNS)[number];
 

@@ -84,6 +84,7 @@ export function createSpeller(indexes: readonly SpellingIndex[], plain: (word: s
   return (spoken) => {
     const word = unstretched(spoken);
     if (word !== spoken && plain(word)) return { meant: word, rivals: [] };
+    if (dropsG(word) && !plain(word) && plain(`${word}g`)) return { meant: `${word}g`, rivals: [] };
     if (word.length < 4 || word.length > LONGEST || plain(word) || !/^\p{L}+$/u.test(word)) return undefined;
     const found = candidates(word, indexes);
     if (found.size === 0) return undefined;
@@ -102,6 +103,8 @@ export function createSpeller(indexes: readonly SpellingIndex[], plain: (word: s
   };
 }
 
+/** "runnin", "takin": as it is spoken. */
+const dropsG = (word: string): boolean => word.length > 4 && word.endsWith('in');
 /** "whyyy", "sooo": a letter held for its sound. */
 const unstretched = (word: string): string =>
   mayStretch(word) ? word.replace(/(\p{L})\1{2,}/gu, '$1') : word;

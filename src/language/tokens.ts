@@ -1,4 +1,5 @@
 /** Stage 2. Words, numbers and marks, each with its place in the message as it was sent. */
+import { HEARD, SCOTS } from './english/words/respelled.ts';
 import type { PlainText } from './normalise.ts';
 
 export interface Token {
@@ -32,36 +33,6 @@ const BARE_FORMS: Readonly<Record<string, string>> = {
   youre: "you're", theyre: "they're", theyve: "they've", weve: "we've", youve: "you've", hes: "he's", shes: "she's", youll: "you'll", theyll: "they'll",
 }; // prettier-ignore
 
-/** As dictation writes them down. */
-/** As heard by a dictation, and as typed in haste. */
-const HEARD: Readonly<Record<string, string>> = {
-  shoud: 'should',
-  shuold: 'should',
-  shoudl: 'should',
-  shld: 'should',
-  wld: 'would',
-  woud: 'would',
-  cld: 'could',
-  coud: 'could',
-  yday: 'yesterday',
-  ystrday: 'yesterday',
-  tmrow: 'tomorrow',
-  popt: 'popped',
-  snapt: 'snapped',
-  dropt: 'dropped',
-  chk: 'check',
-  chkd: 'checked',
-  clnd: 'cleaned',
-  rplcd: 'replaced',
-  svc: 'service',
-  noz: 'nozzle',
-  wk: 'week',
-  zed: 'z',
-  zee: 'z',
-  greece: 'grease',
-  greeced: 'greased',
-};
-
 /** Nothing in it to take apart: what most of the word tables hold. */
 export const isPlainWord = (word: string): boolean =>
   /^[a-z]+$/u.test(word) && !Object.hasOwn(BARE_FORMS, word);
@@ -71,7 +42,7 @@ const respelled = (table: Readonly<Record<string, string>>, word: string): strin
 
 function words(raw: string, at: number, gap: boolean, plain: PlainText): Token[] {
   const lower = raw.toLowerCase();
-  const folded = respelled(BARE_FORMS, lower) ?? respelled(HEARD, lower) ?? lower;
+  const folded = respelled(BARE_FORMS, lower) ?? respelled(HEARD, lower) ?? respelled(SCOTS, lower) ?? lower;
   const place = (text: string, start: number, end: number, space: boolean): Token => ({
     kind: 'word',
     text,

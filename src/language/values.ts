@@ -2,7 +2,7 @@
  * Stage 4. Numbers with their units become single items. Figures that are not running time (bore, speed,
  * temperature, layers, screw sizes) are read first as `other`, so that they can never become hours.
  */
-import { hasTag, isFn, type Item, sense, type Sense } from './item.ts';
+import { hasTag, isFn, isThing, type Item, sense, type Sense } from './item.ts';
 import type { Unit } from './senses.ts';
 
 /** As short words these are also something else ("in", "a", "x"): a unit only right behind the figure. */
@@ -67,6 +67,8 @@ function unitAt(items: readonly Item[], at: number): Unit | undefined {
   if (!unit || unit.code === 'count') return undefined;
   const digits = /\d$/u.test(items[at - 1]?.text ?? '');
   if (GLUED.has(item.text) && (item.gap || !digits)) return undefined;
+  // "20 pounds": money, unless filament is weighed.
+  if (unit.code === 'pounds' && item.text.startsWith('pound') && !weighs(items, at)) return 'other';
   if (
     unit.code === 'days' &&
     item.text === 'd' &&
@@ -76,6 +78,17 @@ function unitAt(items: readonly Item[], at: number): Unit | undefined {
     return undefined;
   return unit.code;
 }
+
+/** "a pound of petg", "2 pound spool": what is weighed stands behind. */
+const weighs = (items: readonly Item[], at: number): boolean =>
+  items
+    .slice(at + 1, at + 5)
+    .some(
+      (item, i) =>
+        hasTag(item, 'material') ||
+        isThing(item, 'spool') ||
+        (i > 0 && hasTag(item, 'part') && /filament/u.test(item.text)),
+    );
 
 const HOURS: Readonly<Partial<Record<Unit, number>>> = {
   hours: 1,
@@ -205,6 +218,8 @@ const PARTS_OF_HOUR: readonly (readonly [string, number])[] = [
 
 const WEIGHT: Readonly<Partial<Record<Unit, readonly [Unit, number]>>> = {
   kilograms: ['grams', 1000],
+  ounces: ['grams', 28.3495],
+  pounds: ['grams', 453.592],
   minutes: ['hours', 1 / 60],
   weeks: ['days', 7],
   seconds: ['other', 1],
@@ -237,8 +252,13 @@ function halves(items: readonly Item[], at: number): Read | undefined {
   const text = items.slice(at, at + 6).map((item) => item.text).join(' '); // prettier-ignore
   for (const [pattern, words, value] of FRACTIONS)
     if (pattern.test(text)) return { end: at + wordsIn(items, at, words), unit: 'hours', value };
-  const kilo = /^half an? (?:kilo|kg|kilogram)/u.exec(text)?.[0] ?? /^half (?:kilo|kg)/u.exec(text)?.[0];
-  if (kilo !== undefined) return { end: at + wordsIn(items, at, kilo), unit: 'grams', value: 500 };
+  for (const [pattern, part] of PARTS_OF_MASS) {
+    const hit = pattern.exec(text);
+    const end = hit === null ? at : at + wordsIn(items, at, hit[0]);
+    const scale = hit?.[1] === undefined ? undefined : MASSES[hit[1]];
+    if (hit && scale !== undefined && (!hit[1]?.startsWith('pound') || weighs(items, end - 1)))
+      return { end, unit: 'grams', value: part * scale };
+  }
   const whole = figure(items[at]);
   if (whole === undefined) return undefined;
   const rest = items.slice(at + 1, at + 7).map((item) => item.text).join(' '); // prettier-ignore
@@ -257,6 +277,22 @@ function halves(items: readonly Item[], at: number): Read | undefined {
     ? undefined
     : { end: at + 1 + wordsIn(items, at + 1, tail), unit: 'hours', value: whole + 0.5 };
 }
+const MASSES: Readonly<Record<string, number>> = {
+  kilo: 1000,
+  kg: 1000,
+  kilogram: 1000,
+  kilogramme: 1000,
+  pound: 453.592,
+  lb: 453.592,
+};
+const MASS = `(${Object.keys(MASSES).join('|')})`;
+const PARTS_OF_MASS: readonly (readonly [RegExp, number])[] = [
+  [new RegExp(`^(?:a )?half (?:an? )?${MASS}\\b`, 'u'), 0.5],
+  [new RegExp(`^(?:a )?quarter (?:of )?(?:an? )?${MASS}\\b`, 'u'), 0.25],
+  [new RegExp(`^three quarters of an? ${MASS}\\b`, 'u'), 0.75],
+  [new RegExp(`^(?:an? )?${MASS} and a half\\b`, 'u'), 1.5],
+  [new RegExp(`^(?:an? )?${MASS} and a quarter\\b`, 'u'), 1.25],
+];
 const FRACTIONS: readonly (readonly [RegExp, string, number])[] = [
   [/^an? hour and a half/u, 'an hour and a half', 1.5],
   [/^an? hour and a quarter/u, 'an hour and a quarter', 1.25],
@@ -284,24 +320,33 @@ function wordsIn(items: readonly Item[], at: number, phrase: string): number {
 
 /** "a kilo of petg", "a week", "another fortnight". */
 function article(items: readonly Item[], at: number): Read | undefined {
-  if (/^(?:kilo|kg)$/u.test(items[at]?.text ?? '') && items[at + 1]?.text === 'of')
-    return { end: at + 1, unit: 'grams', value: 1000 };
-  if (/^(?:full|whole)$/u.test(items[at]?.text ?? '') && sense(items[at + 1], 'unit')?.code === 'kilograms')
-    return { end: at + 2, unit: 'grams', value: 1000 };
+  const mass = oneMass(items, at);
+  if (mass) return mass;
   if (items[at]?.text === 'fortnight') return { end: at + 1, unit: 'days', value: 14 };
   if (items[at]?.text === 'a' && items[at + 1]?.text === 'fortnight')
     return { end: at + 2, unit: 'days', value: 14 };
   if (!/^(?:a|an|another|one more|1)$/u.test(items[at]?.text ?? '')) return undefined;
-  // "a fresh kilo of petg"
-  if (isFn(items[at + 1], 'new') && sense(items[at + 2], 'unit')?.code === 'kilograms')
-    return { end: at + 3, unit: 'grams', value: 1000 };
-  const unit = sense(items[at + 1], 'unit')?.code;
+  const last = SIZED.test(items[at + 1]?.text ?? '') ? at + 2 : at + 1;
+  const unit = sense(items[last], 'unit')?.code;
   const [code, scale] = unit === undefined ? [undefined, 1] : (WEIGHT[unit] ?? [unit, 1]);
-  if (code === 'days' || code === 'months' || (code === 'grams' && unit === 'kilograms')) {
-    return (items[at + 1]?.text.length ?? 0) < 2 ? undefined : { end: at + 2, unit: code, value: scale };
+  if (code === 'days' || code === 'months') {
+    return (items[last]?.text.length ?? 0) < 2 ? undefined : { end: last + 1, unit: code, value: scale };
   }
   return undefined;
 }
+
+/** "a kilo of petg", "a whole new kilo", "a pound of pla": one, however it is praised. */
+function oneMass(items: readonly Item[], at: number): Read | undefined {
+  let end = at;
+  if (/^(?:a|an|another|one more|1)$/u.test(items[end]?.text ?? '')) end += 1;
+  while (SIZED.test(items[end]?.text ?? '') || (end > at && isFn(items[end], 'new'))) end += 1;
+  const unit = sense(items[end], 'unit')?.code;
+  const [code, scale] = (unit === undefined ? undefined : WEIGHT[unit]) ?? [];
+  if (code !== 'grams' || scale === undefined || (items[end]?.text.length ?? 0) < 2) return undefined;
+  if (unit === 'pounds' && !weighs(items, end)) return undefined;
+  return end > at || items[end + 1]?.text === 'of' ? { end: end + 1, unit: code, value: scale } : undefined;
+}
+const SIZED = /^(?:whole|full|entire|complete|solid|good)$/u;
 
 /** Figures that name a thing: "layer 40", "m3", "0.4 nozzle", "act two". */
 function ordinal(items: readonly Item[], at: number): Read | undefined {
@@ -377,7 +422,9 @@ function firstRead(items: readonly Item[], at: number): Read | undefined {
   if (
     !/^[\d.]/u.test(text) &&
     !hasTag(items[at], 'number') &&
-    !/^(?:a|an|half|three|another|one more|full|quarter|fortnight|kilo|kg|whole)\b/u.test(text)
+    !/^(?:a|an|half|three|another|one more|full|entire|complete|quarter|fortnight|kilo|kg|pound|whole)\b/u.test(
+      text,
+    )
   )
     return undefined;
   for (const reader of READERS) {

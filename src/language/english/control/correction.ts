@@ -5,6 +5,7 @@
 import type { LocalDate } from '../../act.ts';
 import { hasTag, isFn, type Item, sense } from '../../item.ts';
 import { type Change, changeOf } from './amendment.ts';
+import { cleftIn, relativeHead } from './relative.ts';
 import { type Sided, sidesOf, isTold } from './sides.ts';
 import {
   covered, isBreak, isField, isFigure, isMark, isPartLike, isPointingOne, isReason, LONGEST_CONTROL, phrasesOf, type ControlPhrase,
@@ -23,6 +24,8 @@ function pointsAt(span: Span): boolean {
   const { items } = span;
   return items.some((item, at) => {
     if (!PAST.test(item.text)) return false;
+    const head = relativeHead(span);
+    if (head && at >= head.told && at - head.told <= 3) return true;
     let i = at - 1;
     while (
       i >= 0 &&
@@ -42,6 +45,13 @@ function contrasts(sided: readonly Sided[]): boolean {
     sided.filter((one) => one.side === side).map(({ item }) => kindOf(item));
   const wrong = kinds('wrong');
   return kinds('right').some((kind) => wrong.includes(kind));
+}
+/** "not elm but rowan", "12 and not 21": of what an entry is of, where "monday, not today" only says when. */
+function contrastsFigure(sided: readonly Sided[]): boolean {
+  const wrong = sided.filter((one) => one.side === 'wrong').map(({ item }) => kindOf(item));
+  return sided.some(
+    ({ side, item }) => side === 'right' && kindOf(item) !== 'date' && wrong.includes(kindOf(item)),
+  );
 }
 const kindOf = (item: Item): string =>
   isFigure(item) ? 'figure' : hasTag(item, 'machine') ? 'machine' : hasTag(item, 'date') ? 'date' : hasTag(item, 'material') ? 'material' : isPartLike(item) ? 'part' : isReason(item) ? 'reason' : 'spec'; // prettier-ignore
@@ -94,7 +104,17 @@ const oughts = (span: Span): boolean =>
   !span.items.some((item) => isFn(item, 'here', 'there', 'ready')) &&
   phrasesOf(span, 'ought').some((one) => {
     let i = one.from - 1;
-    while (i >= 0 && !isBreak(span.items[i]) && covered(span, i, 'adverb')) i -= 1;
+    let named = false;
+    // "the figure for maple should have been 75": of an entry that is named by its machine
+    while (
+      i >= 0 &&
+      !isBreak(span.items[i]) &&
+      (covered(span, i, 'adverb') || hasTag(span.items[i], 'machine'))
+    ) {
+      named ||= hasTag(span.items[i], 'machine');
+      i -= 1;
+    }
+    if (named) return covered(span, i, 'entry', 'field');
     return i < 0 || isBreak(span.items[i]) || covered(span, i, 'that', 'entry', 'field', 'marker', 'hint');
   });
 
@@ -140,8 +160,11 @@ function signalsOf(span: Span, sided: readonly Sided[]): ReadonlySet<Signal> {
 
 /** Words that belong to no correction. */
 function strangers(span: Span): Item[] {
+  const namedUntil = relativeHead(span)?.to ?? 0;
+  const cleft = cleftIn(span);
   return span.items.filter((item, at) => {
     if (isMark(item) || isField(span.items, at) || isPointingOne(span.items, at)) return false;
+    if (at < namedUntil || (cleft && at >= cleft.from && at < cleft.to)) return false;
     // "…, and it is in use again": of the machine, not of the entry.
     if (hasTag(item, 'state') && item.text.includes(' ')) return true;
     if (hasTag(item, 'unit') || (sense(item, 'value') !== undefined && isFigure(item))) return false;
@@ -175,7 +198,7 @@ function isTooFull(sided: readonly Sided[], signals: ReadonlySet<Signal>): boole
   const weak =
     !signals.has('marker') &&
     !signals.has('ought') &&
-    !signals.has('contrast') &&
+    !contrastsFigure(sided) &&
     !signals.has('change') &&
     !signals.has('told');
   return weak && right.has('figure') && (right.has('machine') || right.has('part'));

@@ -3,6 +3,7 @@
  * "those X were Y": the wrong one, the one written before, and the one that only names the entry are told apart here.
  */
 import { isFn, type Item } from '../../item.ts';
+import { relativeHead } from './relative.ts';
 import { covered, isBreak, isField, isFigure, isStop, type Span, startsAt } from './span.ts';
 
 export type Side = 'right' | 'wrong' | 'subject';
@@ -36,6 +37,7 @@ export const isTold = (span: Span): boolean => span.items.some((_, at) => tells(
 export function sidesOf(span: Span): Sided[] {
   const found: Sided[] = [];
   const { items } = span;
+  const head = relativeHead(span);
   let side: Side = 'right';
   let told = false;
   let opened = 0;
@@ -47,6 +49,12 @@ export function sidesOf(span: Span): Sided[] {
     } else if (told && startsAt(span, at, 'ought') !== undefined) {
       side = 'right';
       told = false;
+    } else if (head && at === head.told) {
+      found.splice(opened, found.length, ...found.slice(opened).map(asSubject));
+      side = 'right';
+      told = false;
+      if (isField(items, at)) found.push({ item, at, side });
+      return;
     } else if (turns(item)) side = told ? 'right' : 'wrong';
     else if (denies(item)) side = 'wrong';
     else if (tells(span, at)) {

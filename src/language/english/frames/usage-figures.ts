@@ -85,6 +85,16 @@ function unitOfHead(scene: Scene): (typeof FIELDS)[number] | undefined {
 const LONGEST_HEAD = 5;
 const HEAD_WORDS =
   /^(?:shift totals?|day totals?|daily totals?|totals?|shift|run|printed|used|logged|usage|runtime|run time|running time|print time|printing time|runs|log|filament|filament used|report|so far|update)$/u;
+/** "that's hours", "in grams, petg", "(hours)": said last, what the figures of the row before it are in. */
+function unitOfTail(scene: Scene): (typeof FIELDS)[number] | undefined {
+  const units = sensesOf(scene.items, 'unit').map((s) => s.code);
+  const small = scene.items.every(
+    (item) => hasTag(item, 'unit', 'material', 'spec', 'cue') || isFn(item, ...TAIL_WORDS),
+  );
+  if (!small || scene.clause.asked || scene.mood.negated) return undefined;
+  return FIELDS.find((field) => units.includes(field));
+}
+const TAIL_WORDS = ['this', 'these', 'they', 'it', 'be', 'all', 'both', 'each', 'of', 'in', 'throughout', 'article', 'only', 'both'] as const; // prettier-ignore
 /** A head and the first of its figures: neither asks. */
 export const isLogHead = (scene: Scene, after: Scene | undefined): boolean =>
   after !== undefined &&
@@ -102,7 +112,7 @@ const isIdle = (scene: Scene): boolean =>
 /** The unit of the nearest figure in that direction that bears one; nothing else may stand between. */
 function unitAlong(scene: Scene, row: readonly Scene[]): (typeof FIELDS)[number] | undefined {
   for (const other of row) {
-    const headed = other.index < scene.index ? unitOfHead(other) : undefined;
+    const headed = other.index < scene.index ? unitOfHead(other) : unitOfTail(other);
     if (headed !== undefined) return headed;
     if (other.clause.sentence !== scene.clause.sentence || other.mood.question) return undefined;
     const units = FIELDS.filter((field) => valueOf(other, field) !== undefined);

@@ -31,7 +31,9 @@ const RUNNING = ['run', 'print', 'put', 'use', 'give', 'did', 'get', 'log', 'mak
 
 /** "counters: birch 2318, hazel 1764, maple 3055": a name and a figure in a row that a counter opened. */
 const inCounterRow = (scene: Scene, earlier: readonly Scene[]): boolean =>
-  scene.items.filter((item) => !isFn(item, 'be', 'at', 'now', 'article')).length <= 3 &&
+  scene.items.filter(
+    (item) => !isFn(item, 'be', 'at', 'now', 'article', 'on', 'it', 'of', 'for', 'possessive'),
+  ).length <= 3 &&
   hasMachine(scene) &&
   scene.values.length === 1 &&
   scene.nouns.length === 0 &&
@@ -98,7 +100,7 @@ export function readMeter(scene: Scene, earlier: readonly Scene[] = []): Draft[]
 
 /** Hours that belong to something else than running: drying, waiting, a life, a time taken. */
 function elsewhere(scene: Scene, before: Scene | undefined): boolean {
-  if (tookToPrint(scene)) return false;
+  if (tookToPrint(scene) || tookSoLong(scene, before)) return false;
   if (hasVerb(scene, 'dry', 'put-off', 'last', 'take') && !deedOf(scene, 'run', 'print')) {
     if (
       hasVerb(scene, 'dry') ||
@@ -158,6 +160,41 @@ const underWay = (scene: Scene): boolean =>
       (verb.code === 'start' && verb.form !== 'base'),
   ) && deedOf(scene, 'run', 'print') === undefined;
 
+/** "jam cleared, 20 min", "bed levelled, took a quarter of an hour": so long the care took, and nothing ran. */
+const timeTaken = (scene: Scene, before: Scene | undefined): boolean =>
+  before !== undefined &&
+  before.clause.sentence === scene.clause.sentence &&
+  !hasMachine(scene) &&
+  scene.materials.length === 0 &&
+  scene.nouns.length === 0 &&
+  valueOf(scene, 'hours') !== undefined &&
+  valueOf(scene, 'grams', 'metres') === undefined &&
+  deedOf(scene, 'run', 'print') === undefined &&
+  before.verbs.some((verb) => verb.deed) &&
+  deedOf(before, 'run', 'print', 'start', 'load', 'use') === undefined &&
+  valueOf(before, 'hours', 'grams', 'metres') === undefined &&
+  !before.nouns.some((noun) => noun.code === 'print' || noun.code === 'filament') &&
+  before.materials.length === 0 &&
+  (before.nouns.length > 0 || before.verbs.some((verb) => verb.deed && HANDWORK.has(verb.code)));
+/** Done with hands to the machine: what takes time without anything being printed. */
+const HANDWORK: ReadonlySet<string> = new Set([
+  'clean', 'wipe', 'dust', 'oil', 'tighten', 'tension', 'level', 'square', 'swap', 'fit', 'remove', 'look', 'test', 'adjust', 'calibrate', 'trim',
+  'clear', 'pull', 'dry', 'update', 'save', 'install', 'fix', 'runin',
+]); // prettier-ignore
+
+/** "maple started at ten and came off at two, so 4 h": when it went on and off stands before how long it was. */
+const toldByClock = (scene: Scene, earlier: readonly Scene[]): boolean =>
+  !hasMachine(scene) &&
+  scene.items.length <= 7 &&
+  earlier.some(
+    (before) =>
+      before.clause.sentence === scene.clause.sentence &&
+      hasMachine(before) &&
+      asserted(before) &&
+      said(before, 'begins').length > 0 &&
+      before.items.some((item, at) => isFn(item, 'at') && hasTag(before.items[at + 1], 'value', 'number')),
+  );
+
 /** "rowan: 2h pla, 3h petg": the list goes on. */
 const listGoesOn = (scene: Scene, before: Scene | undefined): boolean =>
   (before !== undefined &&
@@ -200,12 +237,13 @@ export function readUsage(
   later: readonly Scene[] = [],
 ): Draft[] {
   const before = earlier.at(-1);
-  if (underWay(scene) || neverEnded(scene)) return [];
+  if (underWay(scene) || neverEnded(scene) || timeTaken(scene, before)) return [];
   if (!asserted(scene) || elsewhere(scene, before)) return [];
   const amount = amounts(scene, earlier, later);
   if (Object.keys(amount).length === 0 || amount.hours === 0) return [];
   const ran =
     (tookToPrint(scene) && scene.verbs.some((verb) => verb.code === 'take')) ||
+    tookSoLong(scene, before) ||
     deedOf(scene, 'run', 'print') !== undefined ||
     worked(scene) ||
     scene.items.some(
@@ -219,7 +257,7 @@ export function readUsage(
       scene.materials.length > 0 ||
       scene.nouns.some((noun) => noun.code === 'print' || noun.code === 'filament'));
   const terse =
-    (hasMachine(scene) || listGoesOn(scene, before)) &&
+    (hasMachine(scene) || listGoesOn(scene, before) || toldByClock(scene, earlier)) &&
     scene.verbs.every((verb) => !verb.deed || ['run', 'print', 'did', 'put', 'use'].includes(verb.code)) &&
     scene.nouns.every(
       (noun) =>
@@ -289,6 +327,16 @@ const isProduct = (scene: Scene, noun: NounAt): boolean =>
     .some((item) => isFn(item, 'for', 'to') || /\b(?:into|for)$/u.test(item.text));
 /** "kept cedar busy for seven hours". */
 const busy = (scene: Scene): boolean => hasMachine(scene) && said(scene, 'busy').length > 0;
+/** "pulled the vase off hazel, that took 11 hours", "… and it ended up taking 5": the job that was just named. */
+const tookSoLong = (scene: Scene, before: Scene | undefined): boolean =>
+  before !== undefined &&
+  asserted(before) &&
+  hasMachine(before) &&
+  !hasMachine(scene) &&
+  isFn(scene.items[0], 'it', 'this', 'what') &&
+  hasVerb(scene, 'take') &&
+  valueOf(scene, 'hours') !== undefined &&
+  (before.nouns.some((noun) => noun.code === 'print') || scene.materials.length > 0);
 /** "the helmet took 9 h on rowan", "juniper took from nine till two over it": the job is what took the time. */
 const tookToPrint = (scene: Scene): boolean =>
   hasMachine(scene) &&

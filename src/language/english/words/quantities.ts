@@ -40,10 +40,13 @@ export const UNIT_WORDS: Readonly<Record<Exclude<Unit, 'range' | 'clock'>, strin
   months: 'month, months, mth, mths',
   years: 'year, years, yr, yrs',
   grams: 'g, gram, grams, gr, gramme, grammes, gms, gm',
+  ounces: 'oz, ozs, ounce, ounces',
+  /** Money too: of filament only where it is named (`values.ts`). */
+  pounds: 'lb, lbs, lb., lbs., pound, pounds',
   kilograms: 'kg, kgs, kilo, kilos, kilogram, kilograms, kilogramme',
   metres: 'm, metre, metres, meter, meters, mtr, mtrs',
   other:
-    "ml, millilitre, millilitres, milliliters, cl, mm, cm, mm/s, mms, mm s, millimetre, millimetres, millimeter, millimeters, micron, microns, um, degree, degrees, deg, c, °, °c, celsius, %, percent, per cent, hz, hertz, n, newton, newtons, nm, v, volt, volts, w, watt, watts, layer, layers, wall, walls, perimeters, infill, rpm, bar, x, m2, sqm, euro, euros, eur, dollars, bucks, $, €, £, quid, pounds, inch, inches, in, litre, litres, l, ml, amps, a, turn, turns, clicks, times, pages, people, seats, tickets, guests, copies, db, kb, mb, gb, lumens, chairs, points, pm, am, o 'clock, steps, teeth, notches, rpm, f, fahrenheit, centimetres, centimeters, centimetre, pc of, acts, kelvin, ohm, ohms, amp, kw, kwh, mph, km, miles",
+    "ml, millilitre, millilitres, milliliters, cl, mm, cm, mm/s, mms, mm s, millimetre, millimetres, millimeter, millimeters, micron, microns, um, degree, degrees, deg, c, °, °c, celsius, %, percent, per cent, hz, hertz, n, newton, newtons, nm, v, volt, volts, w, watt, watts, layer, layers, wall, walls, perimeters, infill, rpm, bar, x, m2, sqm, euro, euros, eur, dollars, bucks, $, €, £, quid, inch, inches, in, litre, litres, l, ml, amps, a, turn, turns, clicks, times, pages, people, seats, tickets, guests, copies, db, kb, mb, gb, lumens, chairs, points, pm, am, o 'clock, steps, teeth, notches, rpm, f, fahrenheit, centimetres, centimeters, centimetre, pc of, acts, kelvin, ohm, ohms, amp, kw, kwh, mph, km, miles",
   count:
     'off, pcs, pieces, pc, each, units, of them, x, packs, pack, packets, packet, spools, rolls, reels, bottles, bottle, cans, can, tubes, tins, tin, boxes, box, sets, set, bags, bag, litre bottles',
 };

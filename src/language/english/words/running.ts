@@ -5,6 +5,9 @@ export const RUNNING_WORDS = {
     'read, reads, reading, shows, showing, showed, displays, displayed, registers, registered, stands at, stood at, sits at, sat at, stands on, stood on, says, said, tells, ticked over, ticks over, ticked past, ticks past, passed, passes, reached, reaches, rolled over, rolls over, rolled past, rolls past, crossed, crosses, hit, hits, clocks, clocked, climbed to, climbs to, crept past, creeps past, creeping past, went past, gone past, goes past, turned over, turns over',
   /** A counter that begins anew. */
   anew: 'new, reset, zeroed, replaced, set back',
+  /** A job by its hours of the day: "started at ten and came off at two". */
+  begins:
+    'started, starts, began, begins, went on, set off, was started, kicked off, got going, was set off, started up, start, came off, finished, ended, was done, stopped, was off, went off, put on, set going, was on',
   takes: 'took, takes, take, taken',
   busy: 'busy, occupied, on the go, kept going, hard at it',
   /** "elm has tpu in it now". */

@@ -140,9 +140,13 @@ export const FN_WORDS: Readonly<Record<Fn, string>> = {
   range: 'to, through, thru, up to',
   mention: '\uFFF9',
   'said-quote': '\uFFFC',
-  there: 'there, over there',
+  there:
+    'there, over there, next door, across the corridor, down the hall, down the corridor, across the hall, upstairs, downstairs',
   ready: 'ready, all set, prepared, fit, set',
   far: 'far, so far',
+  /** Of a whole row: "petg throughout". */
+  throughout:
+    'throughout, across the board, everywhere, exclusively, all the way through, all through, start to finish, from start to finish, without exception, in every case, in each case, nothing but, none but, nothing else than, every time, all the time, the whole time, for the lot, for the whole lot, one and all',
 };
 
 /** What opens a new stretch. Marks are added by the splitter. */

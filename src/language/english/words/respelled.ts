@@ -1,0 +1,39 @@
+/** Words as they are heard, typed in haste or spoken in Scots, and the plain word that each stands for. */
+
+/** As heard by a dictation, and as typed in haste. */
+export const HEARD: Readonly<Record<string, string>> = {
+  shd: 'should',
+  shud: 'should',
+  shoud: 'should',
+  shuold: 'should',
+  shoudl: 'should',
+  shld: 'should',
+  wld: 'would',
+  woud: 'would',
+  cld: 'could',
+  coud: 'could',
+  yday: 'yesterday',
+  ystrday: 'yesterday',
+  tmrow: 'tomorrow',
+  popt: 'popped',
+  snapt: 'snapped',
+  dropt: 'dropped',
+  chk: 'check',
+  chkd: 'checked',
+  clnd: 'cleaned',
+  rplcd: 'replaced',
+  svc: 'service',
+  noz: 'nozzle',
+  wk: 'week',
+  zed: 'z',
+  zee: 'z',
+  greece: 'grease',
+  greeced: 'greased',
+};
+
+export const SCOTS: Readonly<Record<string, string>> = {
+  doon: 'down', oot: 'out', aff: 'off', noo: 'now', aboot: 'about', roon: 'round', roond: 'round', tae: 'to', frae: 'from', wi: 'with', baith: 'both', yin: 'one',
+  twa: 'two', auld: 'old', wis: 'was', wur: 'were', hae: 'have', huv: 'have', gie: 'give', gied: 'gave', heid: 'head', hame: 'home', whit: 'what', anither: 'another',
+  didnae: "didn't", isnae: "isn't", wisnae: "wasn't", wasnae: "wasn't", cannae: "can't", couldnae: "couldn't", dinnae: "don't", disnae: "doesn't", doesnae: "doesn't", havnae: "haven't", havenae: "haven't", hasnae: "hasn't", hadnae: "hadn't", wouldnae: "wouldn't", willnae: "won't", shouldnae: "shouldn't",
+  nae: 'no', naw: 'no', thon: 'that', agen: 'again', evrythin: 'everything', evry: 'every', efter: 'after', afore: 'before', ower: 'over', cloot: 'cloth', clarty: 'dirty', mingin: 'dirty',
+}; // prettier-ignore
