@@ -4,7 +4,7 @@
  */
 import { ROOM_THINGS } from './english/frames/task-table.ts';
 import { hasTag, isFn } from './item.ts';
-import { ofAnother, otherMachine } from './subject.ts';
+import { ofAnother, otherMachine, otherWhole } from './subject.ts';
 import type { Placed } from './placed.ts';
 import type { Scene } from './scene.ts';
 
@@ -72,6 +72,7 @@ function ofPrinters({ act, draft }: Placed, scene: Scene, message: readonly Scen
   if (machine === 'room') return !foreign(scene);
   if (foreign(scene) && !named(scene)) return false;
   if (!named(scene) && machine === undefined && isHeadedElsewhere(scene, message)) return false;
+  if (act.kind !== 'stock' && !message.some(named) && isElsewhere(scene, message)) return false;
   const printed = act.kind === 'symptom' && OF_PRINTS.has(act.symptom) && message.some(named);
   if (SAID_OF.has(act.kind) && !printed && strays(scene, message)) return false;
   if (machine !== undefined) return true;
@@ -108,6 +109,13 @@ function ofPrinters({ act, draft }: Placed, scene: Scene, message: readonly Scen
   if (act.kind === 'claim')
     return draft.weak !== true || firmNoun(scene) || (act.task !== undefined && !HOUSE_TASKS.has(act.task));
   return draft.weak !== true || firmNoun(scene);
+}
+/** Of a thing that no printer has, by its own words or by those of the clause that its noun was lent from. */
+function isElsewhere(scene: Scene, message: readonly Scene[]): boolean {
+  const before = message[scene.index - 1];
+  const lent = scene.nouns.every((noun) => noun.at < 0);
+  const goesOn = lent && before?.clause.sentence === scene.clause.sentence;
+  return otherWhole(scene) || (goesOn && before !== undefined && otherWhole(before));
 }
 /** "Lathe 3: spindle bearing replaced": the heading says what it was done to. */
 function isHeadedElsewhere(scene: Scene, message: readonly Scene[]): boolean {
@@ -240,6 +248,7 @@ export function gate(placed: readonly Placed[], scenes: readonly Scene[]): Gated
     else if (ofPrinters(one, scene, scenes)) kept.push(one);
     else if (
       !foreign(scene) &&
+      !(!scenes.some(named) && isElsewhere(scene, scenes)) &&
       !isHeadedElsewhere(scene, scenes) &&
       !(one.act.kind === 'done' && HOME.has(one.draft.noun ?? '') && !scenes.some(named)) &&
       !['usage', 'claim', 'symptom', 'stock', 'gone', 'up', 'down', 'open', 'close'].includes(one.act.kind)
