@@ -2,6 +2,7 @@
  * Stage 6. The message cut where a new thing is said, and joined again where a stretch only lends its
  * machine, part or figure to its neighbour: "alder, birch and cedar: belts tensioned" is one clause.
  */
+import { headingIn, LONGEST_HEADING } from './headings.ts';
 import { hasTag, isFn, type Item, sense } from './item.ts';
 import type { Joint } from './senses.ts';
 
@@ -309,6 +310,10 @@ function join(pieces: readonly Piece[]): Piece[] {
       else out.push(held);
       return;
     }
+    if (nextNear && isHeading(piece, next)) {
+      out.push({ ...piece, items: [...piece.items] });
+      return;
+    }
     if (own.only && !isDitto(piece.items) && nextNear && headsList(piece, next, last)) {
       waiting = { ...piece, items: [...piece.items] };
       return;
@@ -369,6 +374,10 @@ function join(pieces: readonly Piece[]): Piece[] {
   return out;
 }
 
+const isHeading = (piece: Piece, next: Piece): boolean =>
+  piece.items.length <= LONGEST_HEADING &&
+  (next.joint === 'colon' || next.joint === 'dash') &&
+  headingIn(piece.items.map((item) => item.text).join(' '), next.joint, true) !== undefined;
 /** "power cut at two, elm and juniper both lost their prints": the name opens a list that the next stretch goes on with. */
 function headsList(piece: Piece, next: Piece, last: Piece | undefined): boolean {
   return (

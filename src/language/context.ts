@@ -1,6 +1,7 @@
 /** What a clause takes from its neighbours before any frame reads it: mood, and the thing that "it" stands for. */
 import { isSafetySymptom } from '../maintenance/codes.ts';
 import { isInterrogative, readMood } from './mood.ts';
+import { type Heading, headingIn, LONGEST_HEADING } from './headings.ts';
 import { hasTag, isFn, type Item } from './item.ts';
 import { makeScene, type NounAt, type Scene } from './scene.ts';
 
@@ -17,7 +18,7 @@ function settleMoods(scenes: readonly Scene[]): Scene[] {
       asking = scene.clause.asked ? firstAsking(scenes, i) : -1;
     }
     conditional ||= scene.mood.conditional;
-    reported ||= scene.mood.reported;
+    reported ||= scene.mood.reported || /\b(?:was|were|is|'s|'m|be)(?: all| just)? like$/u.test(scene.text);
     const question =
       scene.mood.question && (asking < 0 ? !isFelt(scene) : i >= asking || isInterrogative(scene.items));
     return { ...scene, mood: { ...scene.mood, question, conditional, reported } };
@@ -53,6 +54,68 @@ const isFelt = (scene: Scene): boolean =>
   scene.items.some((item) => item.senses.some((s) => s.tag === 'symptom' && isSafetySymptom(s.code))) &&
   scene.items.some((item) => isFn(item, 'i')) &&
   scene.items.some((item) => item.senses.some((s) => s.tag === 'verb' && s.form === 'past'));
+const headingOf = (scene: Scene, next: Scene | undefined): Heading | undefined =>
+  !next || scene.clause.asked || scene.machine || scene.items.length > LONGEST_HEADING
+    ? undefined
+    : headingIn(scene.text, next.clause.joint, next.clause.sentence === scene.clause.sentence);
+const toldAsDone = (scene: Scene): boolean =>
+  scene.verbs.some((verb) => verb.deed && verb.form === 'past') || scene.values.length > 0;
+/** A heading of work to come, or of another's words, holds for what it heads; a deed told in the past ends it. */
+function underHeadings(scenes: readonly Scene[]): Scene[] {
+  let heading: Heading | undefined;
+  let sentence = -1;
+  return scenes.map((scene, i) => {
+    const own = headingOf(scene, scenes[i + 1]);
+    if (own) {
+      heading = own;
+      sentence = scene.clause.sentence;
+      return { ...scene, mood: { ...scene.mood, reported: true } };
+    }
+    if (heading === 'cites' && scene.clause.sentence !== sentence) heading = undefined;
+    if (heading === 'lists' && (toldAsDone(scene) || scene.mood.question)) heading = undefined;
+    if (heading === undefined) return scene;
+    return {
+      ...scene,
+      mood: { ...scene.mood, ...(heading === 'lists' ? { requested: true } : { reported: true }) },
+    };
+  });
+}
+
+/** "fit": a past and a bidding. */
+const isAlsoBase = (scene: Scene, at: number): boolean =>
+  scene.verbs.some((verb) => verb.at === at && verb.form === 'base');
+/** "…, please", "…, would you", "…, if you get a chance": asks for what stands before it. */
+function askBack(scenes: readonly Scene[]): readonly Scene[] {
+  return scenes.map((scene, i) => {
+    const tail = scenes[i + 1];
+    const asks =
+      tail !== undefined &&
+      tail.clause.sentence === scene.clause.sentence &&
+      tail.items.length <= 3 &&
+      tail.items.some((item) => isFn(item, 'please')) &&
+      tail.items.every((item) => isFn(item, 'please', 'thanks', 'would', 'someone', 'you')) &&
+      !scene.verbs.some((verb) => verb.deed && verb.form === 'past' && !isAlsoBase(scene, verb.at));
+    return asks ? { ...scene, mood: { ...scene.mood, requested: true } } : scene;
+  });
+}
+
+/** "will take 9 hours and 200 g on elm": the second figure is to come as the first is. */
+function wishOn(scenes: readonly Scene[]): Scene[] {
+  const out: Scene[] = [];
+  for (const scene of scenes) {
+    const before = out.at(-1);
+    const row =
+      before !== undefined &&
+      before.clause.sentence === scene.clause.sentence &&
+      scene.verbs.length === 0 &&
+      scene.values.length > 0 &&
+      before.values.length > 0 &&
+      (before.mood.wished || before.mood.planned);
+    out.push(row ? { ...scene, mood: { ...scene.mood, wished: true } } : scene);
+  }
+  return out;
+}
+
 /** "alder 4 hours, birch 3 and cedar 2 would be nice": a row of figures is meant as its last clause means it. */
 function wishBack(scenes: readonly Scene[]): Scene[] {
   const out = [...scenes];
@@ -409,4 +472,12 @@ const remade = (scene: Scene, items: readonly Item[]): Scene => {
 };
 
 export const inContext = (scenes: readonly Scene[]): Scene[] =>
-  lendVerbs(lendShelf(lendNouns(sameNut(lendBack(wishBack(promiseOn(settleMoods(sharePutOff(scenes)))))))));
+  lendVerbs(
+    lendShelf(
+      lendNouns(
+        sameNut(
+          lendBack(wishOn(wishBack(promiseOn(askBack(underHeadings(settleMoods(sharePutOff(scenes)))))))),
+        ),
+      ),
+    ),
+  );

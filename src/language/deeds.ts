@@ -2,7 +2,7 @@
  * Is a verb told as carried out? Past forms, and the many ways in which workshop English tells a deed without one:
  * a light verb and a noun ("gave it a wipe", "put oil on"), a telegram ("drop of oil on …"), a present that reports.
  */
-import { hasTag, isFn, isVerb, type Item, sense, type SenseOf } from './item.ts';
+import { hasTag, isFn, isThing, isVerb, type Item, sense, type SenseOf } from './item.ts';
 import type { Mood } from './mood.ts';
 import type { VerbClass, VerbForm } from './senses.ts';
 
@@ -69,6 +69,8 @@ export function isDeed(
   named: boolean,
 ): boolean {
   const before = items[at - 1];
+  if (code === 'runin' && isBrokenIn(items, at)) return false;
+  if (isHabit(items) || (form !== 'past' && items.some((one) => isAlways(one)))) return false;
   // "nothing replaced", "nothing was changed"
   if (isFn(before, 'nothing') || (isFn(before, 'be') && isFn(items[at - 2], 'nothing'))) return false;
   // "the cartridge had burned out": it did so by itself.
@@ -122,6 +124,27 @@ const spentOn = (items: readonly Item[], at: number): boolean =>
     .slice(Math.max(0, at - 6), at)
     .some((one) => /^(?:spent|went (?:around|round|about|over)|been (?:around|round))$/u.test(one.text)) ||
   (/^(?:round|around)$/u.test(items[at - 1]?.text ?? '') && items[at - 2]?.text === 'went');
+
+/** "broke in the storm", "broke in act three": it broke, and nothing was run in. */
+const isBrokenIn = (items: readonly Item[], at: number): boolean =>
+  /^(?:break|breaks|broke|broken|breaking) in$/u.test(items[at]?.text ?? '') &&
+  items[at + 1] !== undefined &&
+  !items.slice(at + 1, at + 4).some((one) => hasTag(one, 'machine', 'part') || isThing(one, 'machine')) &&
+  !isFn(items[at + 1], 'it', 'they', 'now', 'again');
+
+const isAlways = (item: Item): boolean =>
+  /^(?:always|usually|normally|generally|typically|as a rule)$/u.test(item.text);
+/** "gets its filter changed every 3 months", "are oiled every Friday": a rule, and no deed of a day. */
+const isHabit = (items: readonly Item[]): boolean =>
+  items.some(
+    (one, at) =>
+      /^(?:every|once a|once every|twice a)$/u.test(one.text) &&
+      (['hours', 'days', 'weeks', 'months', 'years'].includes(sense(items[at + 1], 'value')?.code ?? '') ||
+        hasTag(items[at + 1], 'calendar', 'unit') ||
+        /^(?:week|month|year|day|morning|evening|night|spring|autumn|weekend|other|second|third|time|shift)\b/u.test(
+          items[at + 1]?.text ?? '',
+        )),
+  );
 
 /** The deed as a noun: "gave it a wipe", "put some oil on", "drop of oil on", "two cold pulls", "quick wipe of". */
 function nominal(items: readonly Item[], at: number): boolean {

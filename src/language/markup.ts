@@ -54,6 +54,10 @@ function masked(sent: string, at: number, mark: string, blind: Blind, key: keyof
 /** What was struck out was not said. */
 const struck = (mark: Markup | undefined): Markup | undefined => (mark ? { ...mark, plain: ' ' } : undefined);
 
+/** "Tomasz goes "…"", "she shouted: "…"": however few the words, they are another's. */
+const SAYING =
+  /\b(?:goes|went|go|says?|said|like|shouts?|shouted|yells?|yelled|screams|screamed|asks?|asked|replies|replied|writes|wrote|typed|texts|texted|messaged|claims?|claimed|announced|joked|jokes|whispered|muttered|quote|titled|called|named|labelled|marked|reads)\s*[:,]?\s*$/iu;
+const LONGEST_SAYING = 16;
 /** Said by someone else: three words or more between double quotes. Single quoted words stay. */
 function quoted(sent: string, at: number, blind: Blind): Markup | undefined {
   if (blind.quote) return undefined;
@@ -62,7 +66,8 @@ function quoted(sent: string, at: number, blind: Blind): Markup | undefined {
   if (close < 0 || rest.charAt(close) === '\n') return undefined;
   const words = rest.slice(0, close).trim().split(/\s+/u).length;
   const whole = at === 0 && at + close + 2 >= sent.trimEnd().length;
-  return words >= 3 && !whole
+  const told = SAYING.test(sent.slice(Math.max(0, at - LONGEST_SAYING), at));
+  return (words >= 3 || told) && !whole
     ? { plain: MASKED, end: at + close + 2 }
     : { plain: ` ${rest.slice(0, close)} `, end: at + close + 2 };
 }

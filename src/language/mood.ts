@@ -175,6 +175,9 @@ const opensAwaiting = (items: readonly Item[]): boolean =>
   /^(?:once|as soon as|when|whenever)$/u.test(items[0]?.text ?? '') ||
   /^the (?:moment|minute|second|instant)$/u.test(`${items[0]?.text ?? ''} ${items[1]?.text ?? ''}`);
 
+/** What is promised by none of these: "I'll never know", "I'll learn it one day". */
+const OF_MIND =
+  /^(?:know|hear|ask|learn|find out|see|understand|never|miss|regret|love|hate|wonder|remember|bet|be glad|admit|believe|only|hardly|survive|live|die|cry|laugh|scream|eat|drink|marry)$/u;
 /** Hearing and smelling: "I can hear it grind" tells what is so. */
 const SENSING = /^(?:hear|see|feel|smell|notice|tell|find|spot|wait|go|hang|do|last|have|again)\b/u;
 const MAY: ReadonlySet<string> = new Set(['can', 'may', 'might', 'will often', 'can often']);
@@ -225,10 +228,11 @@ export function readMood(clause: Clause): Mood {
           // "every screw I could reach"
           !(item.text.endsWith('could') && hasTag(items[i - 1], 'part', 'thing')) &&
           !hasTag(items[i + 1], 'symptom', 'complaint') &&
+          !OF_MIND.test(items[i + 1]?.text ?? '') &&
           // "I can hear it grind", "I could see it smoke"; "I'll get the belts tensioned" is taken on all the same
           (!isVerb(items[i + 1], 'find') || getsDone(items, i))) ||
         (isFn(item, 'will') &&
-          !/^(?:know|hear|ask|learn|find out|see|understand)$/u.test(items[i + 1]?.text ?? '') &&
+          !OF_MIND.test(items[i + 1]?.text ?? '') &&
           (isFn(items[i - 1], 'i', 'we') ||
             (i === 0 &&
               hasTag(items[1], 'verb') &&
@@ -272,8 +276,9 @@ export function readMood(clause: Clause): Mood {
           !items.some((item) =>
             item.senses.some((s) => s.tag === 'verb' && s.code === 'arrive' && s.form === 'past'),
           ))),
-    conditional: conditional || isInvertedIf(clause) || isGeneral(items),
-    requested: some('please') && !isKindlyDone(items),
+    conditional:
+      conditional || isInvertedIf(clause) || isGeneral(items) || isOfAny(items) || isSupposed(items),
+    requested: (some('please') && !isKindlyDone(items)) || isBidden(items),
     hedged:
       some('maybe') || (some('unsure') && items.some((item, i) => isFn(item, 'unsure') && !picks(items, i))),
     // "cold even though it says 60": what the screen shows
@@ -287,6 +292,53 @@ export function readMood(clause: Clause): Mood {
     carriedOut,
   };
 }
+
+/** "a worn nozzle prints fat lines", "jams happen when …": of any such thing, and of none here. */
+function isOfAny(items: readonly Item[]): boolean {
+  if (
+    items.some((item) => hasTag(item, 'machine', 'date') || isFn(item, 'it', 'this', 'now', 'again', 'still'))
+  )
+    return false;
+  const happens = items.findIndex((item) => /^(?:happens?|occurs?)$/u.test(item.text));
+  if (happens > 0 && isFn(items[happens + 1], 'when', 'if', 'from')) return true;
+  const noun = items.findIndex((item) => hasTag(item, 'part', 'thing'));
+  return (
+    /^(?:an?|any|every|most|each)$/u.test(items[0]?.text ?? '') &&
+    noun > 0 &&
+    noun <= 4 &&
+    items
+      .slice(noun + 1)
+      .some((item) =>
+        /^(?:prints|makes|gives|causes|means|leads to|leaves|ruins|needs|wants|shows up as)$/u.test(
+          item.text,
+        ),
+      )
+  );
+}
+/** "say alder broke, who would mend it?": supposed. */
+const isSupposed = (items: readonly Item[]): boolean =>
+  items[0]?.text === 'say' &&
+  hasTag(items[1], 'machine') &&
+  items.slice(2).some((item) => hasTag(item, 'complaint', 'symptom', 'state') || pastOnly(item));
+
+/** "someone chuck a new filter in elm", "Tomasz, change the oil": a bare verb after whoever is to do it. */
+function isBidden(items: readonly Item[]): boolean {
+  let at = 0;
+  while (at < Math.min(3, items.length - 1) && OPENER.test(items[at]?.text ?? '')) at += 1;
+  const [who, verb, next] = [items[at], items[at + 1], items[at + 2]];
+  return (
+    isFn(who, 'someone', 'person') &&
+    !isFn(who, 'they') &&
+    next !== undefined &&
+    isBareVerb(verb) &&
+    !hasTag(verb, 'part', 'thing', 'complaint', 'symptom', 'state')
+  );
+}
+/** A form that can be no past: "change", "clean"; not "put", "cut". */
+const isBareVerb = (item: Item | undefined): boolean =>
+  item !== undefined &&
+  item.senses.some((s) => s.tag === 'verb' && s.form === 'base') &&
+  !item.senses.some((s) => s.tag === 'verb' && s.form !== 'base');
 
 /** "a parent kindly donated six rolls": how it was done. */
 const isKindlyDone = (items: readonly Item[]): boolean =>

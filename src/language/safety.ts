@@ -17,11 +17,11 @@ export function isJoke(scene: Scene): boolean {
     scene.items.some((item) => isFn(item, 'joke'))
   );
 }
+const RETRACTS =
+  /^(?:just |only |i'm |i am |i |he's |she's |nah |naw |no |nope |ha |haha |lol |but )*(?:kidding|kiddin|joking|jokin|jk|joke|psych|sike|gotcha|as if|had you|got you there|april fools?|pulling your leg|winding you up|made you look)\b/u;
 /** "elm has gone on strike, just kidding": what stands right before it was not meant either. */
 export const retracted = (scenes: readonly Scene[], at: number): boolean =>
-  scenes
-    .slice(at + 1, at + 3)
-    .some((scene) => /^(?:just |only |i'm |i am |i )*(?:kidding|joking|jk|joke)\b/u.test(textOf(scene)));
+  scenes.slice(at + 1, at + 3).some((scene) => RETRACTS.test(textOf(scene)));
 const isOtherSense = (scene: Scene): boolean => isJoke(scene) || JOKE.test(textOf(scene));
 
 /** "burning smell gone now": cautioned all the same, and no alarm. */

@@ -10,7 +10,7 @@ export const USAGE: Topic = {
   { any: ['how-long', 'how-many'], all: ['runs'], none: ['part'] },
   { all: ['how-long'], any: ['machine', 'it'], with: ['hours', 'date', 'past'], none: ['part', 'down'] },
   { all: ['how-many', 'machine'], none: ['part', 'task', 'symptom', 'down'] },
-  { all: ['total'], none: ['part', 'trouble'] },
+  { all: ['total'], none: ['part', 'trouble', 'symptom'] },
   { all: ['total', 'filament'] },
   { all: ['hours'], any: ['machine', 'date', 'total', 'all', 'what', 'it'], none: ['part', 'span', 'task'] },
   { all: ['most', 'runs'], none: ['trouble', 'symptom'] },

@@ -215,7 +215,7 @@ const OPENS_SIGNAL = /^(?:was|were|wasn't|weren't|\*|n't|instead of|rather than|
 export function correctionOf(items: readonly Item[], today: LocalDate): Change | undefined {
   if (items.length === 0 || items.length > LONGEST_CONTROL) return undefined;
   const span = spanOf(items);
-  if (!mayCorrect(span) || asks(span)) return undefined;
+  if (!mayCorrect(span) || asks(span) || intends(span)) return undefined;
   const sided = sidesOf(span);
   if (sided.length === 0) return undefined;
   const signals = signalsOf(span, sided);
@@ -230,6 +230,15 @@ export function correctionOf(items: readonly Item[], today: LocalDate): Change |
   );
   return Object.keys(set).length === 0 ? undefined : set;
 }
+/** "meant to grease the screw today": what was to be done, and no other word for what was. */
+const intends = ({ items }: Span): boolean =>
+  items.some(
+    (item, at) =>
+      /(?:^|\s)(?:meant|meaning) to$/u.test(item.text) &&
+      items[at + 1]?.senses.some(
+        (s) => s.tag === 'verb' && s.form === 'base' && s.code !== 'say' && s.code !== 'log',
+      ) === true,
+  );
 /** "can you change that to petg?" asks for it; "was it maple?" asks. */
 const asks = (span: Span): boolean =>
   span.items.some((item) => item.text === '?') && !changes(span) && phrasesOf(span, 'marker').length === 0;

@@ -85,12 +85,16 @@ function putOff(scene: Scene): PutOff {
       one.code === 'firm' &&
       isVerb(scene.items[one.from], 'put-off') &&
       !isNamed(scene, one.from) &&
+      // "hence the delay"
+      !(isFn(scene.items[one.from - 1], 'article', 'this', 'no') && isBase(scene.items[one.from])) &&
       !isPressed(scene, one.to) &&
       !isPushedIn(scene, one.from),
   );
   return { firm, waits: some('waits') || standsApart(scene), enough: some('enough'), whole: some('whole') };
 }
 
+const isBase = (item: Item | undefined): boolean =>
+  item?.senses.every((s) => s.tag !== 'verb' || s.form === 'base' || s.form === 's') ?? false;
 /** "all over the table", "to the other bench": a thing, whatever else the word may be. */
 const isNamed = (scene: Scene, at: number): boolean =>
   hasTag(scene.items[at], 'thing', 'part') &&

@@ -20,7 +20,7 @@ export const RENAME: OrderTopic = {
     { all: ['rename', 'machine'] },
     { all: ['called-now', 'machine'] },
   ],
-  drops: ['unclear'],
+  drops: ['unclear', 'symptom', 'down'],
   make(passage) {
     const [machine] = passage.machines;
     const name = passage.facts.has('rename') ? afterMachine(passage) : namedAfter(passage, 'called-now');
