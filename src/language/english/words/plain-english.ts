@@ -49,7 +49,7 @@ export const PLAIN_ENGLISH =
   'belling bellow bellowed bellowing bellying belying bemusing bents bequest bequests berating bereaving berm ' +
   'berms berrying berthing besets besetting bested besting betaking bethinking betiding betraying bettered ' +
   'bettering betters betting beveled beveling bevelled bevelling bevellings bevels bewaring bewitched bewitches ' +
-  'bewitching bias biases bibs bickering bidding bides biding bids bights biked biking bilge bilges billed ' +
+  'bewitching bias biases bibs bickering bidding biddy bides biding bids bights biked biking bilge bilges billed ' +
   'billeting billing billion billowed billowing bimonthlies bindings binged binges bingo birching birding ' +
   'bitched bitches bitching bittern biweeklies blab blabbing blabs blacked blackens blacker blackest blacking ' +
   'blackouts blacks blames blanched blanches blanching bland blandest blanked blanker blankest blanketed ' +
@@ -234,8 +234,8 @@ export const PLAIN_ENGLISH =
   'duplicity dusk dusky dustier dustiness dustpans dwarfs dwelling dwellings dwindles dwindling dyed dyeing dyer ' +
   'dyers dyes earned earning earnings earplugs earring earrings eased eases easiness easing easterner easterners ' +
   'eater eaters ebbing echoed eclectic eclectics eclipsing edged edger edgy edict edicts edifying educable ' +
-  'effected egocentric egocentrics egresses eighteens eighteenth eighth eighths eighties ejecting eked ekes ' +
-  'eking elapsing elastic elastics elated elates elating elected electing elective electors electrically ' +
+  'effected effecting egocentric egocentrics egresses eighteens eighteenth eighth eighths eighties ejecting eked ' +
+  'ekes eking elapsing elastic elastics elated elates elating elected electing elective electors electrically ' +
   'electrify electrocute electrocutes electron electronic electronica electrons elemental eleventh elevenths ' +
   'eliciting elides eliding eliminate eliminated eliminates eliminating elimination elopements elopes eloping ' +
   'elusively emailing emanating emended emending emends emergence emergent emit emits emitting emotion emotions ' +
@@ -245,53 +245,55 @@ export const PLAIN_ENGLISH =
   'enlarges enlisted enlisting enmeshed enmeshes enmeshing enquired enquires enquiring ensemble ensembles ' +
   'enshroud enshrouds ensure ensured ensures ensuring enticing entrants entreating entrusted epistles equaling ' +
   'equating eras eraser erasers erasures erected erecting erection ergs erode erodes erroneously escaping ' +
-  'eschewing escorted escorting esquires essaying esteeming ester esters estrange estranged estranging etch ' +
-  'etched etches etching etchings evasions evenings evenness eventfully eventual eventuality eves eviction ' +
-  'evictions evincing evolving ewes exacting exalting examination examiner examiners exampled exampling exceeded ' +
-  'exceeding excelling excels excepted exception exceptional exceptions excerpting excessively excising exciting ' +
-  'exclaimed exclaiming exclaims excluded excludes exclusion exclusive exclusives exclusivity excreting ' +
-  'excretion excursion excursions excusing executed executing execution exempting exemption exerting exertion ' +
-  'exes exhaustion exhausts exhort exhorted exhorting exhorts existent exited exiting exits exorcise exorcised ' +
-  'exorcises exorcising exorcism exorcisms exorcist exorcists expanded expanding expecting expedited expelled ' +
-  'expend expended expending expends expert expertise experts expiated expiating expiring explicate exploding ' +
-  'exploited exploiting exploits explored exploring explosively exporter exporters expose exposes exposing ' +
-  'expressing extension extensions extent extents exterior exteriors exterminate exterminated exterminates ' +
-  'exterminating extincted extincting extinction extinctions extincts extinguish extinguished extinguishes ' +
-  'extort extorted extorting extorts extradited extraditing extradition extraditions extremer extremes ' +
-  'extricated extricating extrication exulting eyeing eyelash eyelashes fabled fables fabricate fabricated ' +
-  'fabricates fabricating faced faces facing faction factions factored factors faculty fads fagged fagging fags ' +
-  'failings fain fainting fairs fake faked fakes faking fallow fallowed fallowing fallows falter faltered ' +
-  'falters famed famished famishes famishing fanciers fandom fanfares fang fangs fanned fanny fare fared fares ' +
-  'faring farmed farmer farming farrow farrowed farrowing farted farther farting fasted fastened fastening ' +
-  'faster fasting fastness fated fates fatheads fathered fathering fating fats fatten fattened fattening fattier ' +
-  'fauns favours fawns faxed faxes faxing faze fazed fazes fazing feared fearing fearless feasting feasts feat ' +
-  'feats featured features featuring feds feebler feebly feedings feelings fees feigning feinting felled feller ' +
-  'felling fellows fells felted felting felts fend fended fender fenders fending fends fens ferreting ferrying ' +
-  'fest festering fetchingly feted fetishes fetter fettered fettering fetters feud feuding feuds fewest fezzes ' +
-  'fiat fiats fibbed fibber fibbing fibers fibres fibs fickle fictions fiddle fiddles fidgeting fielding fiend ' +
-  'fiends fife fifes fifteens fifth fifths fighters fights figments figs filamentous filch filching filet ' +
-  'filings filler fillers fillet fillings fills filly filmed filmiest filming filtered filtering finagling ' +
-  'finches finders findings fined fines finessed finesses finessing fingering fingerprint fingerprinted fining ' +
-  'finis finises finisher finishers fink finked finking finks finny firearms firewalls firmament firmaments ' +
-  'firmer firs firsthand firth firths fisher fishes fists fittingly fiver fixer fixers fizz fizzed fizzle ' +
-  'fizzles fizzling fizzy flab flacks flagging flags flagstones flail flailed flailing flails flak flake flambes ' +
-  'flaming flan flanked flanking flap flapped flare flaring flasher flashers flashest flashier flashily flashy ' +
-  'flask flatbeds flatfoot flatfoots flatness flattening flattens flattered flatterer flattering flatters ' +
-  'flattery flatting flavour flaw flawed flawing flawlessly flaws flax flay flayed flaying flays flea flecking ' +
-  'fled flee fleecing fleeing flees fleeting fleshed fleshes fleshing fleshly flexed flexibly flicked flicker ' +
-  'flickered flicking flicks flied flier fliers fliest flinches flinching fling flinging flints flipped flippers ' +
-  'flipping flips flit flits flitted flitting float floated floating floats flocked flocking flocks floe floes ' +
-  'flog flogged flogging floggings flogs flood floods flop flopped flopping flops floss flossing flotation ' +
-  'flouncing flour flouring flours flouted flouting flouts flowed flowering flubbing fluctuate fluctuated ' +
-  'fluffing flukes flume flumes flunked flunking flunks flusher flushest flustered flusters fluttered fluttering ' +
-  'flutters fluttery flux fluxes fluxing flysheet foaled fobbed fobbing fogged fogging foiling foisting folding ' +
-  'follower followers followings folly fonder fondling font fonts fooled fooling footing footings foray forayed ' +
-  'foraying forays forbearing forcible fore foregoing forehand fores foresight foresting forfeiting forge forged ' +
-  'forger forgers forges forgetting forgiving forgo forgoing forked forking formed forming forswear forswears ' +
-  'forthright fortnightly fortnights foster fouler foully fouls founded foundered foundering founders founding ' +
-  'foundling foundlings founds fount founts fourteens fourteenth fourth fowled fowling foxed foxes foxing ' +
-  'fracked fracking fracks fraction fractions fracture frail framer framers franked franking frat frats freaked ' +
-  'freaking freaks freaky freckles freckling freeholder freeholders freeloaded freeloading freer freest ' +
+  'eschewing escorted escorting esquires essaying esteeming ester esters estimable estimation estimations ' +
+  'estimator estimators estrange estranged estranging etch etched etches etching etchings evasions evenings ' +
+  'evenness eventfully eventual eventuality eves eviction evictions evincing evolving ewes exacting exalting ' +
+  'examination examiner examiners exampled exampling exceeded exceeding excelling excels excepted exception ' +
+  'exceptional exceptions excerpting excessively excising exciting exclaimed exclaiming exclaims excluded ' +
+  'excludes exclusion exclusive exclusives exclusivity excreting excretion excursion excursions excusing ' +
+  'executed executing execution exempting exemption exerting exertion exes exhaustion exhausts exhort exhorted ' +
+  'exhorting exhorts existent exited exiting exits exorcise exorcised exorcises exorcising exorcism exorcisms ' +
+  'exorcist exorcists expanded expanding expectant expecting expedited expediting expelled expelling expend ' +
+  'expended expending expends expert expertise experts expiated expiating expiring explicate exploding exploited ' +
+  'exploiting exploits explored exploring explosively exporter exporters expose exposes exposing expressing ' +
+  'extension extensions extent extents exterior exteriors exterminate exterminated exterminates exterminating ' +
+  'extincted extincting extinction extinctions extincts extinguish extinguished extinguishes extort extorted ' +
+  'extorting extorts extradited extraditing extradition extraditions extremer extremes extricated extricating ' +
+  'extrication exulting eyeing eyelash eyelashes fabled fables fabricate fabricated fabricates fabricating faced ' +
+  'faces facing faction factions factored factors faculty fads fagged fagging fags failings fain fainting fairs ' +
+  'fake faked fakers fakes faking fallow fallowed fallowing fallows falter faltered falters famed famished ' +
+  'famishes famishing fancied fancier fanciers fanciest fandom fanfares fang fangs fanned fannies fanny fare ' +
+  'fared fares faring farmed farmer farming farrow farrowed farrowing farted farther farting fasted fastened ' +
+  'fastening faster fasting fastness fated fates fatheads fathered fathering fating fats fatten fattened ' +
+  'fattening fattier fauns favours fawns faxed faxes faxing faze fazed fazes fazing feared fearing fearless ' +
+  'feasting feasts feat feats featured features featuring feds feebler feebly feedings feelings fees feigning ' +
+  'feinting felled feller felling fellows fells felted felting felts fend fended fender fenders fending fends ' +
+  'fens ferreting ferrying fest festering fetchingly feted fetishes fetter fettered fettering fetters feud ' +
+  'feuding feuds fewest fezzes fiat fiats fibbed fibber fibbing fibers fibres fibs fickle fictions fiddle ' +
+  'fiddles fidgeting fielding fiend fiends fife fifes fifteens fifth fifths fighters fights figments figs ' +
+  'filamentous filch filching filet filings filler fillers fillet fillings fills filly filmed filmiest filming ' +
+  'filtered filtering finagling finches finders findings fined fines finessed finesses finessing fingering ' +
+  'fingerprint fingerprinted fining finis finises finisher finishers fink finked finking finks finny firearms ' +
+  'firewalls firmament firmaments firmer firs firsthand firth firths fisher fishes fists fittingly fiver fixer ' +
+  'fixers fizz fizzed fizzle fizzles fizzling fizzy flab flacks flagging flags flagstones flail flailed flailing ' +
+  'flails flak flake flambes flaming flan flanked flanking flap flapped flare flaring flasher flashers flashest ' +
+  'flashier flashily flashy flask flatbeds flatfoot flatfoots flatness flattening flattens flattered flatterer ' +
+  'flattering flatters flattery flatting flavour flaw flawed flawing flawlessly flaws flax flay flayed flaying ' +
+  'flays flea flecking fled flee fleecing fleeing flees fleeting fleshed fleshes fleshing fleshly flexed ' +
+  'flexibly flicked flicker flickered flicking flicks flied flier fliers fliest flinches flinching fling ' +
+  'flinging flints flipped flippers flipping flips flit flits flitted flitting float floated floating floats ' +
+  'flocked flocking flocks floe floes flog flogged flogging floggings flogs flood floods flop flopped flopping ' +
+  'flops floss flossing flotation flouncing flour flouring flours flouted flouting flouts flowed flowering ' +
+  'flubbing fluctuate fluctuated fluffing flukes flume flumes flunked flunking flunks flusher flushest flustered ' +
+  'flusters fluttered fluttering flutters fluttery flux fluxes fluxing flysheet foaled fobbed fobbing fogged ' +
+  'fogging foiling foisting folding follower followers followings folly fonder fondling font fonts fooled ' +
+  'fooling footing footings foray forayed foraying forays forbearing forcible fore forecaster forecastle ' +
+  'forecasts foregoing forehand foremast foremasts foremost fores foresight foresting foretaste forfeiting forge ' +
+  'forged forger forgers forges forgetting forgiving forgo forgoing forked forking formed forming forswear ' +
+  'forswears forthright fortnightly fortnights foster fouler foully fouls founded foundered foundering founders ' +
+  'founding foundling foundlings founds fount founts fourteens fourteenth fourth fowled fowling foxed foxes ' +
+  'foxing fracked fracking fracks fraction fractions fracture frail framer framers franked franking frat frats ' +
+  'freaked freaking freaks freaky freckles freckling freeholder freeholders freeloaded freeloading freer freest ' +
   'freewheel freewheels freights frequented frequenter frequenting frequents freshens fresher freshet freshmen ' +
   'fret frets fretting friction friending fries frieze friezes frightened frightening frightens frights fringing ' +
   'frittering fritters frizzes frizzing frizzling frocks frond fronds fronting frosting frosts frowned frowning ' +
@@ -367,57 +369,57 @@ export const PLAIN_ENGLISH =
   'insulator insulted insulting insuperable insure insuring integral integrals intendeds intenser intent intents ' +
   'interact intercept intercom intercoms interest interject interlace interlaces interlink interlinks ' +
   'interlocked interment intermittently internal internals interned internee internees interning internist ' +
-  'internment interns interpret interred interring inters intersect intolerable intolerance intoning intranet ' +
-  'intruded intruder intruders intrudes intruding intrusion intrusions intuitive invective invented inventing ' +
-  'inventor inventoried inventors inversions invert inverted inverting inverts invested investing investor ' +
-  'investors inviting inwards irises ironing irregularly irrelevant isle islet islets isms isolation issued itch ' +
-  'itched itches itching iterated iterates iterating iteration jabbing jabs jacked jacking jading jagged jags ' +
-  'jailed jailing jamb jambs jangle jangled japing jarred jarring jaunting jaws jays jeered jeering jelling ' +
-  'jellying jerk jerkin jerkins jested jesting jests jetted jetting jeweling jewelled jewelling jibbed jibbing ' +
-  'jibs jigged jigger jiggered jiggering jigging jiggle jiggled jiggling jigs jilt jilted jilting jingle jingled ' +
-  'jingles jingling jitterbug jitterier jitters jiving jobbed jobbing jogger joggled joggles joggling johns ' +
-  'jointed jointing joker jokers jollying jolting jolts jottings jounce jounces jouncing jousting joyed joying ' +
-  'joys judged judges judging jugged jugging juggles juggling jugs jumbling jumpy junction junctions jungles ' +
-  'junker junket jury juster justness jute juts jutted jutting keel keeled keeling keels keening keens kelp ' +
-  'ketches kicker kicky killer killings kilned kilning kilt kilter kilts kindle kindling kinds kingly kings ' +
-  'kinking kinky kissed kisses kissing kite kith kiting kitten knack knacker knacks kneeling knelling knickers ' +
-  'knightly knights knocker knockers knockout knockouts knot knotted knotting knuckling koshered labeling ' +
-  'laboring lacing lacked lactated lactates lactating laddered laddering laded lading lads lager lagers lagged ' +
-  'lagging lags lamely lamenting lamer lamest laminate laminates laminating lamination laming lammed lamming ' +
-  'lamppost lampposts lanced lancing lander landings landline landlines lanes lank lapel lapels lapped lapping ' +
-  'laps larches lard larded larding lards larked larking lasagnes lash lashed lashes lashing lass lasses latent ' +
-  'lath lathed lathered lathering lathing latrines lats latterly laud lauded lauding lauds launcher launchers ' +
-  'laundered laundering lavished lavishes lavishing lawful lawless laws lawyer lawyers laxer laxest layering ' +
-  'lazing lazying leached leaches leaching leaded leading leafed leafing leaflets leafs leafy leakages leaned ' +
-  'leanings leaped leaping leaps leas leashing leasing leaved leaven leavening leavens leavings lectured ' +
-  'lecturing ledges leeching leek leeks leer leered leering lefty legends legged legging leguminous lemma ' +
-  'lending lends lens lenses lessened lest lettered lettering levee levees leveler levelers leveller levellers ' +
-  'levered levering levitates lewd libation libations libelers libeling libelled libelling libels liberated ' +
-  'liberates liberating liberation lice licked licking lickings lids lied liens lifelike lifeline lifelines ' +
-  'lifer lifers ligament ligaments lighten lightened lightening lightens lighters lightly lightning liked ' +
-  'likeness liker liking lilt lilted lilting lilts limbless limed limes liming limn limning limo limply limps ' +
-  'limy lineal linen linens linger lingering lingers liniment liniments linked linker linking links lipreading ' +
-  'lips lire lisp listed listener listeners listings listless lite liter liters lithe littered littering litters ' +
-  'liveliness livelong livelongs lively liven livening livens livers livest livid livings loader loaf loafed ' +
-  'loafing loafs loam loaned loaning loans loathing loathings loaves lobbed lobbing lobbying lobe lobed lobes ' +
-  'lobs locale locales location locations locket lockets lockouts loco locus lode lodes lodged lodger lodges ' +
-  'lodging loft lofted lofting lofts loge loges logger login logon logos lolling lone loner loners longed ' +
-  'longing longs lookout lookouts loomed loon loons looped looping loopy loosed looser looses loosing loot ' +
-  'looted looting loots lope loped lopes loping lopsidedly lorded lording lordly lords lore losers losses lotion ' +
-  'lotions lotus lounging louse louses lousiness lout louver louvered loveless loveliness lovers lowered ' +
-  'lowering lowing lows lubber lubrication lubricator lubricators lucked lucking lulled lulling lumbering ' +
-  'luminously lumped lumping lunched lunching lunchtimes lunged lunges lunging lungs lurching lure lured lures ' +
-  'luring lushes lushness lust lusted luster lustiness lusting lusts lute lutes lynching mace maces machetes ' +
-  'machined machinery machinist macing macron macrons maddened mads magnesia magnetise magnetism magnetize ' +
-  'magneto magnetos maids mailed mailing maiming maims mainline mainlined mainlining mainsail mainsails ' +
-  'maintainer maintainers makings males malign maligned maligning maligns malted malteds malting malts manacling ' +
-  'managers mandating mandrill mandrills mane manes mange manger mangers mangles mangling mangy manholes manly ' +
-  'manned mannered mans manses mansions mantling manuals manufacture manufactured manufacturers manufactures ' +
-  'manuring mapped mapping marbled marching mare mares marginalia marginally marker markings marred marriages ' +
-  'marries marring marrying mars marsh mart martial marts mash mashed masher mashers mashes mashing masked ' +
-  'masking massage massaged massages massaging massed masses massing mast mastered mastering masts matched ' +
-  'matching mates math mating matins matt matted mattered mattering matters mattes matts maturing mauled mauling ' +
-  'maundered maundering maws maxed maxes maxing mead meals meandered meandering meanings meaty mechanic ' +
+  'internment interns interpret interred interring inters intersect intimate intimated intimates intimating ' +
+  'intolerable intolerance intoning intranet intruded intruder intruders intrudes intruding intrusion intrusions ' +
+  'intuitive invective invented inventing inventor inventoried inventors inversions invert inverted inverting ' +
+  'inverts invested investing investor investors inviting inwards irises ironing irregularly irrelevant isle ' +
+  'islet islets isms isolation issued itch itched itches itching iterated iterates iterating iteration jabbing ' +
+  'jabs jacked jacking jading jagged jags jailed jailing jamb jambs jangle jangled japing jarred jarring ' +
+  'jaunting jaws jays jeered jeering jelling jellying jerk jerkin jerkins jested jesting jests jetted jetting ' +
+  'jeweling jewelled jewelling jibbed jibbing jibs jigged jigger jiggered jiggering jigging jiggle jiggled ' +
+  'jiggling jigs jilt jilted jilting jingle jingled jingles jingling jitterbug jitterier jitters jiving jobbed ' +
+  'jobbing jogger joggled joggles joggling johns jointed jointing joker jokers jollying jolting jolts jottings ' +
+  'jounce jounces jouncing jousting joyed joying joys judged judges judging jugged jugging juggles juggling jugs ' +
+  'jumbling jumpy junction junctions jungles junker junket jury juster justness jute juts jutted jutting keel ' +
+  'keeled keeling keels keening keens kelp ketches kicker kicky killer killings kilned kilning kilt kilter kilts ' +
+  'kindle kindling kinds kingly kings kinking kinky kissed kisses kissing kite kith kiting kitten knack knacker ' +
+  'knacks kneeling knelling knickers knightly knights knocker knockers knockout knockouts knot knotted knotting ' +
+  'knuckling koshered labeling laboring lacing lacked lactated lactates lactating laddered laddering laded ' +
+  'lading lads lager lagers lagged lagging lags lamely lamenting lamer lamest laminate laminates laminating ' +
+  'lamination laming lammed lamming lamppost lampposts lanced lancing lander landings landline landlines lanes ' +
+  'lank lapel lapels lapped lapping laps larches lard larded larding lards larked larking lasagnes lash lashed ' +
+  'lashes lashing lass lasses latent lath lathed lathered lathering lathing latrines lats latterly laud lauded ' +
+  'lauding lauds launcher launchers laundered laundering lavished lavishes lavishing lawful lawless laws lawyer ' +
+  'lawyers laxer laxest layering lazing lazying leached leaches leaching leaded leading leafed leafing leaflets ' +
+  'leafs leafy leakages leaned leanings leaped leaping leaps leas leashing leasing leaved leaven leavening ' +
+  'leavens leavings lectured lecturing ledges leeching leek leeks leer leered leering lefty legends legged ' +
+  'legging leguminous lemma lending lends lens lenses lessened lest lettered lettering levee levees leveler ' +
+  'levelers leveller levellers levered levering levitates lewd libation libations libelers libeling libelled ' +
+  'libelling libels liberated liberates liberating liberation lice licked licking lickings lids lied liens ' +
+  'lifelike lifeline lifelines lifer lifers ligament ligaments lighten lightened lightening lightens lighters ' +
+  'lightly lightning liked likeness liker liking lilt lilted lilting lilts limbless limed limes liming limn ' +
+  'limning limo limply limps limy lineal linen linens linger lingering lingers liniment liniments linked linker ' +
+  'linking links lipreading lips lire lisp listed listener listeners listings listless lite liter liters lithe ' +
+  'littered littering litters liveliness livelong livelongs lively liven livening livens livers livest livid ' +
+  'livings loader loaf loafed loafing loafs loam loaned loaning loans loathing loathings loaves lobbed lobbing ' +
+  'lobbying lobe lobed lobes lobs locale locales location locations locket lockets lockouts loco locus lode ' +
+  'lodes lodged lodger lodges lodging loft lofted lofting lofts loge loges logger login logon logos lolling lone ' +
+  'loner loners longed longing longs lookout lookouts loomed loon loons looped looping loopy loosed looser ' +
+  'looses loosing loot looted looting loots lope loped lopes loping lopsidedly lorded lording lordly lords lore ' +
+  'losers losses lotion lotions lotus lounging louse louses lousiness lout louver louvered loveless loveliness ' +
+  'lovers lowered lowering lowing lows lubber lubrication lubricator lubricators lucked lucking lulled lulling ' +
+  'lumbering luminously lumped lumping lunched lunching lunchtimes lunged lunges lunging lungs lurching lure ' +
+  'lured lures luring lushes lushness lust lusted luster lustiness lusting lusts lute lutes lynching mace maces ' +
+  'machetes machined machinery machinist macing macron macrons maddened mads magnesia magnetise magnetism ' +
+  'magnetize magneto magnetos maids mailed mailing maiming maims mainline mainlined mainlining mainsail ' +
+  'mainsails maintainer maintainers makings males malign maligned maligning maligns malted malteds malting malts ' +
+  'manacling managers mandating mandrill mandrills mane manes mange manger mangers mangles mangling mangy ' +
+  'manholes manly manned mannered mans manses mansions mantling manuals manufacture manufactured manufacturers ' +
+  'manufactures manuring mapped mapping marbled marching mare mares marginalia marginally marker markings marred ' +
+  'marriages marries marring marrying mars marsh mart martial marts mash mashed masher mashers mashes mashing ' +
+  'masked masking massage massaged massages massaging massed masses massing mast mastered mastering masts ' +
+  'matched matching mates math mating matins matt matted mattered mattering matters mattes matts maturing mauled ' +
+  'mauling maundered maundering maws maxed maxes maxing mead meals meandered meandering meanings meaty mechanic ' +
   'mechanics mechanise mechanised mechanises mechanize mechanizes meddle meddled meddles meditates meekly megs ' +
   'meld melded melding melds mellow mellowed mellower mellowing menacing menage menages mender menses mentored ' +
   'mentoring menus mere meres mesa mesas mescaline mesdames messing metabolic metals mete meted meteor meteors ' +
@@ -443,46 +445,47 @@ export const PLAIN_ENGLISH =
   'mushiness mushing mushy musing musk muskiness musky muss mussed musses mussing mussy muster mustered ' +
   'mustering musters mustiness musts mutating mutation muter mutinous muzzling myths nabbed nabbing nagged ' +
   'nailed nailing nape napped napping naps narrated narrating narrowed narrowing natty naught naughts nearby ' +
-  'nearing neater neatly necked necking necks needled needless needling needy negating nerd nerds nervously ' +
-  'nested nesting nestling nets netted netting nettle nettled nettles nettling neutering newel newsletters newsy ' +
-  'newt nibble nibbler nibbles nibbling nibs nicety niches nickels nieces nigger niggle niggled niggles niggling ' +
-  'nigh nigher nines nineteens nineteenth nineties nipper nipple nipples nitrated nitrates nitrating nits node ' +
-  'nodes nodule noes noised noisier noisiest nonmember noodled nooses nosed nosedive nosedives nosiness nosing ' +
-  'nosy notation notations nothings notifying notion notions nought novice novices nowise nubs nude nudes nuked ' +
-  'numerals nuns nurtured nutted nutting nuzzles nuzzling nylons oafs oaring obit obits objection objections ' +
-  'observant observer observers obsessed obsesses obsessing obstructions obtruded obtrudes obtruding obverses ' +
-  'occluding odder offering officers ogled ogling oilier oinked olives omen omens omission omissions omitted ' +
-  'omitting oncoming onrushing onus oodles oozed opal opener openings operable operands operatic operationally ' +
-  'operations operative operatives operator operators opined opining opponent opponents opportunism opportunist ' +
-  'opportunists opposing oppressed oppressing options opts oral orates orating ordained ordaining orderings ores ' +
-  'orienting originally originals originate oscillate oscillated oscillation oscillations oscillator oscillators ' +
-  'otters ounces oust ousted ouster ousters ousting outages outdoing outfoxing outgrowing outlined outlines ' +
-  'outlining outlives outlying outrage outrider outriders outriggers outshines outsider outsiders outsizes ' +
-  'outskirts outvoting ovals ovaries overacted overacting overages overalls overate overawed overawes overawing ' +
-  'overbear overbearing overbears overboard overcoat overcoats overeat overeaten overeating overeats ' +
-  'overextended overextending overgrowing overhand overhands overhang overhangs overhauled overhead overheads ' +
-  'overhear overhearing overhears overhung overlay overnights overrated overrates overrating overreact ' +
-  'overreacted overreacting overreacts overrule overrules overrun overseas overseeing oversexed overshoe ' +
-  'overshoes overshoot oversight oversights oversize overstated overstating oversupplies oversupply overt ' +
-  'overtly overturns overweening overweight ovoids owes owls owning oxen paced paces pacing packer packers pact ' +
-  'pacts padded padding paddling paged pager pagers pained paining painless pains paired pairing palaces palate ' +
-  'palates paled paler pales paling pall palled palling palls pals palsying pamper pampered pampering pampers ' +
-  'pandered panderer pandering panders pane panelled pang pangs panned panniers panning pant panted panting ' +
-  'pantries pantry papering papery paps parading parceled parceling parcelled parcelling parcels parch parched ' +
-  'parches parching pardoned pare pared parenting pares paring parishes parka parkas paroling parred parried ' +
-  'parries parring parrying pars parse parsed parses parsing partiality partials participle particles partied ' +
-  'partings partisan partisans partridge partridges partying passably passages passel passels passer pasted ' +
-  'pasterns pastes pastiche pasting pastries pasts pastured pastures pasturing patchier pates pathos pats patted ' +
-  'pattered pattering patterned patting paunch paunches pauper paupers pavement paves paving paws payer payers ' +
-  'paying pays peaces peaches peaked peaking pealed pealing peals pearlier pearling pearly peas pebbled pebbles ' +
-  'pebbling pebbly peck pecked pecking pecks pecs pedaling pedalling peddling pedometer pedometers peed peeing ' +
-  'peeks peelings peep peeped peeping peeps peers pees peeved peeving pegs pelleting pelted pelting pended penis ' +
-  'pens pension pensioned pensioner pensioners pensioning pensions pentameters peons peopled peoples peopling ' +
-  'pepped pepping peps percales perceived perceives perceiving percents perception perching percolated ' +
-  'percolating perfected perfecter perfects perforate perforates perforating perforce performer performers ' +
-  'perfumed perfuming periling perilled perilling perilously perimeter perishes perishing perk perked perking ' +
-  'perks peroxided perplexes persisted perspires pert pertly perusing perverted perverting pester pestered ' +
-  'pestling pests petered petering peters petrified petrifies petrifying pets petted petting pews philters ' +
+  'nearing neater neatly necked necking necks needled needless needling needy negating neighboured neighbourly ' +
+  'nerd nerds nervously nested nesting nestling nets netted netting nettle nettled nettles nettling neutering ' +
+  'newel newsletters newsy newt nibble nibbler nibbles nibbling nibs nicety niches nickels nieces nigger niggle ' +
+  'niggled niggles niggling nigh nigher nines nineteens nineteenth nineties nipper nipple nipples nitrated ' +
+  'nitrates nitrating nits node nodes nodule noes noised noisier noisiest nonmember noodled nooses nosed ' +
+  'nosedive nosedives nosiness nosing nosy notation notations nothings notifying notion notions nought novice ' +
+  'novices nowise nubs nude nudes nuked numerals nuns nurtured nutted nutting nuzzles nuzzling nylons oafs ' +
+  'oaring obit obits objection objections observant observer observers obsessed obsesses obsessing obstructions ' +
+  'obtruded obtrudes obtruding obverses occluding odder offering officers ogled ogling oilier oinked olives omen ' +
+  'omens omission omissions omitted omitting oncoming onrushing onus oodles oozed opal opener openings operable ' +
+  'operands operatic operationally operations operative operatives operator operators opined opining opponent ' +
+  'opponents opportunism opportunist opportunists opposing oppressed oppressing options opts oral orates orating ' +
+  'ordained ordaining orderings ores orienting originally originals originate oscillate oscillated oscillation ' +
+  'oscillations oscillator oscillators otters ounces oust ousted ouster ousters ousting outages outdoing ' +
+  'outfoxing outgrowing outlined outlines outlining outlives outlying outrage outrider outriders outriggers ' +
+  'outshines outsider outsiders outsizes outskirts outvoting ovals ovaries overacted overacting overages ' +
+  'overalls overate overawed overawes overawing overbear overbearing overbears overboard overcoat overcoats ' +
+  'overeat overeaten overeating overeats overextended overextending overgrowing overhand overhands overhang ' +
+  'overhangs overhauled overhead overheads overhear overhearing overhears overhung overlay overnights overrated ' +
+  'overrates overrating overreact overreacted overreacting overreacts overrule overrules overrun overseas ' +
+  'overseeing oversexed overshoe overshoes overshoot oversight oversights oversize overstated overstating ' +
+  'oversupplies oversupply overt overtly overturns overweening overweight ovoids owes owls owning oxen paced ' +
+  'paces pacing packer packers pact pacts padded padding paddling paged pager pagers pained paining painless ' +
+  'pains paired pairing palaces palate palates paled paler pales paling pall palled palling palls pals palsying ' +
+  'pamper pampered pampering pampers pandered panderer pandering panders pane panelled pang pangs panned ' +
+  'panniers panning pant panted panting pantries pantry papering papery paps parading parceled parceling ' +
+  'parcelled parcelling parcels parch parched parches parching pardoned pare pared parenting pares paring ' +
+  'parishes parka parkas paroling parred parried parries parring parrying pars parse parsed parses parsing ' +
+  'partiality partials participle particles partied partings partisan partisans partition partridge partridges ' +
+  'partying passably passages passel passels passer pasted pasterns pastes pastiche pasting pastries pasts ' +
+  'pastured pastures pasturing patchier pates pathos pats patted pattered pattering patterned patting paunch ' +
+  'paunches pauper paupers pavement paves paving paws payer payers paying pays peaces peaches peaked peaking ' +
+  'pealed pealing peals pearlier pearling pearly peas pebbled pebbles pebbling pebbly peck pecked pecking pecks ' +
+  'pecs pedaling pedalling peddling pedometer pedometers peed peeing peeks peelings peep peeped peeping peeps ' +
+  'peers pees peeved peeving pegs pelleting pelted pelting pended penis pens pension pensioned pensioner ' +
+  'pensioners pensioning pensions pentameters peons peopled peoples peopling pepped pepping peps percales ' +
+  'perceived perceives perceiving percents perception perching percolated percolating perdition perfected ' +
+  'perfecter perfects perforate perforates perforating perforce performer performers perfumed perfuming periling ' +
+  'perilled perilling perilously perimeter perishes perishing perk perked perking perks peroxided perplexes ' +
+  'persisted perspires pert pertly perusing perverted perverting pester pestered pestling pests petered petering ' +
+  'peters petitioned petitioner petitions petrified petrifies petrifying pets petted petting pews philters ' +
   'phishers phishing phosphorescence photoing pica picker picket picketing pickets pickings pickle pickled ' +
   'pickles pickling picky pictures picturing piddle piddles piddling pied pieing pierce pierced pierces piercing ' +
   'pies pigging pigs piing pike piked pikes piking pilaster pilasters pilings pill pilled pilling pillion ' +
@@ -514,49 +517,49 @@ export const PLAIN_ENGLISH =
   'pricklier prickliest pricks primed primer primes primped primping primps princess printable printings ' +
   'priories priors priory prise prises prising pristine proactive probating probation probed procedural ' +
   'procedures processing production productions productive profanes profaning professing profiled profiling ' +
-  'profited profiting projectile projection projections prolixity promisingly promoted promotes promoting ' +
-  'prompted prompting prong prongs proofing properer property proposed proposes proposing propped propping ' +
-  'prorated prorating prosecution prosecutions prospective protecting protectively protector protectors proteins ' +
-  'protested protesting protracted protracting protraction protracts provident provider providers provides ' +
-  'providing provision provisos provosts prowlers prowling prowls prudently prying psst psyching published ' +
-  'publishes publishing puck pucks pudding puddled puffer puffin puffins puffy pugs puke puked pukes puking ' +
-  'puller pullers pullet pullets pulp pulped pulping pulps pulpy pulsed pulses pulsing puma pumas pumper punched ' +
-  'punches punching punished punishes punishing punning puns punsters punting punts pupped pupping pups ' +
-  'purchaser purchasers puree pureed purees purified purifies purifying purl purled purling purls purports ' +
-  'purposing purred purring pursed purses pursing purvey purveyed purveying purveys pusher pushers pushiness ' +
-  'pushover pushovers pushy puss pusses putt putted puttered puttering putters putts puttying puzzling pwns ' +
-  'quacking quad qualified qualifier qualifiers qualifies quantities quarrying quashed quashing queening ' +
-  'queering quelling quenched quenches quenching questing quests quibbled quibbles quibbling quids quieting ' +
-  'quiets quilting quip quipping quips quirking quisling quizzing quoit quoiting quoits quota quotation rabid ' +
-  'raced races racial racing racy radials radical radishes raffling raga ragas raged rages raggedy ragging ' +
-  'raging raider railed railing raised raises raisin raising raked raking rallied rallies rallying rambling ' +
-  'ramps ranching ranged ranger rangers ranging rangy ranked ranking rankings rankling ranks ransom rant ranted ' +
-  'ranting rape raped rapes rapids raping rapped rapping rapports raps rapture raptures rared rares raring ' +
-  'rasher rashers rashes raspy rated ratified ratifies ratifying rating rats ratted ratting rattler rattlers ' +
-  'rattlings ratty raunchy ravaging rave raved raveling ravelled ravelling ravellings ravening raves raving ' +
-  'ravished ravishes ravishing rays razed razes razing reacted reactions reactivated reactive readiest ' +
-  'readjustment readjustments readmits readying realised realises realising realists realities realized realizes ' +
-  'realizing reallocate reallocated reallocates reallocating realms reamer reap reaped reaping reapplying reaps ' +
-  'reared rearing rearm rearmed rearming rearms reasoned reasoning reassigned reassigning reassigns reassure ' +
-  'reassured reassures reassuring rebating rebel rebelled rebelling rebels rebinding rebounded rebounding ' +
-  'rebounds rebuking rebuses rebut rebuts rebutted rebutting recalled recalling recanted recanting recap ' +
-  'recapping recaps recaptured recaptures recapturing recasting receding receipted receipting receipts receiver ' +
-  'receivers recenter reception recessed recesses recessing recession recessions recessives reciting reckonings ' +
-  'reclaiming reclaims reclined reclines reclining recoil recoiled recoiling recoils recondition reconditioned ' +
-  'reconditioning reconditions reconfiguration reconsidering reconvened recopied recopying recorder recorders ' +
-  'recordings recouped recouping recoveries recovers recovery recreate recreated recreates recreating recruited ' +
-  'recruiting recruits rectal rectifier rectifiers rectories recur recurred recurring recurs redeploying ' +
-  'redesigned redheads rediscover rediscovered rediscovering rediscovers rednecks redoes redoubts redounded ' +
-  'redounding redounds redrafted redrafting redrafts redrawing redressed redresses redressing reds reducing ' +
-  'reduction reed reeds reef reefing reefs reeked reelected reelecting reelects reeled reeling reenacted ' +
-  'reenacting reenacts reentering reentries reeving reexamined reexamines reexamining refereed referral ' +
-  'referrals referred referring refers refiled refiling refilled refilling refinance refining refinished ' +
-  'refinishes refinishing reflected reflecting reflective reflects refocusing reform reformed reformer reformers ' +
-  'reforming refract refracted refracting refraction refracts refraining refreshed refreshes refreshing ' +
-  'refueling refuge refuges refunded refunding refutation refutations refute refuted refutes refuting regained ' +
-  'regaining regal regaled regaling regarded regarding registrant registrar registrars registry regressed ' +
-  'regresses regressing regretted regretting regularity regulars regulating regulator regulators rehashed ' +
-  'rehashes rehashing rehearses reheated reheating rehire rehired rehires rehiring reigning rein reined ' +
+  'profited profiting projectile projection projections projects prolixity promisingly promoted promotes ' +
+  'promoting prompted prompting prong prongs proofing properer property proposed proposes proposing propped ' +
+  'propping prorated prorating prosecuted prosecution prosecutions prospected prospective protected protecting ' +
+  'protectively protector protectors proteins protested protesting protracted protracting protraction protracts ' +
+  'provident provider providers provides providing provision provisos provosts prowlers prowling prowls ' +
+  'prudently prying psst psyching published publishes publishing puck pucks pudding puddled puffer puffin ' +
+  'puffins puffy pugs puke puked pukes puking puller pullers pullet pullets pulp pulped pulping pulps pulpy ' +
+  'pulsed pulses pulsing puma pumas pumper punched punches punching punished punishes punishing punning puns ' +
+  'punsters punting punts pupped pupping pups purchaser purchasers puree pureed purees purified purifies ' +
+  'purifying purl purled purling purls purports purposing purred purring pursed purses pursing purvey purveyed ' +
+  'purveying purveys pusher pushers pushiness pushover pushovers pushy puss pusses putt putted puttered ' +
+  'puttering putters putts puttying puzzling pwns quacking quad qualified qualifier qualifiers qualifies ' +
+  'quantities quarrying quashed quashing queening queering quelling quenched quenches quenching questing quests ' +
+  'quibbled quibbles quibbling quids quieting quiets quilting quip quipping quips quirking quisling quizzing ' +
+  'quoit quoiting quoits quota quotation rabid raced races racial racing racy radials radical radishes raffling ' +
+  'raga ragas raged rages raggedy ragging raging raider railed railing raised raises raisin raising raked raking ' +
+  'rallied rallies rallying rambling ramps ranching ranged ranger rangers ranging rangy ranked ranking rankings ' +
+  'rankling ranks ransom rant ranted ranting rape raped rapes rapids raping rapped rapping rapports raps rapture ' +
+  'raptures rared rares raring rasher rashers rashes raspy rated ratified ratifies ratifying rating rats ratted ' +
+  'ratting rattler rattlers rattlings ratty raunchy ravaging rave raved raveling ravelled ravelling ravellings ' +
+  'ravening raves raving ravished ravishes ravishing rays razed razes razing reacted reactions reactivated ' +
+  'reactive readiest readjustment readjustments readmits readying realised realises realising realists realities ' +
+  'realized realizes realizing reallocate reallocated reallocates reallocating realms reamer reap reaped reaping ' +
+  'reapplying reaps reared rearing rearm rearmed rearming rearms reasoned reasoning reassigned reassigning ' +
+  'reassigns reassure reassured reassures reassuring rebating rebel rebelled rebelling rebels rebinding ' +
+  'rebounded rebounding rebounds rebuking rebuses rebut rebuts rebutted rebutting recalled recalling recanted ' +
+  'recanting recap recapping recaps recaptured recaptures recapturing recasting receding receipted receipting ' +
+  'receipts receiver receivers recenter reception recessed recesses recessing recession recessions recessives ' +
+  'reciting reckonings reclaiming reclaims reclined reclines reclining recoil recoiled recoiling recoils ' +
+  'recondition reconditioned reconditioning reconditions reconfiguration reconsidering reconvened recopied ' +
+  'recopying recorder recorders recordings recouped recouping recoveries recovers recovery recreate recreated ' +
+  'recreates recreating recruited recruiting recruits rectal rectifier rectifiers rectories recur recurred ' +
+  'recurring recurs redeploying redesigned redheads rediscover rediscovered rediscovering rediscovers rednecks ' +
+  'redoes redoubts redounded redounding redounds redrafted redrafting redrafts redrawing redressed redresses ' +
+  'redressing reds reducing reduction reed reeds reef reefing reefs reeked reelected reelecting reelects reeled ' +
+  'reeling reenacted reenacting reenacts reentering reentries reeving reexamined reexamines reexamining refereed ' +
+  'referral referrals referred referring refers refiled refiling refilled refilling refinance refining ' +
+  'refinished refinishes refinishing reflected reflecting reflective reflects refocusing reform reformed ' +
+  'reformer reformers reforming refract refracted refracting refraction refracts refraining refreshed refreshes ' +
+  'refreshing refueling refuge refuges refunded refunding refutation refutations refute refuted refutes refuting ' +
+  'regained regaining regal regaled regaling regarded regarding registrant registrar registrars registry ' +
+  'regressed regresses regressing regretted regretting regularity regulars regulating regulator regulators ' +
+  'rehashed rehashes rehashing rehearses reheated reheating rehire rehired rehires rehiring reigning rein reined ' +
   'reinforce reinforces reining reins reinstalled reinstalling reissues rejected rejecting rejection rejoicing ' +
   'rejoinder rejoinders rejoining rekindled rekindling relabeled relabeling relabelled relabelling relabels ' +
   'relapsed relapses relating relation relations relaxant relaxing relayed relaying relays relearned relearns ' +
@@ -568,27 +571,27 @@ export const PLAIN_ENGLISH =
   'renounce renounced renounces renouncing renovate renovated renovates renovating rented renter renters ' +
   'renumbered renumbering renumbers reorging repaid repaint repainted repainting repaints repairmen reparation ' +
   'reparations repartee repayable repaying repealed repealing repeatably repeatedly repeater repeaters repeating ' +
-  'repel repelled repelling repels repented repenting replacements replayed replaying repleted repletes ' +
-  'repleting replicas replicate replicated replicates replicating replying reporter reporters reposing repressed ' +
-  'represses repressing reprised reprises reprising reprized reproved reproves reproving repulsing reputable ' +
-  'reputation reputations reputedly reputing requester requiems requite requited requites requiting rereading ' +
-  'rerouted rerouting rerunning rescuing reselling resemble resembled resembles resembling resent resented ' +
-  'resenting resents reserved reserves reserving resetting resettling reside resides residing residual residuals ' +
-  'resigned resigning resistance resisted resister resisters resisting resistor resistors resolutely resolver ' +
-  'resonances resonant resonate resonated resonates resonating resort resorted resorting resorts resounded ' +
-  'resounding resounds respectable respected respecting respects respired respires respiring respondent ' +
-  'responses responsive restarting restated restates restating rested resting restored restores restoring ' +
-  'restricted restricting restricts resultant resulted resulting resuming resupplies resurface resurfaces ' +
-  'resurrect resurrects retailed retailing retained retainer retainers retaining retaking retarded retarding ' +
-  'retch retched retches retching retelling rethinking retinues retiree retirees retooling retort retorted ' +
-  'retorting retorts retouching retrace retraced retraces retracing retraction retractions retrained retraining ' +
-  'retrains retreaded retreading retreated retreating retreats retried retries retrieve retrieved retriever ' +
-  'retrievers retrieves retrieving retry retrying returnee returnees returning retweeted retweeting retyping ' +
-  'reunified reunifies reunifying reusable reuse reused reuses reusing revaluing revealed revealing revealings ' +
-  'revel revelation revelations reveled reveling revelled reveller revelling revellings revels revenged ' +
-  'revenging revere revered reverend reveres reverie reveries revering reversed reverses reversing reversion ' +
-  'reviewer reviewers revile reviled reviles reviling revision revisions revisiting revisits revive revives ' +
-  'reviving revoking revolted revolting revolved revolver revolvers revolving revved rewarded rewarding ' +
+  'repel repelled repelling repels repented repenting repetition replacements replayed replaying repleted ' +
+  'repletes repleting replicas replicate replicated replicates replicating replying reporter reporters reposing ' +
+  'repressed represses repressing reprised reprises reprising reprized reproved reproves reproving repulsing ' +
+  'reputable reputation reputations reputedly reputing requester requiems requite requited requites requiting ' +
+  'rereading rerouted rerouting rerunning rescuing reselling resemble resembled resembles resembling resent ' +
+  'resented resenting resents reserved reserves reserving resetting resettling reside resides residing residual ' +
+  'residuals resigned resigning resistance resisted resister resisters resisting resistor resistors resolutely ' +
+  'resolver resonances resonant resonate resonated resonates resonating resort resorted resorting resorts ' +
+  'resounded resounding resounds respectable respected respecting respects respired respires respiring ' +
+  'respondent responses responsive restarting restated restates restating rested resting restored restores ' +
+  'restoring restricted restricting restricts resultant resulted resulting resuming resupplies resurface ' +
+  'resurfaces resurrect resurrects retailed retailing retained retainer retainers retaining retaking retarded ' +
+  'retarding retch retched retches retching retelling rethinking retinues retiree retirees retooling retort ' +
+  'retorted retorting retorts retouching retrace retraced retraces retracing retraction retractions retrained ' +
+  'retraining retrains retreaded retreading retreated retreating retreats retried retries retrieve retrieved ' +
+  'retriever retrievers retrieves retrieving retry retrying returnee returnees returning retweeted retweeting ' +
+  'retyping reunified reunifies reunifying reusable reuse reused reuses reusing revaluing revealed revealing ' +
+  'revealings revel revelation revelations reveled reveling revelled reveller revelling revellings revels ' +
+  'revenged revenging revere revered reverend reveres reverie reveries revering reversed reverses reversing ' +
+  'reversion reviewer reviewers revile reviled reviles reviling revision revisions revisiting revisits revive ' +
+  'revives reviving revoking revolted revolting revolved revolver revolvers revolving revved rewarded rewarding ' +
   'rewinding rewire rewired rewires rewiring reword reworded rewording rewords reworked reworking rewriting ' +
   'rheumatic riced rices ricing rick ricked rickets ricking ricks ridding riddle riddles riddling ridge ridging ' +
   'riding rids rife riffling rifted rifting rigged rigging riling rill rills riming rimmed rimming rims rind ' +
@@ -654,174 +657,175 @@ export const PLAIN_ENGLISH =
   'slandering slanders slanting slash slashes slashing slat slated slathered slathering slathers slats slattern ' +
   'slatterns slaved slavering slaves slaving slaw slay slayer slayers slaying slayings slays sled sledding ' +
   'sledge sledges sleeking sleepers sleeping sleeps sleet sleeting sleets sleeves slew slewed slewing slicer ' +
-  'slicers slick slicked slicker slickers slicking slicks slider sliders slighted slighter slights slim slime ' +
-  'slimmed slimming slims sling slinging slings slink slinking slinks slippage slippages slipper slippers slit ' +
-  'slits slitting slivered slivering slob slobs sloe sloes slog slogged slogging slogs sloop sloops sloped ' +
-  'slopped slopping sloshing sloths slots slouched slouching slough sloughed sloughing sloughs slowed slowing ' +
-  'slows slug slugged slugging sluggishly slugs sluice sluiced sluices sluicing sluing slummed slumming slumping ' +
-  'slumps slums slung slunk slurping slurring slut sluts sluttish smack smacker smackers smacking smalls smarted ' +
-  'smartened smartening smartens smarting smarts smash smashes smattering smellier smelted smelters smelting ' +
-  'smiles smirched smirches smirching smirking smite smites smiting smock smocked smocking smocks smoggy ' +
-  'smokeless smokestack smokestacks smolder smoldered smolders smooch smooched smooching smoothed smoother ' +
-  'smoothie smooths smote smothered smothering smoulder smouldered smudge smudges smudging smug smuggest ' +
-  'smuggled smuggles smuggling smuts snack snacked snacking snacks snaffling snailing snaked snakes snaking ' +
-  'snapper snappers snappier snappish snares snarling snatch snatched sneaking sneering sneezing snicker ' +
-  'snickered snickering snickers snide snider sniffled sniffling snipe sniped snipes sniping snippet snippier ' +
-  'snippiest snit snitch snitched snitches snitching snits snooped snooping snore snored snores snoring snort ' +
-  'snorted snorting snorts snot snots snotty snout snouts snowed snowing snub snubbing snubs snuff snuffed ' +
-  'snuffing snuffling snuffs snugger snuggest snuggled snuggles snuggling soak soaked soaking soakings soaks ' +
-  'soaps soaring sobbed sobbing sobering socked socking softener softeners softening softens softer softy soiled ' +
-  'soiling sojourned sojourning sojourns solacing soldiered soldiering soldiers solider soloed solvency solver ' +
-  'solvers solves someones someway soot sooth soothed soothing sopped sopping soppy sops sorely sores sorrowed ' +
-  'sorrowing sorrows sorta sorter sortied sots soughing sought sounder soundest soundless soundness sour soured ' +
-  'souring sours sousing sowed sowers sowing sown sows spaces spacey spacier spaded spades spam spammed spammers ' +
-  'spamming spams spangles spangling spaniels spank spanked spanking spankings spanks spanned spanning spans ' +
-  'spar spared sparer sparest sparing spark sparkled sparred sparring spars sparsely sparser spastics spate ' +
-  'spates spatially spats spatted spattered spattering spatters spatting spawn spawning spay spayed spaying ' +
-  'spays speaking speared spearing spears speciously speck specking speckling specks sped speeches speeding ' +
-  'spelled spellers spelling spellings spells spelt spenders spending spends spew spewed spewing spews spice ' +
-  'spiced spices spicing spicy spidery spieling spies spike spiked spilling spilt spindled spindlier spindliest ' +
-  'spindling spine spineless spines spinner spinners spiny spiraling spires spiriting spit spites spiting ' +
-  'spitted splashed splashing splat splats splattered splattering splatters splatting splay splayed splaying ' +
-  'splays splice spliced splices splicing splinting splints splittings splurging spluttering splutters spoiler ' +
-  'spoilers spoiling spoils spokes sponger spongers spongier spoof spoofed spoofing spoofs spook spooked ' +
-  'spooking spooks spooned spooning spoor spoored spooring spoors spore spored spores sporing sported sporting ' +
-  'sports sporty spotlessly spotter spotters spottier spout spouted spouting spouts spraining sprat sprats ' +
-  'sprawling sprayer sprayers spreader spreaders spreed spreeing sprig sprightly sprigs springier springing ' +
-  'springy sprinkles sprinkling sprinted sprinter sprinters sprinting spritzing sprouting sprucest sprucing spry ' +
-  'spud spunk spur spuriously spurn spurning spurring spurting sputtered sputtering sputters spying squalled ' +
-  'squalling squarer squarest squash squashes squashier squashing squashy squatted squatters squatting squawk ' +
-  'squawked squaws squeakier squealer squealers squeegee squeegeed squeeze squeezer squeezers squeezes squeezing ' +
-  'squinted squinter squinting squints squire squired squires squiring squirmed squirming squirms squishier ' +
-  'squishiest squishing stabbings stabled stables stabling stacked stacking stacks staffer staffing staffs stag ' +
-  'staging stagings stags staid staining staircases staked stakes staking staled staler stales staling stalk ' +
-  'stalked stalkers stalking stalkings stalks stallion stallions stammered stammering stamping stanch stanched ' +
-  'stancher stanches stanchest stanching standings staph stapled stapling starched starches starching stared ' +
-  'stares staring stark starless starling starlings starred starring starter starters startled startling starve ' +
-  'starves starvings stated stateless stateroom staterooms states stating stationer stationers stationery ' +
-  'statistic statistical staunched staunches staunching stave staved staves staving stead steadying stealing ' +
-  'steals steamers steamier steams steamy steed steeds steeling steely steeped steeper steeping steeps steer ' +
-  'steering steers stemming stems stencils stent stents steppe steppes stepping sterling stew stewed stewing ' +
-  'stews stickier stickies stickler sticklers stickpin stickpins stickups sties stiffed stiffen stiffing stiffs ' +
-  'stifling stiflings stile stilled stilling stilted stilts stingers stingier stinging stinker stinkers stinting ' +
-  'stints stipends stippled stippling stirrers stirring stirrings stoats stockade stockaded stockades stockading ' +
-  'stockier stockings stocky stoke stoked stokes stoking stoles stomp stomped stomping stomps stoned stones ' +
-  'stoning stools stoop stooped stooping stoops stoppable stopper stoppering stoppers storey storeys storied ' +
-  'stories stork storks stormed storming stout stoves stowed strafing straggle straggled straggler stragglers ' +
-  'straggles straggling straggly straighter straightest straightness straights strained straining straiten ' +
-  'straitened straitening straitens strand stranded stranding strangle strangled strangler strangles strangling ' +
-  'strapped strapping strawing straws strayed straying streaked streaking streamed streamer streaming strep ' +
-  'stressing stretcher stretchers stretchier stretchiest strew strewed strewing strews striated stricter ' +
-  'stridden stride strides striding strife striker strikers strikingly strikings stringent stringer stringers ' +
-  'stringiest stripe striping stripling striplings stripper strippers strive strives striving strobes stroked ' +
-  'strokes stroking strollers strolling stronger strop stropped stropping strops strumming strung strutting ' +
-  'stubbing studding studios stuffed stuffing stumbled stumbling stumping stun stunk stunning stuns stunted ' +
-  'stunting stunts stutter stuttered stutterer stutterers suave subbed subbing sublimed sublimes subliming ' +
-  'subsidies subsidise subsidised subsidises subsidising subsidize subsidized subsidizes subsidizing subsidy ' +
-  'subsisted subsisting subsists substitution substitutions subsumed subsumes subsuming succouring sucker ' +
-  'suckled suckling suctioned suctioning suctions sued sues suffices sugaring suggester suggestion suggestive ' +
-  'suicides suing suite suites suits sulfates sulfides sulk sulked sulks sullies sullying summed summered ' +
-  'summering summing sunblock sunblocks sundae sundaes sundered sundering sundowns sundry sung sunless sunning ' +
-  'suns super supers supersize supersized supersizes supersizing supervene supervened supervenes supervening ' +
-  'supplest supplicate supplied supplier suppliers supplying supported supporter supporters supporting supposes ' +
-  'surcease surceased surceases surceasing surfaced surged surges surging surmised surmises surmising surmounted ' +
-  'surmounting surmounts surnames surplices surrey surreys surtaxes surveyor survival survivals survivor ' +
-  'survivors suspected suspecting suspender suspenders suspense suturing swag swagged swagging swags swam ' +
-  'swamped swamping swamps swan swank swanking swanks swans sward swards swarm swarming swarms swash swashed ' +
-  'swashes swashing swat swatch swatches swathing swats swattered swattering swatters swatting sway swaying ' +
-  'sways sweating sweats sweepers sweepings sweets swelled swelling swellings swells swerving swift swifts ' +
-  'swigging swigs swilling swims swindle swindled swindler swindlers swindles swindling swine swines swirling ' +
-  'swisher swishest switcher swoon swooning swoop swooped swooping swoops syringed syringes syringing tabbed ' +
-  'tabbing tabs tack tacked tacking tackler tacklers tacks tads tailed tailing tailless tainting taker takers ' +
-  'takings tales talked talking talks tallyhoing tamed tames taming tamp tamped tampered tampering tamping tamps ' +
-  'tams tanager tangents tangle tangled tangles tangling tangoing tangos tangs tangy tanked tanking tanks tanned ' +
-  'tans tapers tapes tapped tare tared tares targeting taring tarmacking tarnished tarnishes tarnishing tarred ' +
-  'tarried tarries tarring tarrying tars tartly tasked tasking tasted tastes tasting tats tatted tatter ' +
-  'tattering tatting tattle tattled tattles tattling tattooed taunting tauter taxed taxing teaches teachings ' +
-  'teaks teal teals teamed teaming teared teasel teaser teat teats technical technicians tediously teeing teemed ' +
-  'tees teetered teetering teethe teethes teething telexing temped temperament temperamentally temperaments ' +
-  'temperate template templates tempo tempos tempter tempters tempting tempts tended tendered tendering tending ' +
-  'tenements tenoning tens tensed tenses tensing tensor tensors tented tenths tenting tenuring terminable ' +
-  'terminally termination terminations terminator terminators terminus termites tern terns terribly terrified ' +
-  'terrifies terrifying terrors testable testates tester testes testified testifies testifying testis testy ' +
-  'tethered textural texture textures thanking thatches thatching theaters thees therefrom thereupon thermals ' +
-  'thermos thicken thicket thickets thieving thine thinker thinkers thinned thinners thinning thins thirteens ' +
-  'thirteenth thirties thistles thongs thou thousands thousandth thrash thrashed thrashes thrashing thrashings ' +
-  'threaten threats threshed threshing thrilling thriving throaty throb throbbing throbs throe throes thronging ' +
-  'thrum thrumming thud thudding thuds thug thugs thumbed thumbing thumbs thundering thunders thwacking ticker ' +
-  'tickers ticketing tickled tickling tics tided tides tidier tidiest tiding tied tighter tightest tights tiled ' +
-  'tiles tiling tilled tilling tills tilt timed timeless timer timers timings tine tines ting tinge tinged ' +
-  'tingeing tinges tinging tinglings tings tinkle tinkled tinkles tinkling tinned tinning tinsel tinseling ' +
-  'tinsels tinted tinting tints tipper tipping tipple tippled tipples tippling tipsy tireless tiring tissue ' +
-  'tissues titled titling tits tittered tittering toad toady toasting toasty toddy toed toeing toes toffee ' +
-  'toggles toggling togs toiled toiling toke toked token tokes toking tolerable tolerances tolerant tolerate ' +
-  'tolerated tolerates tolerating toleration toll tolling tolls tomb tombed tome tomes tomorrows toms toned ' +
-  'tonguing toning tons tonsured tonsures tonsuring tooled tooling toot tooted tooting toots toppings toppled ' +
-  'toppling topsails topsides toque toques torched torches torching torrents tors tort torte tortured torturing ' +
-  'totaling totalities totalling tote toted toting tots totter tottered tottering touchier touchingly touchings ' +
-  'toughly tours tousling tout touted touting touts toweling towered towering towheads towing tows toys tracer ' +
-  'tracers tracings tracker trackers tract traction tractors tracts trades trading trailing trails trained ' +
-  'training traipsing trammel trammeling tramped tramping trampling tramps trance trances transform transformed ' +
-  'transforming transforms translucence transparency transparently transpire transpired transpires transpiring ' +
-  'transporter transporters transpose transposed transposes transposing trapezoid trapezoids trapped trapping ' +
-  'trappings traps trashier trashy traveling travelling trawling treading treadled treadling treasured treasures ' +
-  'treasuring treaties treatise treatments treaty trebling treed treeing trekking trembled trembles trembling ' +
-  'trenched trenches trenching tresses triad trialing trialling tribes trice tricked tricking trickle trickled ' +
-  'trickles trickling tricks triflers trifling trig trikes trilled trilling trimmer trimmers trimmings trios ' +
-  'tripe tripled tripling tripos trolling trolls tromping trooped trooping troops trotted trotting troubled ' +
-  'trough trounced trounces trouncing trouping troweling trowels troy troys truanting truce truces trucked ' +
-  'trucking truckles truckling truer truest trump trumped trumping trumps trunking truss trussing trusting ' +
-  'trusty trysting tuba tubas tubed tuber tuberous tubers tuck tucked tucking tucks tufts tumbling tumour tuna ' +
-  'tunas tuner tuners tunnies tuns turd turds turf turfed turfing turfs turner tushes tusk tusks tutorials ' +
-  'tutoring tuxes twang twanging twerk twerked twerking twerks twigging twinging twinkle twinkled twinkling ' +
-  'twinklings twinning twins twister twisting twitch twitched twitching twitted twittered twittering twitting ' +
-  'tying tyke tykes types typing typos tyro udders ulterior umping unabated unaffected unassailable unassuming ' +
-  'unavoidable unbarred unbeaten unbecoming unbending unborn unbounded unbuttoned unbuttoning unchanging ' +
-  'uncharted unclothed unclothing uncomfortable uncomplaining uncompressed uncontaminated uncontrollable ' +
-  'unconvinced uncorked uncoupling uncovered uncovers unction unctions undated undaunted underbid underbids ' +
-  'underfeed underfeeds underneaths undersea underused undeserving undoes undoings undoubted undulation undying ' +
-  'unearned unending unexpected unfits unfitting unflagging unfolded unfolding unformed unfounded unfrocked ' +
-  'unfrocking unfrocks unharmed unhinged unhinging unhitching uniforms unifying uninstalling uninstalls unites ' +
-  'unity unlacing unlatches unlatching unleaded unlisted unloading unloads unloosed unloosing unmaking unmanned ' +
-  'unmarried unmasked unmasking unnerved unoriginal unpick unpinning unplumbed unprepared unpromising unrelated ' +
-  'unreleased unrepeatable unrewarding unrolled unrolling unsalted unsaturated unscathed unscheduled unscrambled ' +
-  'unsealing unsettled unsettling unsheathed unsigned unsnapping unsolved unstated unsteadily unstopping ' +
-  'unsuitable unsuited unthinking untiring unto unwavering unwonted unwrapping unzipping upbraided upbraiding ' +
-  'upbringing upchucking updater upending uplifting upload upmarket upright upstages upstanding upstarting ' +
-  'upstarts upturned urgently urging urinating urns user users ushering uttered uttering utters vacating ' +
-  'vaccines vacillates vacillating vagrants vale vales valeting valued valves vane vanes vanguard vanguards ' +
-  'vanishings vanities vanned vanquished vanquishes vanquishing vaping variants varied variously vastly vasts ' +
-  'vaulted vaults vaunting veered veering vend vended vending vends veneering vented ventilate ventilated ' +
-  'ventilates ventilating ventured venturing verily verities verity versified versifies versify versifying ' +
-  'vertices vested vesting vetches vets vetting vibrato vibrator vibrators vibratos videos vied vies viewer ' +
-  'viewings vilified vilifies vilifying vindictive violated violates violating violation violations vireo ' +
-  'virginal viscount viscounts vise vises visibly vising vitiated vitiates vitiating vitiation vivified vivifies ' +
-  'vivifying vocation voiced voicing vole voles voluminous volunteered vomited vomiting vomits voting vouched ' +
-  'vouches vouching vowels vowing vulture wack wacks wadded wadding waddling wader waders wading wads wafers ' +
-  'waffling waft wafted wafting wafts wager wagering wagged wagging waging waif waifs wailed waistline ' +
-  'waistlines waists waiter waived waives waiving wakens wale waled wales waling walker walking walks walled ' +
-  'walleyed walling walloped walloping wallow wallowing wallows wanderer wanderers wands wane waned wanes wangle ' +
-  'wangled wangles wangling waning warbled warbling ward warded warder warders warding wards ware wares warier ' +
-  'warmed warmers warrantied warranties warranty warrantying warred warring wart warty wary washings wasp wasps ' +
-  'waster wasters watchdog watched watches watering waterline waterlines wattle wattled wattles wattling waver ' +
-  'wavering wavers waxing waxwings waxy weakling weakly weal wealthy wean weaning wearying weaves weaving wedges ' +
-  'weed weeded weeder weeders weeding weeds weeing weepings weeps weer wees weights weighty weir weirdo weirs ' +
-  'welcoming welds welling wells welted weltering welting wench wenches wended wending wends wens wets wetting ' +
-  'whamming wheal wheals wheedled wheedling wheeler wheezed wheezing whelped whelping whelps whereat wherefore ' +
-  'wherefores whetting whiffing whiles whiling whimpers whined whiner whiners whinny whippet whippets whippings ' +
-  'whirling whirls whirr whirs whisker whiskered whiskey whiskeys whiskies whisking whispers whist whistle ' +
-  'whistled whistler whistlers whit whiten whiter whites whither whiting whits whittler whittlers whittles ' +
-  'whizzing wholes whomever whoop whooping whopping whores wickets widen widows wigged wigging wiggler wigglers ' +
-  'wigglier wiggly wights wilder wile wiled wiles wiling willed willing wills wilted wilting wimpled wimples ' +
-  'wimpling wimps wimpy winched winching winding wined wines winged wingers winging wining winked winking ' +
-  'winning winnings winnow winnows wintered wintering wiper wipers wired wireless wiry wiser wises wisher ' +
-  'wishers wishes wishing wist witched witching withdrawal withdrawals withered withering wits witting wive ' +
-  'wives wobbled wobblier woes woks wombat wonted wooded woodmen woodpile woolen worded wording wordings worker ' +
-  'workings workshops wormed worming wormy worrying worsened worsting wounded wounder wounding wounds wowing ' +
-  'wrack wrangling wrapper wrappings wraps wreak wreaked wreaking wreaks wreathed wreathes wreathing wrecker ' +
-  'wresting wrestles wrestling wretch wretched wretches wriggle wriggled wrigglers wriggles wriggling wright ' +
-  'wring wringers wringing wrings wrinkle wrinkled wrinkles wrinkling writ writer writers writhe writhes ' +
-  'writhing writings writs wronging wrongs wroth wrung yakked yakking yaks yammered yammering yammers yapped ' +
-  'yapping yeahs yearling yearlings yearly yearn yearning yearnings yearns yeas yeasts yelling yellower ' +
-  'yellowest yellowing yellows yells yelp yelped yelping yeps yessed yipped yipping yodels yoking yonder yowling ' +
-  'zapper zillion zincking zinged zingers zinging zipped zipping zips zonked ';
+  'slicers slick slicked slicker slickers slicking slicks slider sliders slier slighted slighter slights slim ' +
+  'slime slimmed slimming slims sling slinging slings slink slinking slinks slippage slippages slipper slippers ' +
+  'slit slits slitting sliver slivered slivering slob slobs sloe sloes slog slogged slogging slogs sloop sloops ' +
+  'sloped slopped slopping sloshing sloths slots slouched slouching slough sloughed sloughing sloughs slowed ' +
+  'slowing slows slue slues slug slugged slugging sluggishly slugs sluice sluiced sluices sluicing sluing slum ' +
+  'slummed slumming slumping slumps slums slung slunk slur slurping slurring slurs slut sluts sluttish smack ' +
+  'smacker smackers smacking smalls smarted smartened smartening smartens smarting smarts smash smashes ' +
+  'smattering smellier smelted smelters smelting smiles smirched smirches smirching smirking smite smites ' +
+  'smiting smock smocked smocking smocks smoggy smokeless smokestack smokestacks smolder smoldered smolders ' +
+  'smooch smooched smooching smoothed smoother smoothie smooths smote smothered smothering smoulder smouldered ' +
+  'smudge smudges smudging smug smuggest smuggled smuggles smuggling smuts snack snacked snacking snacks ' +
+  'snaffling snailing snaked snakes snaking snapper snappers snappier snappish snares snarling snatch snatched ' +
+  'sneaking sneering sneezing snicker snickered snickering snickers snide snider sniffled sniffling snipe sniped ' +
+  'snipes sniping snippet snippier snippiest snit snitch snitched snitches snitching snits snooped snooping ' +
+  'snore snored snores snoring snort snorted snorting snorts snot snots snotty snout snouts snowed snowing snub ' +
+  'snubbing snubs snuff snuffed snuffing snuffling snuffs snugger snuggest snuggled snuggles snuggling soak ' +
+  'soaked soaking soakings soaks soaps soaring sobbed sobbing sobering socked socking softener softeners ' +
+  'softening softens softer softy soiled soiling sojourned sojourning sojourns solacing soldiered soldiering ' +
+  'soldiers solider soloed solvency solver solvers solves someones someway soot sooth soothed soothing sopped ' +
+  'sopping soppy sops sorely sores sorrowed sorrowing sorrows sorta sorter sortied sots soughing sought sounder ' +
+  'soundest soundless soundness sour soured souring sours sousing sowed sowers sowing sown sows spaces spacey ' +
+  'spacier spaded spades spam spammed spammers spamming spams spangles spangling spaniels spank spanked spanking ' +
+  'spankings spanks spanned spanning spans spar spared sparer sparest sparing spark sparkled sparred sparring ' +
+  'spars sparsely sparser spastics spate spates spatially spats spatted spattered spattering spatters spatting ' +
+  'spawn spawning spay spayed spaying spays speaking speared spearing spears speciously speck specking speckling ' +
+  'specks sped speeches speeding spelled spellers spelling spellings spells spelt spenders spending spends spew ' +
+  'spewed spewing spews spice spiced spices spicing spicy spidery spieling spies spike spiked spilling spilt ' +
+  'spindled spindlier spindliest spindling spine spineless spines spinner spinners spiny spiraling spires ' +
+  'spiriting spit spites spiting spitted splashed splashing splat splats splattered splattering splatters ' +
+  'splatting splay splayed splaying splays splice spliced splicer splices splicing splinting splints splittings ' +
+  'splurging spluttering splutters spoiler spoilers spoiling spoils spokes sponger spongers spongier spoof ' +
+  'spoofed spoofing spoofs spook spooked spooking spooks spooned spooning spoor spoored spooring spoors spore ' +
+  'spored spores sporing sported sporting sports sporty spotlessly spotter spotters spottier spout spouted ' +
+  'spouting spouts spraining sprat sprats sprawling sprayer sprayers spreader spreaders spreed spreeing sprig ' +
+  'sprightly sprigs springier springing springy sprinkles sprinkling sprinted sprinter sprinters sprinting ' +
+  'spritzing sprouting sprucest sprucing spry spud spunk spur spuriously spurn spurning spurring spurting ' +
+  'sputtered sputtering sputters spying squalled squalling squarer squarest squash squashes squashier squashing ' +
+  'squashy squatted squatters squatting squawk squawked squaws squeakier squealer squealers squeegee squeegeed ' +
+  'squeeze squeezer squeezers squeezes squeezing squinted squinter squinting squints squire squired squires ' +
+  'squiring squirmed squirming squirms squishier squishiest squishing stabbings stabled stables stabling stacked ' +
+  'stacking stacks staffer staffing staffs stag staging stagings stags staid staining staircases staked stakes ' +
+  'staking staled staler stales staling stalk stalked stalkers stalking stalkings stalks stallion stallions ' +
+  'stammered stammering stamping stanch stanched stancher stanches stanchest stanching standings staph stapled ' +
+  'stapling starched starches starching stared stares staring stark starless starling starlings starred starring ' +
+  'starter starters startled startling starve starves starvings stated stateless stateroom staterooms states ' +
+  'stating stationer stationers stationery statistic statistical staunched staunches staunching stave staved ' +
+  'staves staving stead steadying stealing steals steamers steamier steams steamy steed steeds steeling steely ' +
+  'steeped steeper steeping steeps steer steering steers stemming stems stencils stent stents steppe steppes ' +
+  'stepping sterling stew stewed stewing stews stickier stickies stickler sticklers stickpin stickpins stickups ' +
+  'sties stiffed stiffen stiffing stiffs stifling stiflings stile stilled stilling stilted stilts stingers ' +
+  'stingier stinging stinker stinkers stinting stints stipends stippled stippling stirrers stirring stirrings ' +
+  'stoats stockade stockaded stockades stockading stockier stockings stocky stoke stoked stokes stoking stoles ' +
+  'stomp stomped stomping stomps stoned stones stoning stools stoop stooped stooping stoops stoppable stopper ' +
+  'stoppering stoppers storey storeys storied stories stork storks stormed storming stout stoves stowed strafing ' +
+  'straggle straggled straggler stragglers straggles straggling straggly straighter straightest straightness ' +
+  'straights strained straining straiten straitened straitening straitens strand stranded stranding strangle ' +
+  'strangled strangler strangles strangling strapped strapping strawing straws strayed straying streaked ' +
+  'streaking streamed streamer streaming strep stressing stretcher stretchers stretchier stretchiest strew ' +
+  'strewed strewing strews striated stricter stridden stride strides striding strife striker strikers strikingly ' +
+  'strikings stringent stringer stringers stringiest stripe striping stripling striplings stripper strippers ' +
+  'strive strives striving strobes stroked strokes stroking strollers strolling stronger strop stropped ' +
+  'stropping strops strumming strung strutting stubbing studding studios stuffed stuffing stumbled stumbling ' +
+  'stumping stun stunk stunning stuns stunted stunting stunts stutter stuttered stutterer stutterers suave ' +
+  'subbed subbing sublimed sublimes subliming subsidies subsidise subsidised subsidises subsidising subsidize ' +
+  'subsidized subsidizes subsidizing subsidy subsisted subsisting subsists substitution substitutions subsumed ' +
+  'subsumes subsuming succouring sucker suckled suckling suctioned suctioning suctions sued sues suffices ' +
+  'sugaring suggester suggestion suggestive suicides suing suite suites suits sulfates sulfides sulk sulked ' +
+  'sulks sullies sullying summed summered summering summing sunblock sunblocks sundae sundaes sundered sundering ' +
+  'sundowns sundry sung sunless sunning suns super supers supersize supersized supersizes supersizing supervene ' +
+  'supervened supervenes supervening supplest supplicate supplied supplier suppliers supplying supported ' +
+  'supporter supporters supporting supposes surcease surceased surceases surceasing surfaced surged surges ' +
+  'surging surmised surmises surmising surmounted surmounting surmounts surnames surplices surrey surreys ' +
+  'surtaxes surveyor survival survivals survivor survivors suspected suspecting suspender suspenders suspense ' +
+  'suturing swag swagged swagging swags swam swamped swamping swamps swan swank swanking swanks swans sward ' +
+  'swards swarm swarming swarms swash swashed swashes swashing swat swatch swatches swathing swats swattered ' +
+  'swattering swatters swatting sway swaying sways sweating sweats sweepers sweepings sweets swelled swelling ' +
+  'swellings swells swerving swift swifts swigging swigs swilling swims swindle swindled swindler swindlers ' +
+  'swindles swindling swine swines swirling swisher swishest switcher swoon swooning swoop swooped swooping ' +
+  'swoops syringed syringes syringing tabbed tabbing tabs tack tacked tacking tackler tacklers tacks tads tailed ' +
+  'tailing tailless tainting taker takers takings tales talked talkers talking talks tallyhoing tamed tamers ' +
+  'tames taming tamp tamped tampered tampering tamping tamps tams tanager tangents tangle tangled tangles ' +
+  'tangling tangoing tangos tangs tangy tanked tankers tanking tanks tanned tans tapers tapes tapped tare tared ' +
+  'tares targeting taring tarmacking tarnished tarnishes tarnishing tarred tarried tarries tarring tarrying tars ' +
+  'tartly tasers tasked tasking tasted tastes tasting tats tatted tatter tattering tatting tattle tattled ' +
+  'tattles tattling tattooed taunting tauter taxed taxing teaches teachings teaks teal teals teamed teaming ' +
+  'teared teasel teaser teat teats technical technicians tediously teeing teemed tees teetered teetering teethe ' +
+  'teethes teething telexing temped temperament temperamentally temperaments temperate template templates tempo ' +
+  'tempos tempter tempters tempting tempts tended tendered tendering tending tenements tenoning tens tensed ' +
+  'tenses tensing tensor tensors tented tenths tenting tenuring terminable terminally termination terminations ' +
+  'terminator terminators terminus termites tern terns terribly terrified terrifies terrifying terrors testable ' +
+  'testates tester testes testified testifies testifying testis testy tethered textural texture textures ' +
+  'thanking thatches thatching theaters thees therefrom thereupon thermals thermos thicken thicket thickets ' +
+  'thieving thine thinker thinkers thinned thinners thinning thins thirteens thirteenth thirties thistles thongs ' +
+  'thou thousands thousandth thrash thrashed thrashes thrashing thrashings threaten threats threshed threshing ' +
+  'thrilling thriving throaty throb throbbing throbs throe throes thronging thrum thrumming thud thudding thuds ' +
+  'thug thugs thumbed thumbing thumbs thundering thunders thwacking ticker tickers ticketing tickled tickling ' +
+  'tics tided tides tidier tidiest tiding tied tighter tightest tights tiled tiles tiling tilled tilling tills ' +
+  'tilt timed timeless timer timers timings tine tines ting tinge tinged tingeing tinges tinging tinglings tings ' +
+  'tinkle tinkled tinkles tinkling tinned tinning tinsel tinseling tinsels tinted tinting tints tipper tipping ' +
+  'tipple tippled tipples tippling tipsy tireless tiring tissue tissues titled titling tits tittered tittering ' +
+  'toad toady toasting toasty toddy toed toeing toes toffee toggles toggling togs toiled toiling toke toked ' +
+  'token tokes toking tolerable tolerances tolerant tolerate tolerated tolerates tolerating toleration toll ' +
+  'tolling tolls tomb tombed tome tomes tomorrows toms toned tonguing toning tons tonsured tonsures tonsuring ' +
+  'tooled tooling toot tooted tooting toots toppings toppled toppling topsails topsides toque toques torched ' +
+  'torches torching torrents tors tort torte tortured torturing totaling totalities totalling tote toted toting ' +
+  'tots totter tottered tottering touchier touchingly touchings toughly tours tousling tout touted touting touts ' +
+  'toweling towered towering towheads towing tows toys tracer tracers tracings tracker trackers tract traction ' +
+  'tractors tracts trades trading trailing trails trained training traipsing trammel trammeling tramped tramping ' +
+  'trampling tramps trance trances transform transformed transforming transforms translucence transparency ' +
+  'transparently transpire transpired transpires transpiring transporter transporters transpose transposed ' +
+  'transposes transposing trapezoid trapezoids trapped trapping trappings traps trashier trashy traveling ' +
+  'travelling trawling treading treadled treadling treasured treasures treasuring treaties treatise treatments ' +
+  'treaty trebling treed treeing trekking trembled trembles trembling trenched trenches trenching tresses triad ' +
+  'trialing trialling tribes trice tricked tricking trickle trickled trickles trickling tricks triflers trifling ' +
+  'trig trikes trilled trilling trimmer trimmers trimmings trios tripe tripled tripling tripos trolling trolls ' +
+  'tromping trooped trooping troops trotted trotting troubled trough trounced trounces trouncing trouping ' +
+  'troweling trowels troy troys truanting truce truces trucked trucking truckles truckling truer truest trump ' +
+  'trumped trumping trumps trunking truss trussing trusting trusty trysting tuba tubas tubed tuber tuberous ' +
+  'tubers tuck tucked tucking tucks tufts tumbling tumour tuna tunas tuner tuners tunnies tuns turd turds turf ' +
+  'turfed turfing turfs turner tushes tusk tusks tutorials tutoring tuxes twang twanging twerk twerked twerking ' +
+  'twerks twigging twinging twinkle twinkled twinkling twinklings twinning twins twister twisting twitch ' +
+  'twitched twitching twitted twittered twittering twitting tying tyke tykes types typing typos tyro udders ' +
+  'ulterior ultimate umping unabated unaffected unassailable unassuming unavoidable unbarred unbeaten unbecoming ' +
+  'unbending unborn unbounded unbuttoned unbuttoning unchanging uncharted unclothed unclothing uncomfortable ' +
+  'uncomplaining uncompressed uncontaminated uncontrollable unconvinced uncorked uncoupling uncovered uncovers ' +
+  'unction unctions undated undaunted underbid underbids underfeed underfeeds underneaths undersea underused ' +
+  'undeserving undoes undoings undoubted undulation undying unearned unending unexpected unfits unfitting ' +
+  'unflagging unfolded unfolding unformed unfounded unfrocked unfrocking unfrocks unharmed unhinged unhinging ' +
+  'unhitching uniforms unifying uninstalling uninstalls unites unity unlacing unlatches unlatching unleaded ' +
+  'unlisted unloading unloads unloosed unloosing unmaking unmanned unmarried unmasked unmasking unnerved ' +
+  'unoriginal unpick unpinning unplumbed unprepared unpromising unrelated unreleased unrepeatable unrewarding ' +
+  'unrolled unrolling unsalted unsaturated unscathed unscheduled unscrambled unsealing unsettled unsettling ' +
+  'unsheathed unsigned unsnapping unsolved unstated unsteadily unstopping unsuitable unsuited unthinking ' +
+  'untiring unto unwavering unwonted unwrapping unzipping upbraided upbraiding upbringing upchucking updater ' +
+  'upending uplifting upload upmarket upright upstages upstanding upstarting upstarts upturned urgently urging ' +
+  'urinating urns user users ushering uttered uttering utters vacating vaccines vacillates vacillating vagrants ' +
+  'vale vales valeting valued valves vane vanes vanguard vanguards vanishings vanities vanned vanquished ' +
+  'vanquishes vanquishing vaping variants varied variously vastly vasts vaulted vaults vaunting veered veering ' +
+  'vend vended vending vends veneering vented ventilate ventilated ventilates ventilating ventured venturing ' +
+  'verily verities verity versified versifies versify versifying vertices vested vesting vetches vets vetting ' +
+  'vibrato vibrator vibrators vibratos videos vied vies viewer viewings vilified vilifies vilifying vindictive ' +
+  'violated violates violating violation violations vireo virginal viscount viscounts vise vises visibly vising ' +
+  'vitiated vitiates vitiating vitiation vivified vivifies vivifying vocation voiced voicing vole voles ' +
+  'voluminous volunteered vomited vomiting vomits voting vouched vouches vouching vowels vowing vulture wack ' +
+  'wacks wadded wadding waddling wader waders wading wads wafers waffling waft wafted wafting wafts wager ' +
+  'wagering wagged wagging waging waif waifs wailed waistline waistlines waists waiter waived waives waiving ' +
+  'wakens wale waled wales waling walker walking walks walled walleyed walling walloped walloping wallow ' +
+  'wallowing wallows wanderer wanderers wands wane waned wanes wangle wangled wangles wangling waning warbled ' +
+  'warbling ward warded warder warders warding wards ware wares warier warmed warmers warrantied warranties ' +
+  'warranty warrantying warred warring wart warty wary washings wasp wasps waster wasters watchdog watched ' +
+  'watches watering waterline waterlines wattle wattled wattles wattling waver wavering wavers waxing waxwings ' +
+  'waxy weakling weakly weal wealthy wean weaning wearying weaves weaving wedges weed weeded weeder weeders ' +
+  'weeding weeds weeing weepings weeps weer wees weights weighty weir weirdo weirs welcoming welds welling wells ' +
+  'welted weltering welting wench wenches wended wending wends wens wets wetting whamming wheal wheals wheedled ' +
+  'wheedling wheeler wheezed wheezing whelped whelping whelps whereat wherefore wherefores whetting whiffing ' +
+  'whiles whiling whimpers whined whiner whiners whinny whippet whippets whippings whirling whirls whirr whirs ' +
+  'whisker whiskered whiskey whiskeys whiskies whisking whispers whist whistle whistled whistler whistlers whit ' +
+  'whiten whiter whites whither whiting whits whittler whittlers whittles whizzing wholes whomever whoop ' +
+  'whooping whopping whores wickets widen widows wigged wigging wiggler wigglers wigglier wiggly wights wilder ' +
+  'wile wiled wiles wiling willed willing wills wilted wilting wimpled wimples wimpling wimps wimpy winched ' +
+  'winching winding wined wines winged wingers winging wining winked winking winning winnings winnow winnows ' +
+  'wintered wintering wiper wipers wired wireless wiry wiser wises wisher wishers wishes wishing wist witched ' +
+  'witching withdrawal withdrawals withered withering wits witting wive wives wobbled wobblier woes woks wombat ' +
+  'wonted wooded woodmen woodpile woolen worded wording wordings worker workings workshops wormed worming wormy ' +
+  'worrying worsened worsting wounded wounder wounding wounds wowing wrack wrangling wrapper wrappings wraps ' +
+  'wreak wreaked wreaking wreaks wreathed wreathes wreathing wrecker wresting wrestles wrestling wretch wretched ' +
+  'wretches wriggle wriggled wrigglers wriggles wriggling wright wring wringers wringing wrings wrinkle wrinkled ' +
+  'wrinkles wrinkling writ writer writers writhe writhes writhing writings writs wronging wrongs wroth wrung ' +
+  'yakked yakking yaks yammered yammering yammers yapped yapping yeahs yearling yearlings yearly yearn yearning ' +
+  'yearnings yearns yeas yeasts yelling yellower yellowest yellowing yellows yells yelp yelped yelping yeps ' +
+  'yessed yipped yipping yodels yoking yonder yowling zapper zillion zincking zinged zingers zinging zipped ' +
+  'zipping zips zonked ';
