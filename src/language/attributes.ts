@@ -1,5 +1,6 @@
 /** Words right before a noun, or after "the old one", say what the thing was like and nothing of the machine. */
 import { hasTag, isFn, type Item, sense } from './item.ts';
+import { lexicon } from './lexicon.ts';
 
 /** "bust thermistor", "the old one is broken": neither a bust that is printed nor a machine out of use. */
 export function settleAttributes(items: readonly Item[]): Item[] {
@@ -14,3 +15,20 @@ export function settleAttributes(items: readonly Item[]): Item[] {
   });
 }
 const broken = (item: Item): Item => ({ ...item, senses: [{ tag: 'complaint', code: 'broken' }] });
+
+const HELPS =
+  /^(?:doesn't|does not|don't|do not|didn't|did not|does|did|would|will|won't|can|could|might|may|no longer)$/u;
+/** "does not swing any more", "used to drift": a bare verb of trouble behind its auxiliary. */
+export function withBareTroubles(items: readonly Item[]): readonly Item[] {
+  const { bareTroubles } = lexicon();
+  if (!items.some((item) => bareTroubles.has(item.text))) return items;
+  return items.map((item, at) => {
+    const code = bareTroubles.get(item.text);
+    if (code === undefined || hasTag(item, 'complaint', 'symptom')) return item;
+    const before = items[at - 1];
+    const used = before?.text === 'to' && items[at - 2]?.text === 'used';
+    return used || HELPS.test(before?.text ?? '') || (before?.text === 'not' && isFn(items[at - 2], 'do'))
+      ? { ...item, senses: [...item.senses, { tag: 'complaint', code }] }
+      : item;
+  });
+}

@@ -213,7 +213,10 @@ function lendNouns(scenes: readonly Scene[]): Scene[] {
         !MERE.has(noun.code) &&
         !(
           STUFF.has(noun.code) &&
-          (scene.verbs.some((verb) => verb.deed && verb.code === 'oil') || putsOn(scene, noun.at))
+          (scene.verbs.some((verb) => verb.deed && verb.code === 'oil') ||
+            putsOn(scene, noun.at) ||
+            // "scrubbed it down with alcohol"
+            isFn(scene.items[noun.at - 1], 'with'))
         ),
     );
     if (own.length === 0 && last.length > 0 && countsAgain(scene))

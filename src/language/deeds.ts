@@ -84,6 +84,15 @@ export function isDeed(
   // "the pulley was broken" tells of a trouble, "broke a nozzle" of a spare.
   if (code === 'bin' && hasTag(items[at], 'complaint') && isFn(before, 'be') && before?.text !== 'got')
     return false;
+  // "laid up with a broken belt": what the part is, not what was done
+  if (
+    code === 'bin' &&
+    hasTag(items[at], 'complaint') &&
+    isFn(before, 'article', 'with') &&
+    hasTag(items[at + 1], 'part')
+  )
+    // prettier-ignore
+    return false;
   // "had spanners, tray and lamp laid out"
   if (
     /^(?:spanners?|wrench(?:es)?|allen keys?|hex keys?|screwdrivers?|scrapers?|brush(?:es)?)$/u.test(

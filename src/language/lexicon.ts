@@ -28,10 +28,12 @@ import {
   refusals,
 } from './english/words/refusals.ts';
 import { SYMPTOM_WORDS } from './english/words/symptoms.ts';
+import { TROUBLE_VERBS } from './english/words/trouble-verbs.ts';
 import { THING_WORDS } from './english/words/things.ts';
 import { VERB_WORDS } from './english/words/verbs.ts';
 import { plural, verbForms } from './inflect.ts';
 import type { Sense } from './item.ts';
+import type { Complaint } from './senses.ts';
 import { isPlainWord, tokenise } from './tokens.ts';
 import { emptyNode, insert, type TrieNode } from './trie.ts';
 
@@ -85,6 +87,10 @@ function addVerbs(root: TrieNode): void {
 function addStates(root: TrieNode): void {
   for (const [code, row] of rows(COMPLAINT_WORDS))
     for (const word of list(row)) add(root, word, { tag: 'complaint', code });
+  for (const [code, row] of rows(TROUBLE_VERBS))
+    for (const verb of list(row))
+      for (const { words, form } of verbForms(verb))
+        if (form !== 'base') add(root, words, { tag: 'complaint', code });
   for (const [code, row] of rows(SYMPTOM_WORDS))
     for (const word of list(row)) add(root, word, { tag: 'symptom', code });
   for (const [code, row] of rows(REFUSED_COMPLAINTS))
@@ -156,6 +162,16 @@ function headsOf(roots: Readonly<Record<(typeof LAYERS)[number], TrieNode>>): Ma
   return found;
 }
 
+/** Bare verbs of trouble: they name one only behind an auxiliary. */
+const bareTroubles = (): Map<string, Complaint> =>
+  new Map(
+    rows(TROUBLE_VERBS).flatMap(([code, row]) =>
+      list(row)
+        .filter((verb) => !verb.includes(' '))
+        .map((verb): [string, Complaint] => [verb, code]),
+    ),
+  );
+
 export interface Lexicon {
   /** The main layer: a word read here is used up. */
   readonly words: TrieNode;
@@ -166,6 +182,7 @@ export interface Lexicon {
   readonly reasons: TrieNode;
   /** What begins with a word, in every layer: one look-up a word of the message. */
   readonly heads: ReadonlyMap<string, Heads>;
+  readonly bareTroubles: ReadonlyMap<string, Complaint>;
   /** Every single word of the main layer, and of all layers. */
   readonly content: ReadonlySet<string>;
   readonly known: ReadonlySet<string>;
@@ -196,7 +213,18 @@ function makeLexicon(): Lexicon {
   });
   const known = vocabulary(words, cues, orders, reasons, ordinary);
   const heads = headsOf({ words, ordinary, cues, orders, reasons });
-  return { words, ordinary, cues, orders, reasons, heads, content: vocabulary(words), known };
+  const bare = bareTroubles();
+  return {
+    words,
+    ordinary,
+    cues,
+    orders,
+    reasons,
+    heads,
+    bareTroubles: bare,
+    content: vocabulary(words),
+    known,
+  };
 }
 
 /** Every single word that some table holds: never corrected. */

@@ -93,6 +93,8 @@ export function isInterrogative(items: readonly Item[]): boolean {
       hasTag(items[at + 1], 'cue')
     );
   if (isFn(first, 'sorry', 'let-me', 'too')) return false;
+  // "do not start maple" forbids
+  if (first.senses.some((s) => s.tag === 'state' && s.code === 'down')) return false;
   const head = first.text.split(' ')[0] ?? '';
   if (!INVERTED.has(head) || (first.text !== head && hasTag(first, 'verb'))) return false;
   const next = items[at + 1];
@@ -266,7 +268,8 @@ export function readMood(clause: Clause): Mood {
     promised,
     wished:
       !carriedOut &&
-      (some('should', 'would') ||
+      (some('would') ||
+        (some('should') && items.some((item, i) => isFn(item, 'should') && !isSeeming(items, i))) ||
         (items.some(
           (item, i) =>
             isVerb(item, 'order') &&
@@ -400,5 +403,12 @@ export function ownDenial(items: readonly Item[], at: number): boolean {
 
 /** "Next day: belts tensioned": after a day that was told of. */
 const isCounted = (item: Item): boolean => item.senses.some((s) => s.tag === 'date' && s.counted);
+/** "seems to be jammed", "turned out to be the idler": so it is. */
+const isSeeming = (items: readonly Item[], at: number): boolean =>
+  /^to (?:be|have)$/u.test(items[at]?.text ?? '') &&
+  /^(?:seems?|seemed|appears?|appeared|turns out|turned out|proved|happens?|happened|found|known)$/u.test(
+    items[at - 1]?.text ?? '',
+  );
+
 const isTomorrow = (item: Item): boolean =>
   /^(?:tomorrow|tmrw|tmr|tmw|tomo|next|the day after|in \d)/u.test(item.text);

@@ -242,6 +242,11 @@ function personStands(items: readonly Item[], at: number, shared: boolean): bool
   return (opens && verb) || didAsk;
 }
 
+/** "Cedar is leaving fine hairs", "leaves blobs everywhere": what a printer leaves behind is on its prints. */
+const leavesBehind = (items: readonly Item[], at: number): boolean =>
+  /\bleav(?:es|ing)\b/u.test(`${items[at + 1]?.text ?? ''} ${items[at + 2]?.text ?? ''}`) &&
+  items.slice(at + 2, at + 7).some((item) => hasTag(item, 'symptom', 'complaint'));
+
 /** "elm drive gear", "cedar z nut": a part's name of two words is no street and no fruit. */
 const isTradeName = (item: Item | undefined): boolean => hasTag(item, 'part', 'thing') && (item?.text.includes(' ') ?? false); // prettier-ignore
 
@@ -262,7 +267,10 @@ function isOrdinary(items: readonly Item[], at: number, shared: boolean): boolea
   // "the belt on cedar is coming apart": of a part, and no person comes
   const ofPart =
     isFn(before, 'on', 'in', 'of', 'from') && hasTag(items[at - 2], 'part', 'thing', 'complaint', 'symptom');
-  if ((hasTag(next, 'human') && !counts && !ofPart) || hasTag(before, 'before-person', 'before-stuff'))
+  if (
+    (hasTag(next, 'human') && !counts && !ofPart && !leavesBehind(items, at)) ||
+    hasTag(before, 'before-person', 'before-stuff')
+  )
     return true;
   if (isFn(before, 'article') && before?.text !== 'the' && !hasTag(next, 'part')) return true;
   if (hasTag(items[at - 2], 'before-stuff') && isFn(before, 'article')) return true;

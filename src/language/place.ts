@@ -211,7 +211,7 @@ function withDay(act: Act, scene: Scene, day: SenseOf<'date'> | undefined, today
   // "900 g since monday": run up to today; "the first one since monday": of the one before it.
   if ((act.kind === 'usage' || ONCE.has(act.kind)) && someFn(scene, 'since') && isSince(scene)) return act;
   // "off until tomorrow": the day is its end.
-  if (act.kind === 'down' && scene.mood.planned && /\b(?:until|till?)\b/u.test(scene.text)) return act;
+  if (act.kind === 'down' && /\b(?:until|till?)\b/u.test(scene.text)) return act;
   const on = act.kind === 'claim' || scene.mood.planned ? day.future : day.past;
   return on === today ? act : ({ ...act, on } as Act);
 }

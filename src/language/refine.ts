@@ -2,8 +2,8 @@
 import { isSafetySymptom, type Part, type Task } from '../maintenance/codes.ts';
 import type { Act } from './act.ts';
 import { REASON_OF } from './english/frames/symptom-table.ts';
-import { MENDED } from './english/frames/state.ts';
 import { hasTag, isFn, sense, sensesOf } from './item.ts';
+import { MENDED } from './english/frames/gone.ts';
 import type { Placed } from './placed.ts';
 import { byClause, materialAfter, materialHead, oneRun, weightAfter } from './runs.ts';
 import type { Scene } from './scene.ts';
@@ -372,7 +372,7 @@ const RULES: readonly Rule[] = [
         if (act.kind !== 'gone' || act.symptom !== undefined) return [one];
         const before = placed
           .slice(Math.max(0, at - WINDOW), at)
-          .filter((other) => sameMachine(other.act, act));
+          .filter((other) => sameMachine(other.act, act) && !befell(other.act));
         // What sits steady is the temperature, whatever was told last.
         const steady = /\b(?:steady|stable)\b/u.test(scenes[one.draft.clause]?.text ?? '');
         const swung = before.findLast(
@@ -440,6 +440,10 @@ function withoutCauses(placed: readonly Placed[], scenes: readonly Scene[]): rea
       scenes[one.draft.clause]?.clause.asked === true,
   );
 }
+
+/** What befell a machine ends by itself. */
+const befell = (act: Act): boolean =>
+  act.kind === 'symptom' && (act.symptom === 'moved' || act.symptom === 'power-cut');
 
 const SUMS = /^(?:makes|that makes|so|equals|is|in total|that 's|total)\b/u;
 

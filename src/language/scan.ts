@@ -1,6 +1,6 @@
 /** Stages 1 to 5 in a row: from what was sent to a row of items. */
 import type { TrailStep } from './act.ts';
-import { settleAttributes } from './attributes.ts';
+import { settleAttributes, withBareTroubles } from './attributes.ts';
 import { isCommonWord, isPlainEnglish } from './english/words/common.ts';
 import { isTree } from './english/words/trees.ts';
 import { type Item, type Sense } from './item.ts';
@@ -80,7 +80,10 @@ function scan(text: string, today: LocalDate, book: NameBook, speller: Speller):
     readDates(
       readValues(
         settleNames(
-          readNumbers(joinNumbers(withMentions(withoutSounds(lookUp(tokens, heads, book)))), book),
+          readNumbers(
+            joinNumbers(withMentions(withoutSounds(withBareTroubles(lookUp(tokens, heads, book))))),
+            book,
+          ),
           book,
         ),
       ),

@@ -5,7 +5,8 @@ import { asserted, type Draft, draft, type Scene } from '../scene.ts';
 import { readAsk } from './ask/index.ts';
 import { readClaim, readDefer } from './frames/plans.ts';
 import { readDone } from './frames/done.ts';
-import { readGone, readState, saysFine } from './frames/state.ts';
+import { namesWhatIsOver, readGone, saysFine } from './frames/gone.ts';
+import { readState } from './frames/state.ts';
 import { readHappening } from './frames/happening.ts';
 import { readLoad, readMeter, readUsage } from './frames/usage.ts';
 import { isLogHead } from './frames/usage-figures.ts';
@@ -35,7 +36,7 @@ export const WHOLE_FRAMES: readonly Frame[] = [
   { name: 'defer', why: 'names deeds that are put off', read: (scene, _, { before, earlier, today }) => readDefer(scene, today, before, earlier) },
   { name: 'claim', why: 'names deeds to come', read: (scene) => readClaim(scene) },
   { name: 'tripped', why: 'before a power cut, which comes from outside', read: (scene) => readTripped(scene) },
-  { name: 'gone', why: 'names a trouble that is over', read: (scene, seen) => readGone(scene, seen) },
+  { name: 'gone', why: 'names a trouble that is over', read: (scene, seen, { before }) => readGone(scene, seen, before) },
 ]; // prettier-ignore
 
 /** "Consumption on rowan: 41.7 m of tpu": names what follows, and asks nothing. */
@@ -75,6 +76,7 @@ export function interpret(scene: Scene, around: Surroundings): Draft[] {
   if (scene.listing !== undefined) return readStock(scene);
   if (isLogHead(scene, around.after)) return [];
   const seen = symptomsIn(scene);
+  if (namesWhatIsOver(scene, seen, around.after)) return [];
   for (const frame of WHOLE_FRAMES) {
     const drafts = frame.read(scene, seen, around);
     if (drafts.length > 0) return frame.name === 'gone' ? [...drafts, ...readDone(scene)] : drafts;

@@ -23,6 +23,16 @@ function terse(scene: Scene): boolean {
         scene.values.some((value) => value.value >= 50)))
   )
     return false;
+  // "elm is not to be used" forbids
+  if (
+    items.some(
+      (item) =>
+        /^(?:not|no|nobody|don't|do not)\b/u.test(item.text) &&
+        item.senses.some((s) => s.tag === 'state' && s.code === 'down'),
+    )
+  )
+    // prettier-ignore
+    return false;
   // "shelf count done"
   if (items.some((item) => isFn(item, 'did-it')) && !mood.question) return false;
   // "#6 can be used again" tells.

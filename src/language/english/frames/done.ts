@@ -15,6 +15,7 @@ import {
 import { ROOM_THINGS, TASK_ALONE, TASKS_OF } from './task-table.ts';
 import { lookedAt } from './looked.ts';
 import { byResult } from './results.ts';
+import { symptomsIn } from './symptom.ts';
 import { type Named, tasksNamed } from './tasks.ts';
 
 /** Classes whose deeds are tasks of the table. */
@@ -45,8 +46,31 @@ function toDraft(scene: Scene, named: Named): Draft {
   });
 }
 
+/** How what blocks the way is got out of it by hand. */
+const FREES = new RegExp(
+  `\\b(?:poked|pushed|prodded|rodded|rammed|shoved|pricked|picked|dug|teased|fished|worked|drilled|melted|flushed|pulled|got|freed|coaxed|forced|cleared|hooked|tweezed|reamed|punched|knocked|squeezed)(?: [a-z']+){1,5}? (?:through|thru|out|clear|free|loose|open)\\b|\\b(?:ran|stuck|poked|shoved|pushed) (?:a|an|the|my) (?:[a-z]+ )?(?:needle|pin|wire|drill bit|allen key|string) (?:through|up|in|into)\\b`,
+  'u',
+);
+/** "jammed, so I poked it through": the deed beside the jam that it ended. */
+function unblocked(scene: Scene, earlier: readonly Scene[]): Draft[] {
+  if (hasMachine(scene) && symptomsIn(scene).length > 0) return [];
+  const jammed = earlier
+    .slice(-3)
+    .some(
+      (one) =>
+        one.clause.sentence >= scene.clause.sentence - 1 &&
+        !one.mood.question &&
+        symptomsIn(one).some(({ symptom }) => symptom === 'no-extrusion'),
+    );
+  return jammed && FREES.test(scene.text) && scene.nouns.every((noun) => noun.code !== 'fastener')
+    ? [toDraft(scene, { task: 'clear-jam', verb: 'clear' })]
+    : [];
+}
+
 export function readDone(scene: Scene, earlier: readonly Scene[] = []): Draft[] {
   if (!asserted(scene) || hasSwap(scene) || someFn(scene, 'nobody')) return [];
+  const freed = unblocked(scene, earlier);
+  if (freed.length > 0) return freed;
   const named = tasksNamed(
     scene,
     (verb) =>

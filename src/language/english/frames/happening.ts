@@ -6,8 +6,23 @@ import { asserted, deedOf, type Draft, draft, hasMachine, type Scene, someFn, te
 const PLACE =
   /\b(?:to|into|over|across|from|upstairs|downstairs|next|by|bench|room|window|corner|shelf|other|away|along|round|stairs|desk|table|floor|rack|house|workshop|back)\b/u;
 
+const NOW_AT =
+  /\b(?:stands|sits|lives|is standing|is sitting|has its place|resides) (?:now )?(?:on|in|by|at|next to|under|near|over|upstairs|downstairs)\b/u;
+const TAKEN_TO =
+  /\b(?:took|brought|drove|carried|hauled|schlepped|moved) [^ ]+(?: [^ ]+)? (?:over |up |down |across |along )*to the (?:open (?:day|house|evening)|[a-z]* ?(?:fair|show|school|market|exhibition|festival|hall|library|other (?:bench|room|table|desk|shelf|side)|back room|basement|cellar|attic|shop|lobby|window))\b/u;
+/** "alder stands now on the other bench", "took elm to the open day". */
+const isElsewhere = (scene: Scene): boolean =>
+  hasMachine(scene) &&
+  scene.values.length === 0 &&
+  scene.materials.length === 0 &&
+  scene.nouns.every((noun) => noun.part === undefined || noun.weak) &&
+  ((NOW_AT.test(scene.text) && someFn(scene, 'now')) || TAKEN_TO.test(scene.text)) &&
+  !scene.items.some((item) => hasTag(item, 'state', 'complaint', 'symptom'));
+
 export function readHappening(scene: Scene): Draft[] {
   if (!asserted(scene)) return [];
+  if (isElsewhere(scene))
+    return [draft(scene, { kind: 'symptom', symptom: 'moved' }, 'happening: elsewhere')];
   const at = scene.items.findIndex(
     (item) =>
       item.senses.some((s) => s.tag === 'verb' && s.code === 'move') &&

@@ -112,7 +112,7 @@ function isPushedIn({ items }: Scene, from: number): boolean {
     .slice(from, from + 8)
     .some(
       (item, i) =>
-        /^(?:home|fully home|right home|all the way|fully in|right in|back in|in|into|on|onto)$/u.test(
+        /^(?:home|fully home|right home|all the way|fully in|right in|back in|in|into|on|onto|through|thru|out|clear)$/u.test(
           item.text,
         ) && !hasTag(items[from + i + 1], 'value', 'date', 'machine'),
     );
@@ -254,10 +254,15 @@ const withoutPutOff = (scene: Scene): Scene => ({
 const gladly = (scene: Scene): boolean => scene.items.some((item) => /\b(?:happy|want) to$/u.test(item.text));
 
 /** "I'll do birch's belts", "let me look at elm", "dibs on the rods". */
+/** "I've got cedar's feeder cover off": told of what is so now. */
+const holdsOpen = (scene: Scene): boolean =>
+  scene.items.some((item) => isFn(item, 'let-me') && /\bgot$/u.test(item.text)) &&
+  scene.items.some((item) => item.senses.some((s) => s.tag === 'state' && s.code === 'open'));
 export function readClaim(scene: Scene): Draft[] {
   const { mood } = scene;
   if (!mood.promised || mood.conditional || mood.reported || mood.hedged || (mood.wished && !gladly(scene)))
     return [];
+  if (holdsOpen(scene)) return [];
   if (mood.negated || (mood.question && (!someFn(scene, 'will') || isFn(scene.items[0], 'do')))) return [];
   const told = scene.verbs.filter(
     (verb) =>

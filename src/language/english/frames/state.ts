@@ -1,10 +1,10 @@
-/** Down, up, open, closed; and trouble that has gone. */
-import type { Symptom } from '../../../maintenance/codes.ts';
-import { hasTag, isFn, isThing, sensesOf } from '../../item.ts';
+/** Down, up, open, closed. */
+import { isSafetySymptom } from '../../../maintenance/codes.ts';
+import { hasTag, isFn, isThing, type Item, sensesOf } from '../../item.ts';
 import { ownDenial } from '../../mood.ts';
 import { deedOf, type Draft, draft, hasMachine, type Scene, someFn, textOf } from '../../scene.ts';
 import { otherSubject } from '../../subject.ts';
-import { type Seen, symptomsIn } from './symptom.ts';
+import { symptomsIn } from './symptom.ts';
 
 /** The machine is the one spoken of: no part stands between. */
 function ofMachine(whole: Scene): boolean {
@@ -42,12 +42,16 @@ export function readState(scene: Scene, before?: Scene): Draft[] {
     !mood.reported &&
     !mood.wished &&
     !(mood.planned && !someFn(scene, 'until') && !/\b(?:until|till)\b/u.test(textOf(scene)));
-  if (!told || isManner(scene) || (mood.requested && !forbids(scene))) return [];
+  if (!told || isManner(scene) || (mood.requested && !forbids(scene) && !treatedAs(scene))) return [];
   if (isTheirDoing(scene) && !hasMachine(scene)) return [];
-  const states = sensesOf(items, 'state').map((s) => s.code);
+  if (treatedAs(scene)) return [draft(scene, { kind: 'down' }, 'state: to be taken for it')];
+  if (takesSignOff(scene)) return [draft(scene, { kind: 'up' }, 'state: its sign is off')];
+  if (noPrintsUntil(scene)) return [draft(scene, { kind: 'down' }, 'state: no prints until')];
+  const states = sensesOf(soFar(items), 'state').map((s) => s.code);
   const spoken = textOf(scene);
   if (pulledPlug(scene) || hungNotice(scene))
     return [draft(scene, { kind: 'down' }, 'state: taken out of use')];
+  if (isOutNoMore(scene, states)) return [draft(scene, { kind: 'up' }, 'state: no longer down')];
   if (mood.negated && !forbids(scene) && !handsIn(scene) && !/no longer|any more/u.test(spoken))
     return states.includes('up') && ofMachine(scene) && hasMachine(scene)
       ? [draft(scene, { kind: 'down' }, 'state: not usable')]
@@ -63,11 +67,18 @@ export function readState(scene: Scene, before?: Scene): Draft[] {
   );
   if (
     handsIn(scene) ||
+    liesInParts(scene) ||
+    takesApart(scene) ||
     ((states.includes('open') || partsOff(scene)) &&
       !mood.negated &&
       !forbids(scene) &&
       !states.includes('close') &&
-      (hot ? partsOff(scene) || /in bits|in pieces|apart|open|lying/u.test(spoken) : true) &&
+      (hot
+        ? partsOff(scene) ||
+          /in bits|in pieces|apart|open|lying|stripped down|\b(?:covers?|lid|hood|panels?|casing) (?:is |are )?off\b/u.test(
+            spoken,
+          )
+        : true) &&
       !isShut(scene))
   )
     return opened(scene);
@@ -80,14 +91,23 @@ export function readState(scene: Scene, before?: Scene): Draft[] {
       draft(scene, { kind: 'close' }, 'state: closed'),
       ...(hasMachine(scene) && isUpBesides(scene) ? [draft(scene, { kind: 'up' }, 'state: up')] : []),
     ];
+  if (allBackOn(scene)) return [draft(scene, { kind: 'close' }, 'state: all back on')];
   if (runsAgain(scene, before)) return [draft(scene, { kind: 'up' }, 'state: runs, once closed')];
-  if (mayUseAgain(scene)) return [draft(scene, { kind: 'up' }, 'state: may be used again')];
+  if (mayUseAgain(scene) || givenBack(scene) || isBackOn(scene))
+    return [draft(scene, { kind: 'up' }, 'state: may be used again')];
   if (closesUp(scene)) return [draft(scene, { kind: 'close' }, 'state: put together')];
   if (states.includes('up') && ofMachine(scene) && isUp(scene) && symptomsIn(scene).length === 0)
     return [draft(scene, { kind: 'up' }, 'state: up')];
   if (states.includes('down') && ofMachine(scene) && isDown(scene))
     return [draft(scene, { kind: 'down' }, 'state: down')];
+  if (isOut(scene) && scene.nouns.length === 0) return [draft(scene, { kind: 'down' }, 'state: out')];
+  if (mayStart(scene, before)) return [draft(scene, { kind: 'up' }, 'state: closed, and may be started')];
   return deadMachine(scene, before) ? [draft(scene, { kind: 'down' }, 'state: dead')] : [];
+}
+/** "until it is repaired", "before it is back": not yet. */
+function soFar(items: Scene['items']): Scene['items'] {
+  const until = items.findIndex((item, at) => at > 0 && (isFn(item, 'until') || item.text === 'before') && item.senses.every((s) => s.tag !== 'state')); // prettier-ignore
+  return until < 0 ? items : items.slice(0, until);
 }
 const forbids = (scene: Scene): boolean =>
   !isRule(scene) &&
@@ -151,9 +171,80 @@ const opened = (scene: Scene): Draft[] =>
       ]
     : [];
 
+/** "please treat maple as out of order", "consider birch out of service". */
+const treatedAs = (scene: Scene): boolean =>
+  hasMachine(scene) &&
+  !scene.mood.negated &&
+  scene.items.some(
+    (item, at) =>
+      /^(?:treat|consider|regard|count|class|mark|list|leave|keep|take|view)$/u.test(item.text) &&
+      hasTag(scene.items[at + 1], 'machine') &&
+      scene.items
+        .slice(at + 2, at + 5)
+        .some((one) => one.senses.some((s) => s.tag === 'state' && s.code === 'down')),
+  );
+/** "took the sign off rowan": what forbade it is gone. */
+const takesSignOff = (scene: Scene): boolean => {
+  const sign = scene.nouns.find((noun) => noun.code === 'sign');
+  if (!sign || scene.mood.negated || !hasMachine(scene)) return false;
+  const off = scene.items
+    .slice(sign.at + 1, sign.at + 4)
+    .findIndex((item) => /^(?:off|from|down|off of|is off|out of)$/u.test(item.text));
+  const onto =
+    hasTag(scene.items[sign.at + off + 2], 'machine') || isFn(scene.items[sign.at + off + 2], 'it');
+  const deed = deedOf(scene, 'take', 'remove', 'get', 'bin') ?? scene.verbs.find((verb) => /^(?:pulled|peeled|ripped|tore|lifted)$/u.test(scene.items[verb.at]?.text ?? '')); // prettier-ignore
+  return off >= 0 && onto && (deed !== undefined || scene.verbs.length === 0);
+};
+/** "no prints on cedar till I've looked at it". */
+const noPrintsUntil = (scene: Scene): boolean =>
+  scene.items.some(
+    (item, at) =>
+      /^no (?:more )?(?:prints?|jobs?|printing)$/u.test(item.text) &&
+      isFn(scene.items[at + 1], 'on') &&
+      hasTag(scene.items[at + 2], 'machine') &&
+      (isFn(scene.items[at + 3], 'until') || isFn(scene.items[0], 'please') || someFn(scene, 'please')),
+  );
+/** "hazel is no longer down", "not out of order any more", "not broken any more". */
+const isOutNoMore = (scene: Scene, states: readonly string[]): boolean =>
+  hasMachine(scene) &&
+  ofMachine(scene) &&
+  scene.items.length <= 8 &&
+  /\b(?:no longer|any more|anymore)\b/u.test(scene.text) &&
+  scene.items.some((item) => isFn(item, 'be')) &&
+  (states.includes('down') ||
+    scene.items.some((item) =>
+      item.senses.some((s) => s.tag === 'complaint' && (s.code === 'broken' || s.code === 'dead')),
+    )) &&
+  !scene.items.some((item) => /^(?:has |have )?(?:stopped|quit|gone|died)\b/u.test(item.text));
+
+const HEAP =
+  /\b(?:heap|pile|box|boxes|bag|tray|kit|jigsaw|collection|bunch|mess|bucket|load|puzzle|skeleton|row) of (?:[a-z]+ )?(?:screws?|bits?|parts?|pieces?|components?|bolts?|brackets?|nuts|metal|bones)\b/u;
+/** "birch = a heap of screws on my desk", "cedar is a pile of parts". */
+const liesInParts = (scene: Scene): boolean => {
+  const machine = scene.items.findIndex((item) => hasTag(item, 'machine'));
+  const next = scene.items[machine + 1];
+  return (
+    machine >= 0 &&
+    !scene.mood.negated &&
+    scene.verbs.every((verb) => !verb.deed) &&
+    (isFn(next, 'be', 'article', 'now', 'just', 'some') || next?.text === 'currently') &&
+    HEAP.test(scene.text.slice(scene.text.indexOf(scene.items[machine]?.text ?? '')))
+  );
+};
+/** "in the middle of stripping down birch", "busy taking elm apart". */
+const takesApart = (scene: Scene): boolean =>
+  hasMachine(scene) &&
+  !scene.mood.negated &&
+  scene.nouns.every((noun) => noun.part === undefined) &&
+  scene.items.some(
+    (item) => isFn(item, 'during') || /^(?:busy|currently|midway|midway through)$/u.test(item.text),
+  ) &&
+  scene.verbs.some((verb) => verb.code === 'open' && verb.form === 'ing');
+
 /** "I'm inside maple", "my hands are in elm", "have got birch open". */
 function handsIn(scene: Scene): boolean {
   const { items } = scene;
+  if (handsInParts(scene)) return !scene.mood.negated;
   const denial = items.findIndex((item) => isFn(item, 'not'));
   return items.some(
     (item, i) =>
@@ -162,10 +253,35 @@ function handsIn(scene: Scene): boolean {
       (hasTag(items[i + 1], 'machine') ||
         (isFn(items[i + 1], 'article') && hasTag(items[i + 2], 'machine'))) &&
       (items.some((one) => isThing(one, 'hands')) ||
-        (isFn(items[i - 1], 'be') && isFn(items[i - 2], 'i', 'we') && scene.verbs.length === 0) ||
+        (isFn(items[i - 1], 'be') &&
+          isFn(items[i - 2], 'i', 'we') &&
+          scene.verbs.every((verb) => verb.at > i && !verb.deed)) ||
+        worksInside(items, i) ||
         /elbow|wrist|arm|deep/u.test(textOf(scene))),
   );
 }
+/** "hand in the belts", "elm's toolhead in my hands": hands and the inside of a machine in one another. */
+const handsInParts = (scene: Scene): boolean =>
+  hasMachine(scene) &&
+  scene.items.some(
+    (item, at) =>
+      (isThing(item, 'hands') &&
+        /^(?:in|inside|deep in|up in|between|through)$/u.test(scene.items[at + 1]?.text ?? '') &&
+        scene.nouns.some(
+          (noun) =>
+            noun.at > at + 1 && noun.at <= at + 4 && (noun.part !== undefined || INSIDES.has(noun.code)),
+        )) ||
+      (isFn(item, 'in') &&
+        isThing(scene.items[at + 1], 'hands') &&
+        scene.nouns.some((noun) => noun.at < at && LIMBS.has(noun.code))),
+  );
+/** What hands reach into. */
+const INSIDES: ReadonlySet<string> = new Set(['belts-all', 'carriage', 'gantry', 'hot-end', 'bed', 'feeder', 'enclosure', 'frame', 'axis']); // prettier-ignore
+/** "I'm working inside hazel". */
+const worksInside = (items: Scene['items'], at: number): boolean =>
+  /^(?:inside|within)$/u.test(items[at]?.text ?? '') &&
+  /^(?:working|busy|poking around|digging around|digging)$/u.test(items[at - 1]?.text ?? '');
+
 /** What a machine cannot run without. */
 const LIMBS: ReadonlySet<string> = new Set([
   'carriage',
@@ -198,13 +314,24 @@ const isUpBesides = (scene: Scene): boolean =>
   );
 
 /** "back together, running": after it was closed, that it runs is that it is up. */
+const SHELLS = /\b(?:covers?|screws?|panels?|lid|hood|bolts?|casing|doors?|sides?|everything|all)\b/u;
+/** "covers and screws are all back on elm". */
+const allBackOn = (scene: Scene): boolean =>
+  hasMachine(scene) &&
+  !scene.mood.negated &&
+  /\b(?:all|both|every [a-z]+ is) back (?:on|in|in place)\b/u.test(scene.text) &&
+  SHELLS.test(scene.text) &&
+  scene.nouns.every((noun) => noun.part === undefined || noun.weak);
+const RECONNECTED =
+  /\bplugged (?:back in|in again)\b|\b(?:switched|turned|powered) (?:back on|back up|on again)\b/u;
 const runsAgain = (scene: Scene, before: Scene | undefined): boolean =>
   before !== undefined &&
   scene.items.length <= 4 &&
   scene.nouns.length === 0 &&
   scene.items.some((item) => /^(?:running|printing|runs|prints|working|works)$/u.test(item.text)) &&
   before.clause.sentence === scene.clause.sentence &&
-  before.items.some((item) => item.senses.some((s) => s.tag === 'state' && s.code === 'close'));
+  (before.items.some((item) => item.senses.some((s) => s.tag === 'state' && s.code === 'close')) ||
+    RECONNECTED.test(before.text));
 
 /** "you can again use the number six", "everybody may print on elm again". */
 const mayUseAgain = (scene: Scene): boolean =>
@@ -213,6 +340,21 @@ const mayUseAgain = (scene: Scene): boolean =>
   scene.nouns.every((noun) => noun.code === 'print') &&
   scene.items.some((item) => /^(?:can|may)$/u.test(item.text)) &&
   scene.verbs.some((verb) => ['use', 'print', 'run', 'start'].includes(verb.code));
+/** "covers are all back on elm, you may start it". */
+const mayStart = (scene: Scene, before: Scene | undefined): boolean =>
+  before !== undefined &&
+  /^(?:so |and )?(?:you|everyone|everybody|anyone|anybody|u) (?:can|may) (?:all |now |again )*(?:start|use|print on|run|have) (?:it|her|him)(?: now| again)*$/u.test(
+    scene.text,
+  ) &&
+  (allBackOn(before) || before.items.some((item) => item.senses.some((s) => s.tag === 'state' && (s.code === 'close' || s.code === 'up')))); // prettier-ignore
+
+/** "you can have maple back", "maple is all yours again". */
+const givenBack = (scene: Scene): boolean =>
+  /^(?:so |ok |right |well )*(?:you|u|everyone|everybody|students|people) (?:can|may) (?:all )?(?:have|get|take) /u.test(
+    scene.text,
+  ) &&
+  hasTag(scene.items.at(-2), 'machine') &&
+  scene.items.at(-1)?.text === 'back';
 
 /** Strip down, take apart: the machine, not a part of it. */
 function closesUp(scene: Scene): boolean {
@@ -235,6 +377,14 @@ function pulledPlug(scene: Scene): boolean {
     );
   return sign || (strong && scene.nouns.every((noun) => noun.part === undefined || noun.code === 'wiring'));
 }
+/** "elm's back on": running, and nothing put back on. */
+const isBackOn = (scene: Scene): boolean =>
+  scene.items.length <= 5 &&
+  scene.items.at(-1)?.text === 'on' &&
+  scene.items.at(-2)?.text === 'back' &&
+  isFn(scene.items.at(-3), 'be') &&
+  scene.nouns.length === 0 &&
+  (hasMachine(scene) || someFn(scene, 'it'));
 /** "taped a don't use note on": what hangs on it forbids it. */
 const hungNotice = (scene: Scene): boolean =>
   scene.items.some(
@@ -250,8 +400,19 @@ const isToCome = (scene: Scene): boolean =>
 
 /** "offset from the middle up": whither, not in use. */
 const isDirection = (scene: Scene, at: number): boolean =>
-  hasTag(scene.items[at - 1], 'thing', 'part', 'complaint') && !isFn(scene.items[at - 1], 'be', 'printer');
+  isBound(scene, at) ||
+  (hasTag(scene.items[at - 1], 'thing', 'part', 'complaint') && !isFn(scene.items[at - 1], 'be', 'printer'));
 
+/** "tied up with the long job", "up next": kept, or to come. */
+const isBound = (scene: Scene, at: number): boolean =>
+  /^(?:next|to|for|against|first|top)$/u.test(scene.items[at + 1]?.text ?? '') ||
+  (at > 0 &&
+    scene.items[at - 1]?.senses.length === 0 &&
+    /^[a-z]+$/u.test(scene.items[at - 1]?.text ?? '') &&
+    scene.items[at - 1]?.text.endsWith('ly') === false);
+
+const isParticle = (verb: Item | undefined): boolean =>
+  verb !== undefined && hasTag(verb, 'verb') && !isFn(verb, 'be', 'have');
 function isUp(scene: Scene): boolean {
   // "something is up with cedar"
   if (/\b(?:something|summat|what|anything|something 's|what 's)(?: is| 's)? up\b/u.test(scene.text))
@@ -261,6 +422,11 @@ function isUp(scene: Scene): boolean {
   if (/\b(?:fixed|sorted|repaired) (?:it|that|the|them|a)\b/u.test(textOf(scene))) return false;
   const said = scene.items.filter((item) => item.senses.some((s) => s.tag === 'state' && s.code === 'up'));
   if (said.every((item) => item.text === 'up' && isDirection(scene, scene.items.indexOf(item)))) return false;
+  // "all screwed up again"
+  if (
+    said.every((item) => /^up\b/u.test(item.text) && isParticle(scene.items[scene.items.indexOf(item) - 1]))
+  )
+    return false;
   const firm = said.some(
     (item) =>
       item.text.includes(' ') ||
@@ -283,6 +449,19 @@ const isWrittenDown = ({ items }: Scene, at: number): boolean =>
   isFn(items[at - 1], 'it', 'this', 'they', 'these') &&
   /^(?:write|writes|wrote|written|writing|put|take|took|jot|jotted|note|noted|get|got|mark|marked)$/u.test(
     items[at - 2]?.text ?? '',
+  );
+
+/** "birch is out, don't queue anything": at the end of what is said, or until when. */
+const isOut = (scene: Scene): boolean =>
+  hasMachine(scene) &&
+  !scene.mood.negated &&
+  scene.items.some(
+    (item, at) =>
+      item.text === 'out' &&
+      at >= 2 &&
+      isFn(scene.items[at - 1], 'be') &&
+      hasTag(scene.items[at - 2], 'machine') &&
+      (at === scene.items.length - 1 || isFn(scene.items[at + 1], 'until', 'again', 'for', 'now')),
   );
 
 function isDown(scene: Scene): boolean {
@@ -315,7 +494,9 @@ function deadMachine(scene: Scene, before: Scene | undefined): boolean {
   if (
     (!hasMachine(scene) && !it) ||
     scene.mood.negated ||
-    !scene.nouns.every((noun) => noun.code === 'machine')
+    !scene.nouns.every((noun) => noun.code === 'machine') ||
+    // "stopped all by itself with an error": that is what it did
+    symptomsIn(scene).some(({ symptom }) => !isSafetySymptom(symptom))
   )
     return false;
   return scene.items.some(
@@ -327,139 +508,11 @@ function deadMachine(scene: Scene, before: Scene | undefined): boolean {
   );
 }
 
-/** "rowan broke the dimmer": somebody of that name did it to something. */
+/** "rowan broke the dimmer": somebody of that name did it to something; "burned through 320 g" likewise. */
 const hasObject = (scene: Scene, at: number): boolean =>
+  (/^(?:burned|burnt|blew|went) (?:through|up)$/u.test(scene.items[at]?.text ?? '') &&
+    scene.items[at + 1] !== undefined) ||
+  isThrown(scene, at);
+const isThrown = (scene: Scene, at: number): boolean =>
   /^(?:broke|snapped|smashed|split|blew|wrecked|destroyed)$/u.test(scene.items[at]?.text ?? '') &&
   isFn(scene.items[at + 1], 'article', 'my', 'its', 'this', 'all');
-
-/** The trouble is itself a denial: "not round any more" tells of no end. */
-const DENIAL =
-  /^(?:not|no longer|never|won't|don't|doesn't|isn't|aren't|can't|cannot|couldn't|does not|do not|did not|is not|are not|will not|can not|has not|could not|refuses|fails)\b/u;
-
-/** What it does again, and what it then has no longer; the row of the thing that does it goes first. */
-const DOES_AGAIN: readonly (readonly [RegExp, Readonly<Partial<Record<string, Symptom>>>])[] = [
-  [/^(?:heats|heating|warms|heats up|warms up|heating up|warming up)$/u, { bed: 'bed-no-heat', 'bed-heater': 'bed-no-heat', 'build-plate': 'bed-no-heat', '*': 'no-heat', 'hot-end': 'no-heat', nozzle: 'no-heat', heater: 'no-heat' }],
-  [/^(?:extrudes|extruding|feeds|feeding)$/u, { '*': 'no-extrusion', filament: 'no-extrusion', feeder: 'no-extrusion', nozzle: 'no-extrusion' }],
-  [/^(?:homes|homing)$/u, { '*': 'homing-failed', probe: 'homing-failed' }],
-  [/^(?:sticks|stick|sticking|holds)$/u, { print: 'poor-adhesion', 'first-layer': 'poor-adhesion', filament: 'poor-adhesion' }],
-  [/^(?:spins|spinning|turns)$/u, { fan: 'fan-stopped', 'hot-end-fan': 'fan-stopped', 'part-fan': 'fan-stopped', 'board-fan': 'fan-stopped' }],
-]; // prettier-ignore
-/** "cedar heats again", "prints stick again on juniper". */
-function doesAgain(scene: Scene): Symptom | undefined {
-  if (!someFn(scene, 'again') || scene.mood.negated || !hasMachine(scene)) return undefined;
-  const row = DOES_AGAIN.find(([words]) => scene.items.some((item) => words.test(item.text)))?.[1];
-  if (!row) return undefined;
-  const noun = scene.nouns.find((one) => row[one.code] !== undefined);
-  if (noun) return row[noun.code];
-  const sticks = scene.materials.length > 0 && scene.items.some((item) => item.text.startsWith('stick'));
-  return sticks ? 'poor-adhesion' : scene.nouns.length === 0 ? row['*'] : undefined;
-}
-/** "juniper sticks again": the prints to the plate, which is well, or the carriage, which is not. */
-const sticksUnsaid = (scene: Scene): boolean =>
-  scene.items.length === 3 && hasTag(scene.items[0], 'machine') && scene.items[1]?.text === 'sticks' && isFn(scene.items[2], 'again'); // prettier-ignore
-
-const askWhatSticks = (scene: Scene): Draft =>
-  draft(
-    scene,
-    { kind: 'unclear', why: 'Do the prints stick to the plate again, or does something bind?' },
-    'unclear: what sticks',
-    { doubt: { field: 'value', said: scene.text, options: [] } },
-  );
-/** The rule of a trouble that was mended: what it turned out to be is no new one. */
-export const MENDED = 'gone: mended';
-/** "fixed the no heat", "no heat fixed": the trouble is what was mended. */
-const mends = (scene: Scene, trouble: Seen): boolean =>
-  scene.items.some(
-    (item, at) =>
-      /^(?:fixed|cured|solved|sorted|sorted out|resolved|got rid of)$/u.test(item.text) &&
-      at !== trouble.at &&
-      !isFn(scene.items[at - 1], 'not', 'cant', 'to', 'no', 'until', 'nobody') &&
-      scene.items.slice(Math.min(at, trouble.at) + 1, Math.max(at, trouble.at)).every((between) => isFn(between, 'article', 'be', 'now', 'its', 'my', 'this', 'all', 'have') || hasTag(between, 'machine')), // prettier-ignore
-  );
-
-/** "no clicking any more", "the grinding has stopped", "fine now". */
-export function readGone(scene: Scene, seen: readonly Seen[]): Draft[] {
-  const { mood, items } = scene;
-  if (mood.question || mood.conditional || mood.planned || mood.requested || mood.reported || mood.wished)
-    return [];
-  const again = doesAgain(scene);
-  if (again !== undefined) return [draft(scene, { kind: 'gone', symptom: again }, 'gone: does it again')];
-  if (sticksUnsaid(scene)) return [askWhatSticks(scene)];
-  const mended = mood.negated ? undefined : seen.find((one) => mends(scene, one));
-  if (mended) return [draft(scene, { kind: 'gone', symptom: mended.symptom }, MENDED)];
-  const stopped = items.some(
-    (item, i) =>
-      isFn(item, 'anymore') || (item.text === 'stopped' && i > 0) || item.text.startsWith('no longer'),
-  );
-  const denied =
-    items.some((item) => isFn(item, 'no') || isFn(item, 'not') || isFn(item, 'nothing')) &&
-    (items.some(
-      (item) => isFn(item, 'anymore', 'now', 'since') || /^(?:more|since|further)$/u.test(item.text),
-    ) ||
-      items.some((item) => /^no more$|^no longer$/u.test(item.text)));
-  if (seen.some((one) => DENIAL.test(items[one.at]?.text ?? ''))) return [];
-  // "adhesion has gone to hell"
-  if (/\b(?:gone|went|going) (?:to|bad|wrong|downhill|crazy|haywire|mad|up|down|through)\b/u.test(scene.text))
-    return [];
-  const trouble = seen.find((one) => !isFn(items[one.at], 'anymore')) ?? seen[0];
-  const ends = items.findLastIndex((item) => isFn(item, 'anymore'));
-  const before =
-    ends < 0 ||
-    denied ||
-    (trouble !== undefined && trouble.at < ends) ||
-    /^(?:no |free|rid|cured|fixed|solved|not|any|hasn't)/u.test(items[ends]?.text ?? '');
-  if (trouble && before && (stopped || denied) && !(mood.negated && stopped && !denied))
-    return [draft(scene, { kind: 'gone', symptom: trouble.symptom }, 'gone: symptom x stopped')];
-  return [];
-}
-
-/** "fine now", "all good again", "that fixed it", "it runs fine now": after a trouble or its repair. */
-export function saysFine(scene: Scene): boolean {
-  const { mood } = scene;
-  if (
-    mood.question ||
-    mood.negated ||
-    mood.conditional ||
-    mood.planned ||
-    mood.wished ||
-    mood.requested ||
-    symptomsIn(scene).length > 0
-  )
-    return false;
-  const text = textOf(scene);
-  if (
-    /\b(?:that|this|which) (?:fixed|cured|sorted|did|solved|has fixed|seems to have fixed) (?:it|the trick|that)\b|\bdid the trick\b|\bproblem (?:solved|gone)\b/u.test(
-      text,
-    )
-  )
-    return true;
-  const fine =
-    sensesOf(scene.items, 'finding').some((s) => s.code === 'fine') ||
-    sensesOf(scene.items, 'state').some(
-      (s) => s.code === 'up' && /\b(?:fine|ok|good|happy|again)\b/u.test(text),
-    );
-  return (
-    (fine && scene.items.some((item) => isFn(item, 'now', 'again', 'since'))) ||
-    flowsAgain(scene) ||
-    (fine && /^after (?:that|this) it\b|\b(?:since|ever since)\b/u.test(text)) ||
-    (fine && scene.clause.joint === 'next' && someFn(scene, 'it')) ||
-    /^(?:all )?(?:good|fine|ok|sorted|happy) (?:now|again)$/u.test(text) ||
-    (fine && /\bsince\b|\bagain\b/u.test(text)) ||
-    (fine &&
-      // "it is still holding"
-      !someFn(scene, 'still') &&
-      scene.verbs.some(
-        (verb) => ['print', 'run', 'work'].includes(verb.code) && (verb.form === 's' || verb.form === 'ing'),
-      ))
-  );
-}
-/** "flows since 04:35", "feeding again": what a jam had stopped. */
-const flowsAgain = (scene: Scene): boolean =>
-  scene.items.some((item) =>
-    /^(?:flows?|flowing|feeds|feeding|extrudes|extruding|pushes|prints|runs)$/u.test(item.text),
-  ) &&
-  someFn(scene, 'since', 'again', 'now') &&
-  scene.items.length <= 5 &&
-  scene.verbs.every((verb) => !verb.deed);
-/** The item that a state or a symptom is said of is a machine alone. */
-export const machineAlone = (scene: Scene): boolean => scene.nouns.length === 0 && hasMachine(scene);

@@ -123,12 +123,15 @@ const unbidden: Maker = (scene) => {
     : undefined;
 };
 
+const NOISES: ReadonlySet<string> = new Set(['squeak', 'grind', 'rattle', 'click', 'noisy']);
 /** "homing fails every second time". */
 const homing: Maker = (scene) => {
   const at = scene.items.findIndex((item) => item.text === 'homing');
   if (at < 0) return undefined;
+  // "grinds when homing": a noise, and it homes
   const wrong = (item: Item): boolean =>
-    hasTag(item, 'complaint') || /^(?:fail\w*|error\w*|trouble|problems?|issues?|wrong)$/u.test(item.text);
+    item.senses.some((s) => s.tag === 'complaint' && !NOISES.has(s.code)) ||
+    /^(?:fail\w*|error\w*|trouble|problems?|issues?|wrong)$/u.test(item.text);
   const by = scene.items.findIndex(wrong);
   return by < 0 ? undefined : { seen: { symptom: 'homing-failed', at }, uses: (i) => i === by };
 };

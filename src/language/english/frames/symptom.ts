@@ -43,6 +43,14 @@ function fromComplaint(scene: Scene, at: number, complaint: SenseOf<'complaint'>
     /\bin (?:my|his|her|our) (?:head|mind|throat)\b/u.test(scene.text)
   )
     return undefined;
+  // "plugged back in": a plug, and no jam
+  if (
+    complaint.code === 'jam' &&
+    scene.items[at]?.text.startsWith('plugged') === true &&
+    scene.items.slice(at + 1, at + 5).some((item) => /^(?:in|into|back|back in|in again)$/u.test(item.text))
+  )
+    return undefined;
+  if (isOwnDeed(scene, at) || isUntroubling(scene, at) || isUsedUp(scene, at)) return undefined;
   // "wet glue on the bed": of no filament
   if (complaint.code === 'wet' && nouns.some((one) => WET_THINGS.has(one.code))) return undefined;
   if (
@@ -68,6 +76,31 @@ function fromComplaint(scene: Scene, at: number, complaint: SenseOf<'complaint'>
     : undefined;
 }
 
+/** "popped the plate off", "blew the fluff out of the fans": done by somebody, and not broken. */
+function isOwnDeed(scene: Scene, at: number): boolean {
+  const [item, next] = [scene.items[at], scene.items[at + 1]];
+  if (item?.text === 'popped')
+    return isFn(next, 'article', 'its', 'my', 'it', 'this') || hasTag(next, 'machine');
+  return (
+    item?.text === 'blew' &&
+    scene.nouns.some((noun) => noun.at > at && ['dust', 'debris', 'plastic', 'gunk'].includes(noun.code))
+  );
+}
+/** "without a hitch", "catching up", "it catches elm mid print". */
+const isUntroubling = (scene: Scene, at: number): boolean => {
+  const [item, next] = [scene.items[at], scene.items[at + 1]];
+  if (scene.items.slice(Math.max(0, at - 2), at).some((one) => one.text === 'without')) return true;
+  return (
+    /^(?:catches|catching|caught)$/u.test(item?.text ?? '') &&
+    (next?.text === 'up' || hasTag(next, 'machine') || isFn(next, 'up'))
+  );
+};
+/** "burned through 320 g of nylon". */
+const isUsedUp = (scene: Scene, at: number): boolean =>
+  /^(?:burned|burnt|went|blew|tore|chewed|ate|munched|gobbled|chomped) (?:through|up)$|^(?:chewed|ate|eaten|munched)$/u.test(
+    scene.items[at]?.text ?? '',
+  ) && scene.values.some((value) => value.at > at && (value.code === 'grams' || value.code === 'metres'));
+
 const WET_THINGS: ReadonlySet<string> = new Set([
   'glue',
   'floor',
@@ -79,7 +112,10 @@ const WET_THINGS: ReadonlySet<string> = new Set([
 ]);
 /** "the surface of the print is ugly": the print is only where the surface is. */
 const outermostLast = (complaint: string, nouns: NounAt[]): NounAt[] =>
-  complaint === 'weird' || complaint === 'stiff'
+  // "the layers of whatever we print come apart": of layers, whatever they are of
+  ((complaint === 'broken' || complaint === 'weak') && nouns.some((one) => one.code === 'layer')) ||
+  complaint === 'weird' ||
+  complaint === 'stiff'
     ? [...nouns].sort((a, b) => Number(a.code === 'print') - Number(b.code === 'print'))
     : nouns;
 
@@ -264,8 +300,14 @@ function asTool(scene: Scene, at: number, item: Item): boolean {
     );
   if (thing?.code === 'jam')
     return (
-      scene.verbs.some((verb) => verb.deed && verb.code !== 'find' && verb.code !== 'get') ||
-      scene.items.some((one) => isFn(one, 'did-it'))
+      scene.verbs.some(
+        (verb) =>
+          verb.deed &&
+          verb.code !== 'find' &&
+          verb.code !== 'get' &&
+          // "haven't had a jam since"
+          !/^(?:had|have|has|having)$/u.test(scene.items[verb.at]?.text ?? ''),
+      ) || scene.items.some((one) => isFn(one, 'did-it'))
     );
   return (
     (thing !== undefined && /detector|alarm/u.test(item.text)) ||
@@ -304,6 +346,12 @@ function saidOfNone(items: readonly Item[], at: number): boolean {
   );
 }
 
+/** "used to rattle": it did once. */
+export const usedTo = (items: readonly Item[], at: number): boolean =>
+  items
+    .slice(Math.max(0, at - 5), at)
+    .some((item, i, row) => item.text === 'used' && isFn(row[i + 1] ?? items[at], 'to'));
+
 /** Denied right where it stands: "no stringing", "not jammed". */
 const denied = (scene: Scene, at: number): boolean =>
   isFn(scene.items[at - 1], 'no', 'not', 'nothing') ||
@@ -315,7 +363,9 @@ const WHOLE_HOUSE =
   /\b(?:building|whole (?:house|workshop|place|street|block|site)|everywhere|street|all over)\b/u;
 
 export function symptomDrafts(scene: Scene, all: readonly Seen[]): Draft[] {
-  const seen = all.filter((one) => !denied(scene, one.at) && !isStopped(scene, one.at));
+  const seen = all.filter(
+    (one) => !denied(scene, one.at) && !isStopped(scene, one.at) && !usedTo(scene.items, one.at),
+  );
   return seen.map(({ symptom, noun, complaint }) => {
     const part = noun?.part !== undefined && isPart(noun.part) ? noun.part : undefined;
     const act = { kind: 'symptom' as const, symptom, ...(part === undefined ? {} : { part }) };

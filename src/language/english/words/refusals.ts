@@ -56,8 +56,9 @@ export const LACKED: Readonly<Partial<Record<Complaint, string>>> = {
 const BARE =
   "won't, doesn't, don't, does not, do not, will not, didn't, did not, wouldn't, would not, couldn't, could not, can't, cannot, can not, not, never, refuses to, refused to, refusing to, fails to, failed to, failing to, struggles to, struggled to, struggling to, unable to, hardly".split(', '); // prettier-ignore
 const GERUND =
-  "isn't, aren't, wasn't, weren't, not, stopped, stops, has stopped, keeps not, quit, quits, is barely, barely, hardly, ceased, gave up".split(', '); // prettier-ignore
+  "isn't, aren't, wasn't, weren't, not, stopped, stops, has stopped, have stopped, keeps not, quit, quits, has quit, have quit, is barely, barely, hardly, ceased, has ceased, gave up, has given up".split(', '); // prettier-ignore
 const THIRD = 'no longer, never, barely, hardly, scarcely, only just'.split(', ');
+const PAST = 'never, barely, hardly, scarcely, only just'.split(', ');
 const ADJECTIVE =
   "not, isn't, aren't, wasn't, weren't, no longer, not very, not quite, not really, not so, not properly, not at all, never, not even, nowhere near".split(', '); // prettier-ignore
 
@@ -74,10 +75,12 @@ export function refusals(verb: string): string[] {
   const [head = '', ...rest] = verb.split(' ');
   const third = [head.replace(/(?:ch|sh|s|x|z|o)$/u, '$&e').replace(/([^aeiou])y$/u, '$1ie') + 's', ...rest].join(' '); // prettier-ignore
   const ing = forms.filter(({ form }) => form === 'ing').map(({ words }) => words);
+  const past = forms.filter(({ form }) => form === 'past').map(({ words }) => words);
   return [
     ...BARE.map((no) => `${no} ${verb}`),
     ...ing.flatMap((word) => GERUND.map((no) => `${no} ${word}`)),
     ...THIRD.map((no) => `${no} ${third}`),
+    ...past.flatMap((word) => PAST.map((no) => `${no} ${word}`)),
     ...LAST.map((no) => deniedAfter(third, no)),
   ];
 }

@@ -36,4 +36,9 @@ export const SCOTS: Readonly<Record<string, string>> = {
   twa: 'two', auld: 'old', wis: 'was', wur: 'were', hae: 'have', huv: 'have', gie: 'give', gied: 'gave', heid: 'head', hame: 'home', whit: 'what', anither: 'another',
   didnae: "didn't", isnae: "isn't", wisnae: "wasn't", wasnae: "wasn't", cannae: "can't", couldnae: "couldn't", dinnae: "don't", disnae: "doesn't", doesnae: "doesn't", havnae: "haven't", havenae: "haven't", hasnae: "hasn't", hadnae: "hadn't", wouldnae: "wouldn't", willnae: "won't", shouldnae: "shouldn't",
   nae: 'no', naw: 'no', thon: 'that', agen: 'again', evrythin: 'everything', evry: 'every', efter: 'after', afore: 'before', ower: 'over', cloot: 'cloth', clarty: 'dirty', mingin: 'dirty',
+  aroon: 'round', ontae: 'onto', intae: 'into', intil: 'into', fae: 'from', wae: 'with', wiv: 'with', owre: 'over', thro: 'through', throo: 'through', wuz: 'was', woz: 'was', hiv: 'have', diz: 'does', dae: 'do', daein: 'doing',
+  tak: 'take', mak: 'make', isna: "isn't", wisna: "wasn't", disna: "doesn't", didna: "didn't", dinna: "don't", winnae: "won't", winna: "won't", canna: "can't", couldna: "couldn't", wouldna: "wouldn't", hasna: "hasn't", huvnae: "haven't", hivnae: "haven't", arenae: "aren't",
+  urnae: "aren't", gonnae: 'gonna', gunnae: 'gonna', owd: 'old', cauld: 'cold', yins: 'ones', aw: 'all', mair: 'more', maist: 'most', ither: 'other', thae: 'those', yon: 'that', jist: 'just', whaur: 'where', deid: 'dead', hauns: 'hands',
+  haun: 'hand', ticht: 'tight', richt: 'right', nicht: 'night', licht: 'light', guid: 'good', drookit: 'wet', boggin: 'dirty', mawkit: 'dirty', gubbed: 'broken', bruk: 'broken', knackert: 'knackered', itsel: 'itself', masel: 'myself', mesel: 'myself', everythin: 'everything',
+  awthing: 'everything', somethin: 'something', summat: 'something', nothin: 'nothing', nuthin: 'nothing', anythin: 'anything', owt: 'anything',
 }; // prettier-ignore
