@@ -27,34 +27,35 @@ export interface Counter extends CounterParts {
 export const NOT_STORED = 'Not noted: what you sent could not be stored just now. Send it again in a minute.';
 const TOO_LATE = 'The form could not be opened in time. Press again, or say it in words.';
 
-/** False: there was nothing to store. */
+/** `nothing`: there was nothing to store. */
+export type Stored = 'stored' | 'known' | 'nothing';
+
 export const store = (
   { desk, handles, inTurn }: Counter,
   lane: string,
   translating: Promise<Received | undefined>,
   responseUrl?: string,
-): Promise<boolean> =>
+): Promise<Stored> =>
   inTurn(lane, translating, async (received) => {
-    if (!received) return false;
+    if (!received) return 'nothing';
     // before it is stored: the answer may be on its way at once
     handles.keep(received.key, responseUrl);
-    await desk.receive(received);
-    return true;
+    return desk.receive(received);
   });
 
-/** A click is not sent again by Slack: whoever clicked hears that it was lost. */
+/** A click is not sent again by Slack: whoever clicked hears that it was lost. Undefined: so it was. */
 export async function storeOrSay(
   counter: Counter,
   lane: string,
   translating: Promise<Received | undefined>,
   responseUrl: string | undefined,
-): Promise<boolean> {
+): Promise<Stored | undefined> {
   try {
     return await store(counter, lane, translating, responseUrl);
   } catch (fault) {
     counter.log.error('slack.notStored', { kind: 'click', why: wordOf(fault) });
     await say(counter, responseUrl, NOT_STORED);
-    return true;
+    return undefined;
   }
 }
 
@@ -68,7 +69,12 @@ export async function openLogForm(
   from: Omit<Origin, 'form' | 'token'>,
   responseUrl?: string,
 ): Promise<void> {
-  await openForm(counter, trigger, await counter.desk.logForm(), from, responseUrl);
+  try {
+    await openForm(counter, trigger, await counter.desk.logForm(), from, responseUrl);
+  } catch (fault) {
+    counter.log.error('slack.form', { form: 'log', why: wordOf(fault) });
+    await say(counter, responseUrl, TOO_LATE);
+  }
 }
 
 export async function openForm(

@@ -30,6 +30,7 @@ const TOKEN = /^v1:/u;
 const FORM_WORDS = /^(?:log|form)$/iu;
 
 const NO_PERSON = 'Nothing noted: that message is not from a person.';
+const NOTED_BEFORE = 'You had me look at this message before; the answer stands below it.';
 
 export function listen(parts: CounterParts): void {
   const counter = { ...parts, inTurn: openTurns() };
@@ -89,9 +90,10 @@ function listenToShortcuts(counter: Counter): void {
   app.shortcut({ callback_id: SHORTCUTS.note, type: 'message_action' }, async ({ shortcut, ack }) => {
     if (shortcut.type !== 'message_action') return;
     const work = ofShortcut(shortcut, scene);
-    const person = await storeOrSay(counter, shortcut.channel.id, work, shortcut.response_url);
+    const stored = await storeOrSay(counter, shortcut.channel.id, work, shortcut.response_url);
     await ack();
-    if (!person) await say(counter, shortcut.response_url, NO_PERSON);
+    if (stored === 'nothing') await say(counter, shortcut.response_url, NO_PERSON);
+    if (stored === 'known') await say(counter, shortcut.response_url, NOTED_BEFORE);
   });
   app.shortcut({ callback_id: SHORTCUTS.log, type: 'shortcut' }, async ({ shortcut, ack }) => {
     if (shortcut.type !== 'shortcut') return;
@@ -108,7 +110,8 @@ function listenToButtons(counter: Counter): void {
     action: ButtonAction | StaticSelectAction,
     ack: () => Promise<void>,
   ): Promise<void> => {
-    const form = await desk.formOf(tokenOf(action));
+    // one that cannot be looked up is stored as a press, and asked about in words
+    const form = await desk.formOf(tokenOf(action)).catch(() => undefined);
     if (form) {
       await ack();
       const on = postOf(body);

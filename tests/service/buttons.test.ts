@@ -216,6 +216,18 @@ describe('a colleague’s message', () => {
     expect(people.find(({ id }) => id === noted.by)?.name).toBe('Odd');
   });
 
+  it('that a second person notes is not noted twice, and answered to both', async () => {
+    const shop = await serveDemo();
+    await noteIt(shop);
+    const again = await shop.say('swapped the nozzle on birch, worn', {
+      as: 'Ines',
+      author: 'Odd',
+      message: 'h5',
+    });
+    expect(read(again)).toMatch(/^Birch: noted/u);
+    expect(await shop.written()).toEqual(['swapped']);
+  });
+
   it.each(['Odd', 'Priya'])('may be undone by %s', async (as) => {
     const shop = await serveDemo();
     await shop.press(await noteIt(shop), 'Undo', { as });

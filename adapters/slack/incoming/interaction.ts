@@ -98,7 +98,8 @@ export async function ofShortcut(
   ]);
   const thread: unknown = message['thread_ts'];
   return {
-    key: `slack:note:${channel.id}:${shortcut.message_ts}`,
+    // of two people who note it each gets the answer
+    key: `slack:note:${channel.id}:${shortcut.message_ts}:${user.id}`,
     platform: 'slack',
     place: placeOf(
       spaceOf(shortcut),

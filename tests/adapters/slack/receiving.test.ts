@@ -290,6 +290,14 @@ describe('commands, buttons and forms', () => {
       expect(places.filter((place) => place === 'U1')).toHaveLength(2);
     }));
 
+  it('takes a button whose form cannot be looked up for a press, to be asked about in words', () =>
+    withSlack(async ({ slack, desk }) => {
+      desk.formOf = () => Promise.reject(new Error('the database is busy'));
+      slack.send(click(UNTIL_TOKEN));
+      await slack.until(() => slack.acks.length === 1);
+      expect(desk.got[0]?.what).toMatchObject({ kind: 'pressed', token: UNTIL_TOKEN });
+    }));
+
   it('says so when the form came too late', () =>
     withSlack(
       async ({ slack }) => {
@@ -321,6 +329,27 @@ describe('commands, buttons and forms', () => {
           },
         },
       ]);
+    }));
+
+  it('tells who notes the same message again, and hands on that a second person noted it', () =>
+    withSlack(async ({ slack, desk }) => {
+      const note = (who = 'U1') =>
+        slack.send(
+          noteShortcut(
+            { user: 'U2', text: 'swapped the nozzle on birch' },
+            { response_url: slack.responseUrl, user: { id: who, name: who, username: who, team_id: 'T1' } },
+          ),
+        );
+      note();
+      note();
+      await slack.until(() => slack.responses.length === 1);
+      expect(slack.responses[0]).toMatchObject({
+        text: expect.stringMatching(/look at this message before/u),
+      });
+      note('U3');
+      await slack.until(() => desk.got.length === 2);
+      expect(desk.got.map(({ account }) => account)).toEqual(['U1', 'U3']);
+      expect(slack.responses).toHaveLength(1);
     }));
 
   it('notes nothing that a bot wrote, and says so', () =>
