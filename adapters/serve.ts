@@ -26,18 +26,25 @@ const every = (ms: number, tick: () => void): (() => void) => {
   return () => clearInterval(timer);
 };
 
-/** Another process may just be ending, or have died without giving its lease back. */
-async function takeTurn(store: Store, holder: string, { clock }: ServeParts, log: Log): Promise<void> {
+/** Another process may just be ending, or have died without giving its lease back. False: told to stop meanwhile. */
+async function takeTurn(
+  store: Store,
+  holder: string,
+  { clock, stopped }: ServeParts,
+  log: Log,
+): Promise<boolean> {
   const first = await takeLease(store, holder, clock());
-  if (first.taken) return;
+  if (first.taken) return true;
   log.warn('lease.waiting', { seconds: Math.ceil((first.until - clock()) / 1000) });
-  await sleep(Math.min(LEASE_MS, Math.max(0, first.until - clock())) + 100);
+  const over = sleep(Math.min(LEASE_MS, Math.max(0, first.until - clock())) + 100, 'over' as const);
+  if ((await Promise.race([over, stopped])) !== 'over') return false;
   const second = await takeLease(store, holder, clock());
   if (!second.taken)
     throw new RequestFault(
       'already-serving',
       'Another fettle serve is at work on this database. Stop it first: two would answer twice.',
     );
+  return true;
 }
 
 async function openPlatforms({ environment, clock }: ServeParts, log: Log): Promise<Platform[]> {
@@ -74,7 +81,7 @@ export async function serve(parts: ServeParts): Promise<number> {
         'no-workshop',
         'There is no workshop in this database yet. Enrol one first: fettle enrol FILE.',
       );
-    await takeTurn(store, holder, parts, log);
+    if (!(await takeTurn(store, holder, parts, log))) return 0;
     const opened = openService({ store, bot, platforms, clock, log, every, holder });
     const lost = new Promise<'lease-lost'>((resolve) => opened.onLost(() => resolve('lease-lost')));
     service = opened;

@@ -1,4 +1,6 @@
 /** One place where a command prints: a JSON document or text on stdout, one sentence on stderr. */
+import { harmless } from '../terminal/render.ts';
+
 export interface Output {
   json: boolean;
   out(text: string): void;
@@ -9,5 +11,5 @@ export interface Output {
 
 export function print(output: Output, document: unknown, text: string): void {
   if (output.json) output.out(`${JSON.stringify(document)}\n`);
-  else if (text !== '') output.out(`${text}\n`);
+  else if (text !== '') output.out(`${text.split('\n').map(harmless).join('\n')}\n`);
 }

@@ -5,7 +5,7 @@ import { faultWord } from './rest.ts';
 import { messagesAfter } from './find.ts';
 import { placeOf } from './interactions.ts';
 import { factsOf, type Places } from './places.ts';
-import { laterOf, snowflakeAt } from './snowflake.ts';
+import { snowflakeAt } from './snowflake.ts';
 
 export interface CatchUp {
   rest: REST;
@@ -21,7 +21,10 @@ export interface CatchUp {
 
 /** Keys are remembered for 7 days: what is older could be taken up twice. */
 const FURTHEST_MS = 6 * 86_400_000;
-/** The bot heard all until the last message that it took up; a little more, for what the gateway lost. */
+/**
+ * Before the last message that was stored one may have been lost, by the gateway or because it could not be stored when
+ * the process ended; what is known is not taken up twice.
+ */
 const OVERLAP_MS = 10 * 60_000;
 const MOST_PAGES = 50;
 /** Discord lists those first that went to sleep last. */
@@ -55,10 +58,10 @@ export async function catchUp(away: CatchUp): Promise<void> {
 async function gapsOf({ rest, desk, places, guild, clock, log }: CatchUp): Promise<Gap[]> {
   const last = await desk.lastReceived();
   if (last.length === 0) return [];
-  const awakeUntil = Math.max(...last.map((one) => one.saidAt)) - OVERLAP_MS;
-  const base = snowflakeAt(Math.max(clock() - FURTHEST_MS, awakeUntil));
+  const before = (said: Instant): string => snowflakeAt(Math.max(clock() - FURTHEST_MS, said - OVERLAP_MS));
+  const base = before(Math.max(...last.map((one) => one.saidAt)));
   const gaps = new Map<string, Gap>(
-    last.map(({ channel, message, direct }) => [channel, { channel, after: laterOf(message, base), direct }]),
+    last.map(({ channel, saidAt, direct }) => [channel, { channel, after: before(saidAt), direct }]),
   );
   const listed = await Promise.all((await desk.channels()).map((name) => places.named(name, guild)));
   const allowed = new Set(listed.filter((id) => id !== undefined));

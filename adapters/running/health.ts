@@ -1,6 +1,6 @@
 /** /healthz for whoever watches the process: on this machine only, no texts, no secrets. */
 import { createServer, type Server } from 'node:http';
-import type { ServiceState } from '../../src/index.ts';
+import { PlatformFault, type ServiceState } from '../../src/index.ts';
 
 export const isWell = ({ platforms }: ServiceState): boolean => platforms.every(({ connected }) => connected);
 
@@ -22,7 +22,7 @@ export interface Health {
   close(): Promise<void>;
 }
 
-/** `port` 0 takes any that is free. Rejects when the port is taken. */
+/** `port` 0 takes any that is free. Rejects with a PlatformFault when the port cannot be had. */
 export async function serveHealth(port: number, state: () => Promise<ServiceState>): Promise<Health> {
   const server = createServer((request, response) => {
     if (request.method !== 'GET' || request.url !== '/healthz') {
@@ -38,7 +38,15 @@ export async function serveHealth(port: number, state: () => Promise<ServiceStat
     );
   });
   await new Promise<void>((resolve, reject) => {
-    server.once('error', reject);
+    server.once('error', (fault: NodeJS.ErrnoException) =>
+      reject(
+        new PlatformFault(
+          'serve',
+          `The health page cannot be shown on 127.0.0.1:${port} (${fault.code ?? fault.name}): set FETTLE_HEALTH_PORT to another port, or to 0 for none.`,
+          fault,
+        ),
+      ),
+    );
     server.listen(port, '127.0.0.1', resolve);
   });
   return { port: portOf(server), close: () => new Promise((resolve) => server.close(() => resolve())) };

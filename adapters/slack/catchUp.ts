@@ -4,6 +4,7 @@
  */
 import type { webApi } from '@slack/bolt';
 import type { Desk, Instant, Log } from '../../src/index.ts';
+import { openHistory, type History } from './history.ts';
 import { isForUs, said, type Written } from './incoming/message.ts';
 import type { Scene } from './incoming/scene.ts';
 import { wordOf } from './slackError.ts';
@@ -20,10 +21,11 @@ type Heard = Awaited<ReturnType<Desk['lastReceived']>>[number];
 
 /** Gives how many were new. Never rejects: a channel that cannot be read is logged, and the others are read. */
 export async function catchUp(desk: Desk, scene: Scene, client: webApi.WebClient, log: Log): Promise<number> {
+  const history = openHistory(client);
   let fresh = 0;
   for (const last of await lastHeard(desk, log)) {
     try {
-      fresh += await catchUpIn(last, desk, scene, client);
+      fresh += await catchUpIn(last, desk, scene, history);
     } catch (fault) {
       log.warn('slack.catchUp', { why: wordOf(fault) });
     }
@@ -46,9 +48,9 @@ async function lastHeard(desk: Desk, log: Log): Promise<Heard[]> {
 const oldestFor = ({ message, saidAt }: Heard, now: Instant): string =>
   saidAt >= now - LOOK_BACK_MS ? message : String((now - LOOK_BACK_MS) / 1000);
 
-async function catchUpIn(last: Heard, desk: Desk, scene: Scene, client: webApi.WebClient): Promise<number> {
+async function catchUpIn(last: Heard, desk: Desk, scene: Scene, history: History): Promise<number> {
   let fresh = 0;
-  for (const message of await saidSince(last, oldestFor(last, scene.clock()), scene, client)) {
+  for (const message of await saidSince(last, oldestFor(last, scene.clock()), scene, history)) {
     const written = humanOf(message, last);
     if (!written || !isForUs(written.text, last.direct, scene)) continue;
     const delivery = {
@@ -66,12 +68,12 @@ async function saidSince(
   { channel }: Heard,
   oldest: string,
   { clock }: Scene,
-  client: webApi.WebClient,
+  history: History,
 ): Promise<Message[]> {
   const messages: Message[] = [];
   let cursor: string | undefined;
   do {
-    const page = await client.conversations.history({
+    const page = await history.history({
       channel,
       oldest,
       limit: PAGE,
@@ -80,7 +82,7 @@ async function saidSince(
     messages.push(...(page.messages ?? []));
     cursor = page.response_metadata?.next_cursor || undefined;
   } while (cursor !== undefined && messages.length < MOST_MESSAGES);
-  messages.push(...(await saidInThreads(channel, oldest, clock() - LOOK_BACK_MS, client)));
+  messages.push(...(await saidInThreads(channel, oldest, clock() - LOOK_BACK_MS, history)));
   return messages.toSorted((a, b) => Number(a.ts) - Number(b.ts));
 }
 

@@ -26,7 +26,7 @@ export const plainText = (reply: Reply): string => textOf(reply, PLAIN);
 export function textOf(reply: Reply, style: TextStyle): string {
   const keys = numbering(style);
   return [
-    ...(reply.caution ?? []).map((line) => style.bold(lineText(line, PLAIN))),
+    ...(reply.caution ?? []).map((line) => style.bold(lineText(line, { ...style, bold: PLAIN.bold }))),
     ...(reply.title ? [lineText(reply.title, style)] : []),
     ...reply.sections.filter((s) => s.items.length > 0).flatMap((s) => sectionText(s, style, keys)),
     ...(reply.buttons.length > 0 && style.buttons !== 'none' ? [keys(reply.buttons)] : []),
@@ -35,14 +35,14 @@ export function textOf(reply: Reply, style: TextStyle): string {
 
 type Keys = (buttons: readonly Button[]) => string;
 
-function numbering({ buttons: kind }: TextStyle): Keys {
+function numbering({ buttons: kind, plain }: TextStyle): Keys {
   let number = 0;
   return (buttons) => {
     if (kind === 'none') return '';
     return buttons
       .map(({ label }) => {
         number += 1;
-        return kind === 'words' ? `[${label}]` : `[${number} ${label}]`;
+        return kind === 'words' ? `[${plain(label)}]` : `[${number} ${plain(label)}]`;
       })
       .join(' ');
   };
@@ -59,7 +59,7 @@ function itemText({ text, buttons = [] }: Item, style: TextStyle, keys: Keys): s
 }
 
 function sectionText({ heading, items, run }: Section, style: TextStyle, keys: Keys): string[] {
-  const head = heading === undefined ? [] : [style.bold(heading)];
+  const head = heading === undefined ? [] : [style.bold(style.plain(heading))];
   const lines = items.map((item) => itemText(item, style, keys));
   if (run) return [[...head, lines.join(' · ')].join(': ')];
   return [...head, ...lines.map((line) => (heading === undefined ? line : `  ${line}`))];

@@ -3,10 +3,12 @@ import { buttonsOf } from '../replies/text.ts';
 import { owedDigest } from '../schedule/digest.ts';
 import { channelIdOf, channelsOf } from './access.ts';
 import { digestPost, noteOf, type DigestNow } from './digestPost.ts';
+import type { PostRow } from '../store/traffic.ts';
 import { digestId } from './identity.ts';
 import { wordOf, type Works } from './parts.ts';
 import type { Platform } from './platform.ts';
 import { buttonRows, changePost, contentOf, planPost, talkOf, tokensFor, type DigestNote } from './posts.ts';
+import { begunAgain, mayTryAgain } from './refusedDigest.ts';
 
 /** Doings of a minute are one change of the digest. */
 export const COALESCE_MS = 20_000;
@@ -33,13 +35,41 @@ export async function planDigests(works: Works): Promise<void> {
 /** One platform that does not answer keeps no other one waiting. */
 async function planOn(works: Works, platform: Platform, date: string, named: string): Promise<void> {
   try {
-    if (await works.store.read(({ traffic }) => traffic.digestClaim(platform.name, date))) return;
+    const claimed = await claimedPost(works, platform, date);
+    if (claimed) return await tryAgain(works, platform, date, claimed.row);
     const channel = await channelIdOf(platform, named);
     if (channel === undefined) works.log.error('digest.noChannel', { platform: platform.name });
     else await planDigest(works, platform, date, channel);
   } catch (fault) {
     works.log.error('digest.fault', { platform: platform.name, why: wordOf(fault) });
   }
+}
+
+const claimedPost = (
+  works: Works,
+  platform: Platform,
+  date: string,
+): Promise<{ row: PostRow | undefined } | undefined> =>
+  works.store.read(async ({ traffic }) => {
+    const claim = await traffic.digestClaim(platform.name, date);
+    return claim && { row: claim.post === undefined ? undefined : await traffic.post(claim.post) };
+  });
+
+/** What was refused a while ago, as it is now. */
+async function tryAgain(
+  works: Works,
+  platform: Platform,
+  date: string,
+  before: PostRow | undefined,
+): Promise<void> {
+  const now = works.clock();
+  if (!before || !mayTryAgain(before, now)) return;
+  await works.store.transact(async ({ traffic }) => {
+    const row = await traffic.post(before.id);
+    if (row && mayTryAgain(row, now)) await traffic.savePost(begunAgain(row));
+  });
+  await refreshOne(works, platform, date, await works.bot.digest({ now }));
+  works.postsChanged();
 }
 
 async function planDigest(works: Works, platform: Platform, date: string, channel: string): Promise<void> {

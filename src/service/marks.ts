@@ -60,13 +60,17 @@ export async function markOn(
   return post && contentOf(post)?.marks?.find((mark) => mark.token === token);
 }
 
+/** The button says what it would do, the mark what was done. */
+const doneBy = ({ press, label }: Pick<Pressable, 'press' | 'label'>): string =>
+  press.does === 'undo' ? 'Taken back' : press.does === 'leave' ? 'Left as it is' : label;
+
 /** In the transaction that did what the button stands for. */
 export async function markPressed(
   works: Works,
   { traffic }: Transaction,
   { accountName, saidAt }: Received,
   token: string,
-  { press, label }: Pressable,
+  button: Pressable,
   calendar: LocalCalendar,
 ): Promise<void> {
   const row = await traffic.button(token);
@@ -74,9 +78,10 @@ export async function markPressed(
   const content = post && contentOf(post);
   if (!post || !content) return;
   const { outgoing, marks = [] } = content;
+  const { press } = button;
   const mark: Mark = {
     token,
-    label,
+    label: doneBy(button),
     by: accountName,
     time: clock(calendar.minuteOf(saidAt)),
     ...rowOf(press),

@@ -38,6 +38,8 @@ export interface PostContent {
   outgoing: Outgoing;
   digest?: DigestNote;
   marks?: readonly Mark[];
+  /** Surely not posted, and a digest: it may be tried again. */
+  refused?: true;
 }
 
 const shape = z.looseObject({

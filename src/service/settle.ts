@@ -3,6 +3,7 @@ import type { Instant } from '../maintenance/entry/entry.ts';
 import type { PostRow, Traffic } from '../store/traffic.ts';
 import { backOff, type Works } from './parts.ts';
 import type { SendResult } from './platform.ts';
+import { refusedDigest } from './refusedDigest.ts';
 import { left, shownAs } from './shown.ts';
 
 /** A platform may show a post a moment after the connection to it was lost. */
@@ -40,7 +41,7 @@ function settled(row: PostRow, sent: PostRow, result: SendResult, now: Instant):
     case 'sent':
       return shownAs(row, sent.version, result.ref);
     case 'refused':
-      return left(row);
+      return refusedDigest(row, now) ?? left(row);
     case 'later':
       return { ...row, state: 'planned', notBefore: now + (result.afterMs ?? backOff(row.tries)) };
     case 'unknown':

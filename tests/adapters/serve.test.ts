@@ -180,7 +180,41 @@ describe('serving', () => {
   }); // prettier-ignore
 });
 
+describe('the health page’s port', () => {
+  it('that is taken is told in a sentence, and nothing is left open', async () => {
+    const taken = createServer().listen(0, '127.0.0.1');
+    await once(taken, 'listening');
+    ends.push(async () => void taken.close());
+    const address = taken.address();
+    const port = String(typeof address === 'object' && address ? address.port : 0);
+    const slack = await fakeSlack();
+    const environment = {
+      SLACK_BOT_TOKEN: BOT_TOKEN, SLACK_APP_TOKEN: APP_TOKEN, SLACK_API_URL: slack.apiUrl, FETTLE_HEALTH_PORT: port,
+    }; // prettier-ignore
+    const file = await shopFile();
+    await expect((await begin(file, slack, { environment })).code).rejects.toThrow(
+      `The health page cannot be shown on 127.0.0.1:${port} (EADDRINUSE): set FETTLE_HEALTH_PORT to another port, or to 0 for none.`,
+    );
+    await slack.until(() => slack.sockets.size === 0);
+    const store = await openSqliteStore(file);
+    expect(await store.read(({ traffic }) => traffic.lease('serve'))).toBeUndefined();
+    await store.close();
+  }, 30_000);
+});
+
 describe('the lease', () => {
+  it('is not waited for any more by a process that is told to stop', async () => {
+    const file = await shopFile();
+    const other = await openSqliteStore(file);
+    ends.push(() => other.close());
+    await takeLease(other, 'another', Date.now());
+    const running = await begin(file, await fakeSlack());
+    await running.slack.until(() => running.logged.some(({ event }) => event === 'lease.waiting'), 10_000);
+    running.stop('SIGTERM');
+    expect(await running.code).toBe(0);
+    expect(running.slack.calls).toEqual([]);
+  }, 30_000);
+
   it('is waited for when it is about to run out, and refused when somebody keeps it', async () => {
     const file = await shopFile();
     const other = await openSqliteStore(file);

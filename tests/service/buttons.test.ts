@@ -41,9 +41,9 @@ describe('buttons', () => {
     const shop = await serveDemo();
     const noted = await shop.say('ran 6.5h on birch');
     expect(read(await shop.press(noted, 'Undo'))).toMatch(/^Birch: taken back/u);
-    expect(read(now(shop, noted?.id))).toMatch(/Undo: Ines, 15:40$/u);
+    expect(read(now(shop, noted?.id))).toMatch(/Taken back: Ines, 15:40$/u);
     expect(await shop.written()).toEqual([]);
-    expect(read(await shop.press(noted, 'Undo'))).toMatch(/^Undo: Ines, 15:40\. Pressed again/u);
+    expect(read(await shop.press(noted, 'Undo'))).toMatch(/^Taken back: Ines, 15:40\. Pressed again/u);
   });
 
   it('somebody else’s log is not undone by a member, and the button stays', async () => {

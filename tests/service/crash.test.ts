@@ -125,7 +125,7 @@ describe('a process that ends at any step', () => {
       async after(shop) {
         expect(await shop.written()).toEqual([]);
         expect(shop.platform.posts()).toHaveLength(2);
-        expect(JSON.stringify(shop.platform.posts()[0]?.outgoing.reply)).toContain('Undo: Ines');
+        expect(JSON.stringify(shop.platform.posts()[0]?.outgoing.reply)).toContain('Taken back: Ines');
       },
     });
   }, 240_000);

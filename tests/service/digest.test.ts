@@ -57,15 +57,35 @@ describe('the digest', () => {
     expect(shop.platform.calls.map(({ did }) => did)).toEqual(['send', 'find', 'send', 'send']);
   });
 
-  it('that is refused is left, and no press or log begins it again', async () => {
+  it('that is refused waits some minutes, as it then is, and keeps no answer in its channel waiting', async () => {
     const shop = await serveDemo({ now: at('07:29:00') });
     shop.platform.sends = ['refused'];
     await shop.pass(2 * MINUTE);
     await shop.say('oiled the rods on alder');
     await shop.pass(MINUTE);
-    await shop.pass(MINUTE);
-    expect(shop.platform.posts()).toHaveLength(1);
-    expect(read(shop.last())).toMatch(/^Alder/u);
+    expect(shop.platform.posts().map(read)).toEqual([expect.stringMatching(/^Alder: noted/u)]);
+    // by now somebody has let the bot in
+    await shop.pass(4 * MINUTE);
+    const [, digest, ...more] = shop.platform.posts();
+    expect(read(digest)).toMatch(
+      /^Wednesday 11 March\. 2 overdue.*Done or put off since: Alder: oil the rods/u,
+    );
+    await shop.pass(10 * MINUTE);
+    expect(more).toEqual([]);
+    expect(shop.platform.posts()).toHaveLength(2);
+  });
+
+  it('that is refused all morning is left at noon', async () => {
+    const shop = await serveDemo({ now: at('07:29:00') });
+    shop.platform.sends = Array.from({ length: 400 }, () => 'refused' as const);
+    for (let n = 0; n < 30; n += 1) await shop.pass(10 * MINUTE);
+    const tried = shop.platform.calls.length;
+    expect(tried).toBeGreaterThan(20);
+    shop.platform.sends = [];
+    await shop.pass(10 * MINUTE);
+    expect(shop.platform.calls).toHaveLength(tried);
+    expect(shop.platform.posts()).toEqual([]);
+    expect(await shop.service.state()).toMatchObject({ unsent: 0 });
   });
 
   it('is owed until noon after a downtime, and then left', async () => {

@@ -46,7 +46,9 @@ describe('an edited message', () => {
     const offer = shop.last();
     expect(read(await shop.press(offer, 'Leave'))).toMatch(/Left as it is/u);
     expect(await hours(shop)).toEqual([6.5]);
-    expect(read(shop.platform.posts().find((p) => p.id === offer?.id))).toMatch(/Leave: Ines, 15:40$/u);
+    expect(read(shop.platform.posts().find((p) => p.id === offer?.id))).toMatch(
+      /Left as it is: Ines, 15:40$/u,
+    );
   });
 
   it('that says the same in other words is met with silence', async () => {

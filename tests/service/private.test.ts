@@ -45,6 +45,6 @@ describe('an answer in the direct conversation that a home view opens', () => {
     expect(noted?.channel).toBe('DU1');
     await shop.press(noted, 'Undo', { place: home });
     expect(shop.platform.posts('DU1')[0]?.edits).toBe(1);
-    expect(read(shop.platform.posts('DU1')[0])).toContain('Undo: Ines');
+    expect(read(shop.platform.posts('DU1')[0])).toContain('Taken back: Ines');
   });
 });

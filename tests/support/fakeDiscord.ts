@@ -41,7 +41,8 @@ export interface FakeDiscord {
   calls: Call[];
   /** Gateway operations that the client sent: 1 heartbeat, 2 identify, 6 resume. */
   operations: number[];
-  /** Close codes of sockets that the client closed. */
+  /** What each identification asked to hear, as a sum of bits. */
+  intents: number[];
   sockets: () => number;
   /** Messages of a channel, oldest first. */
   messages: (channel: string) => Json[];
@@ -102,6 +103,7 @@ export async function startFakeDiscord(
   const withLast = (thread: Json): Json => ({ ...thread, last_message_id: messagesOf(String(thread['id'])).at(-1)?.['id'] ?? null }); // prettier-ignore
   const calls: Call[] = [];
   const operations: number[] = [];
+  const intents: number[] = [];
   const kept = new Map<string, Json[]>();
   const nonces = new Map<string, Json>();
   const open = new Set<WebSocket>();
@@ -222,8 +224,9 @@ export async function startFakeDiscord(
       JSON.stringify({ op: 10, d: { heartbeat_interval: options.heartbeat ?? 45_000 }, s: null, t: null }),
     );
     socket.on('message', (data: Buffer) => {
-      const { op } = JSON.parse(data.toString('utf8')) as { op: number };
+      const { op, d } = JSON.parse(data.toString('utf8')) as { op: number; d: { intents?: number } | null };
       operations.push(op);
+      if (op === 2) intents.push(d?.intents ?? 0);
       if (op === 1) socket.send(JSON.stringify({ op: 11, d: null, s: null, t: null }));
       if (op === 6) dispatchTo(socket, 'RESUMED', {});
       if (op !== 2) return;
@@ -243,6 +246,7 @@ export async function startFakeDiscord(
     api: `http://127.0.0.1:${port}/api`,
     calls,
     operations,
+    intents,
     sockets: () => open.size,
     messages: messagesOf,
     put: (channel, message) => void messagesOf(channel).push(message),

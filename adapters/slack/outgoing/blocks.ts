@@ -33,8 +33,7 @@ function plainOf(reply: Reply): string {
     ...section,
     items: items.map(({ text }) => ({ text })),
   }));
-  const buttons = reply.buttons.map((button) => ({ ...button, label: harmless(button.label) }));
-  const text = textOf({ ...reply, sections, buttons }, { bold: harmless, plain: harmless, buttons: 'words' });
+  const text = textOf({ ...reply, sections }, { bold: harmless, plain: harmless, buttons: 'words' });
   return escapedWithin(text, LIMITS.plain);
 }
 

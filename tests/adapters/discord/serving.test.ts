@@ -27,7 +27,10 @@ describe('starting', () => {
     const { platform, discord } = await serve();
     expect(platform.space()).toBe(ID.guild);
     expect(platform.state()).toMatchObject({ connected: true });
-    expect(discord.operations).toContain(2);
+    // Discord's developer documentation, gateway intents: members 1 << 1, presences 1 << 8, message content 1 << 15
+    expect(discord.intents).toHaveLength(1);
+    expect((discord.intents[0] ?? 0) & ((1 << 1) | (1 << 8) | (1 << 15))).toBe(0);
+    expect(discord.intents[0]).toBe((1 << 0) | (1 << 9) | (1 << 12));
     await expect(platform.channelId('#print-room')).resolves.toBe(ID.channel);
     await expect(platform.channelId(ID.channel)).resolves.toBe(ID.channel);
     await expect(platform.channelId('#kitchen')).resolves.toBeUndefined();
@@ -553,10 +556,12 @@ describe('when the connection breaks', () => {
     expect(logged.map(({ event }) => event)).toContain('discord threads not caught up');
   });
 
-  it('after a stop it catches up in the channel and direct conversations, and not twice', async () => {
+  it('after a stop it catches up in the channel and direct conversations, not twice, and with what was lost before', async () => {
     const now = Date.now();
     const before = now - 26 * 3_600_000;
     const heard = toBot('ran 6h on birch', {}, before);
+    // it could not be stored, while the one after it could
+    const lost = toBot('ran 1h on elm', {}, before - 60_000);
     const { discord, received } = await serve({
       prepare: (discord, desk) => {
         desk.last = [
@@ -568,14 +573,17 @@ describe('when the connection breaks', () => {
           Object.fromEntries(
             Object.entries(delivered).filter(([name]) => !['guild_id', 'channel_type'].includes(name)),
           );
+        desk.known.add(`discord:${String(heard['id'])}`);
+        discord.put(ID.channel, fetched(lost));
         discord.put(ID.channel, fetched(heard));
         for (let n = 0; n < 120; n += 1) discord.put(ID.channel, fetched(message('', {}, before + 1000 + n)));
         discord.put(ID.channel, fetched(toBot('swapped the nozzle on maple', {}, before + 5000)));
         discord.put(ID.direct, fetched(direct('status', { id: idAt(before + 6000) })));
       },
     });
-    await discord.until(() => received.length === 2);
+    await discord.until(() => received.length === 3);
     expect(received.map(({ what, place, saidAt }) => [what, place.direct, saidAt])).toMatchObject([
+      [{ text: 'ran 1h on elm' }, false, before - 60_000],
       [{ text: 'swapped the nozzle on maple' }, false, before + 5000],
       [{ text: 'status' }, true, before + 6000],
     ]);

@@ -19,11 +19,14 @@ export interface TestDesk extends Desk {
   last: Awaited<ReturnType<Desk['lastReceived']>>;
   listed: string[];
   failing: number;
+  /** What was stored, by its keys. */
+  known: Set<string>;
 }
 
 export function openDesk(received: Received[]): TestDesk {
   const keys = new Set<string>();
   const desk: TestDesk = {
+    known: keys,
     forms: new Map(),
     last: [],
     listed: ['#print-room'],

@@ -162,6 +162,22 @@ describe('after an absence', () => {
       },
     ));
 
+  it('goes on reading when Slack says that it was asked too often', () =>
+    withSlack(
+      async ({ desk, slack }) => {
+        await slack.until(() => desk.got.length === 1);
+        expect(desk.got[0]?.what).toMatchObject({ text: 'ran 6h on birch' });
+        expect(slack.callsOf('conversations.history').length).toBeGreaterThan(2);
+      },
+      {},
+      (slack, desk) => {
+        desk.heard = [{ channel: 'C0000001', message: ts(0), saidAt: NOW - 3_600_000, direct: false }];
+        slack.messages.push({ channel: 'C0000001', ts: ts(2), user: 'U2', text: '<@UBOT> ran 6h on birch' });
+        const tooOften = { fault: 'status', status: 429, headers: { 'retry-after': '1' } } as const;
+        slack.answer('conversations.history', () => tooOften, 1);
+      },
+    ));
+
   it('reads what was said to it, and passes over the rest', () =>
     withSlack(
       async ({ desk, slack }) => {
