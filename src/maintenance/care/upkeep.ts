@@ -102,6 +102,7 @@ export const UPKEEP: readonly Rule[] = [
     task: 'save-settings',
     applies: always,
     every: [days(180)],
+    raisedBy: foundBad('check-notices'),
     class: 'housekeeping',
     minutes: 3,
     opening: 'beside',

@@ -5,10 +5,12 @@ import { RULES, roomRules, ruleOf, rulesFor } from '../../../src/maintenance/car
 import { FUMING, HOT_FOR_PTFE } from '../../../src/maintenance/care/materials.ts';
 import { classOf, minutesOf, termsOf } from '../../../src/maintenance/care/rule.ts';
 import type { Event, Rule, Term } from '../../../src/maintenance/care/rule.ts';
+import { shortCaution } from '../../../src/maintenance/cautions/forBuild.ts';
 import { TASKS } from '../../../src/maintenance/codes.ts';
+import { howTo } from '../../../src/maintenance/how/howTo.ts';
 import type { Build } from '../../../src/maintenance/machine.ts';
 import { BUILDS } from '../../support/builds.ts';
-import { CRASH_BUNDLE, STANDING_BUNDLE, TABLE } from './table.ts';
+import { CRASH_BUNDLE, ON_CONDITION_TABLE, STANDING_BUNDLE, TABLE } from './table.ts';
 import type { TableRow } from './table.ts';
 
 /** The demo machines, and what none of them has. */
@@ -61,6 +63,19 @@ function eventText(event: Event): string {
   return 'loaded' in event ? 'thirsty-spool' : 'abrasive-spool';
 }
 
+const listed = (codes: string): string[] => codes.split(' ').filter(Boolean);
+const raisedBy = (rule: Rule | undefined): string[] =>
+  [...new Set(rule?.raisedBy.map(({ when }) => eventText(when)))].toSorted();
+
+/** What somebody is told who asks how, with the caution. */
+function stepsOf(task: Rule['task'], build: Build) {
+  const answer = howTo(task, build);
+  if (answer.kind === 'no-steps') throw new Error(`${task}: ${answer.because}`);
+  const { line = '', stopWhen = '' } = shortCaution(task) ?? {};
+  const text = [...answer.steps.map((step) => step.text), answer.good, line, stopWhen].join('\n');
+  return { tools: answer.tools, supplies: answer.supplies, text };
+}
+
 const plannedOn = (task: string, build: Build): boolean =>
   rulesFor(build).some(({ rule }) => rule.task === task);
 const rowFor = <T>(by: T | Readonly<Record<string, T>>, name: string): T | undefined =>
@@ -89,9 +104,7 @@ describe.each(TABLE.map((row) => [row.task, row] as const))('%s', (task, row: Ta
     }
   });
   it('is raised by what the table names', () => {
-    const raised = rule?.raisedBy.map(({ when }) => eventText(when)) ?? [];
-    const named = row.raisedBy.split(' ').filter(Boolean);
-    expect([...new Set(raised)].toSorted()).toEqual(named.toSorted());
+    expect(raisedBy(rule)).toEqual([...listed(row.raisedBy), ...Object.keys(row.besides ?? {})].toSorted());
   });
   it('has the class and the minutes of the table', () => {
     for (const name of row.on) {
@@ -100,9 +113,42 @@ describe.each(TABLE.map((row) => [row.task, row] as const))('%s', (task, row: Ta
       expect(rule && minutesOf(rule, build)).toBe(rowFor(row.minutes, name));
     }
   });
+  it('is done with the tools and supplies that the table names, and without those it forbids', () => {
+    const { tools, supplies } = stepsOf(task, SAMPLES[row.on[0] ?? ''] ?? {});
+    const used: readonly string[] = [...tools, ...supplies];
+    for (const code of listed(row.kit ?? ''))
+      if (code.startsWith('-')) expect(used).not.toContain(code.slice(1));
+      else expect(used).toContain(code);
+  });
+  it('says what the table says about it', () => {
+    const { text } = stepsOf(task, SAMPLES[row.on[0] ?? ''] ?? {});
+    for (const words of row.says ?? []) expect(`${rule?.note}\n${text}`).toMatch(words);
+  });
+});
+
+describe.each(ON_CONDITION_TABLE.map((row) => [row.task, row] as const))('%s, by condition', (task, row) => {
+  const rule = RULES.find((known) => known.task === task);
+
+  it('has no calendar, and is raised by what the table names', () => {
+    for (const name of DEMO) expect(rule && everyText(rule, SAMPLES[name] ?? {})).toBe('');
+    expect(raisedBy(rule)).toEqual(listed(row.raisedBy).toSorted());
+  });
+  it('is there on these of the eight, with this class and these minutes', () => {
+    expect(DEMO.filter((name) => plannedOn(task, SAMPLES[name] ?? {}))).toEqual(row.on);
+    expect([rule && classOf(rule, {}), rule && minutesOf(rule, {})]).toEqual([row.class, row.minutes]);
+  });
 });
 
 describe('the list as a whole', () => {
+  it('is written down whole: each rule has one row, by the calendar or by condition', () => {
+    const written = [...TABLE, ...ON_CONDITION_TABLE].map(({ task }) => task);
+    expect(written.toSorted()).toEqual(RULES.map(({ task }) => task).toSorted());
+  });
+  it('departs from the technician’s rows in these alone', () => {
+    expect(TABLE.filter(({ departs }) => departs !== undefined).map(({ task }) => task)).toEqual([
+      'replace-guide-tube', 'replace-liner', 'check-nozzle', 'check-notices',
+    ]); // prettier-ignore
+  });
   it('has one rule for each task code and none for another', () => {
     expect(RULES.map(({ task }) => task).toSorted()).toEqual([...TASKS].toSorted());
   });
