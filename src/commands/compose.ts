@@ -1,6 +1,6 @@
 /** What came of a message, as one reply: caution first, then what was noted, what not, what is asked. */
 import type { ActReading } from '../language/act.ts';
-import { isSafetySymptom, needsFinding } from '../maintenance/codes.ts';
+import { isSafetySymptom } from '../maintenance/codes.ts';
 import { machineDue, raisedRows } from '../maintenance/due/rows.ts';
 import type { DueRow } from '../maintenance/due/row.ts';
 import type { Entry } from '../maintenance/entry/entry.ts';
@@ -19,10 +19,10 @@ import {
 import { loadingHints } from '../replies/wording/loading.ts';
 import { findTheCause, jamSeries } from '../replies/wording/repeats.ts';
 import { list } from '../replies/format/list.ts';
-import { machineName, symptomName } from '../replies/wording/names.ts';
-import { since } from '../replies/wording/view.ts';
+import { machineName } from '../replies/wording/names.ts';
 import type { ActResult } from './message.ts';
 import { answering, puttingRight, ways } from './buttons.ts';
+import { heldLines } from './held.ts';
 import { notRead } from './notRead.ts';
 import { waitingWords } from './questions.ts';
 import { dueContext, type Scene } from './scene.ts';
@@ -94,24 +94,6 @@ function spelling({ steps }: Played, scene: Scene): Item[] {
       : [];
   });
   return [...new Set(guesses)].map((text) => item(text));
-}
-
-/** Machines under a safety hold that this message speaks of: on top of every answer about them. */
-function heldLines(scene: Scene, { steps, caution }: Played): string[] {
-  const refused = steps.some((s) => s.decision?.outcome === 'refused' && s.decision.code === 'safety-hold');
-  const names = new Set(
-    steps.flatMap(({ act }) => ('machine' in act && act.machine !== undefined ? [act.machine] : [])),
-  );
-  // the stop answer and the refusal say it themselves
-  if (caution.length > 0 || refused) return [];
-  return [...names].flatMap((name) => {
-    const hold = scene.record.machines.get(name)?.hold;
-    if (!hold) return [];
-    const by = scene.personName(hold.since.by);
-    return [
-      `${machineName(name, scene)} is held: ${symptomName(hold.symptom)}, told by ${by} ${since(hold.since.at, scene)}. Nobody starts it. To lift it: a keeper says what was found and mended${needsFinding(hold.symptom) ? '' : `, or “false alarm on ${machineName(name, scene)}”`}.`,
-    ];
-  });
 }
 
 const isSafety = (entry: Entry): boolean => entry.kind === 'seen' && isSafetySymptom(entry.symptom);

@@ -47,8 +47,9 @@ export async function playIsItSafe(scene: Scene): Promise<Played | undefined> {
     ],
     buttons: records?.buttons ?? [],
   };
+  const about = machine ? { machine: machine.name } : {};
   return {
-    steps: [{ act: { kind: 'ask', topic: 'ready' }, outcome: 'answered', entries: [], reply }],
+    steps: [{ act: { kind: 'ask', topic: 'ready', ...about }, outcome: 'answered', entries: [], reply }],
     caution: [],
     grave: false,
   };

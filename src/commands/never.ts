@@ -106,9 +106,11 @@ export function playNever(scene: Scene): Played | undefined {
   const answer = refused(scene);
   // a danger that is asked about gets the stop answer; "disable the thermal runaway" names none
   if (!answer || (scene.reading.safety.length > 0 && answer.topic !== 'bridge-protection')) return undefined;
-  const reply = neverReply(answer, scene, machineNamed(scene));
+  const machine = machineNamed(scene);
+  const reply = neverReply(answer, scene, machine);
+  const about = machine ? { machine: machine.name } : {};
   return {
-    steps: [{ act: { kind: 'ask', topic: 'how' }, outcome: 'answered', entries: [], reply }],
+    steps: [{ act: { kind: 'ask', topic: 'how', ...about }, outcome: 'answered', entries: [], reply }],
     caution: [],
     grave: false,
   };

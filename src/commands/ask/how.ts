@@ -51,7 +51,7 @@ function stepsReply(how: HowTo, build: Build, head: Reply['title']): Reply {
 function noSteps(answer: NoSteps, head: Reply['title']): Reply {
   const lines = [
     ...(answer.why === 'never' ? ['I won’t give steps for that'] : ['Not on this machine']),
-    `: ${answer.because}.`,
+    `: ${answer.because.replace(/\.$/u, '')}.`,
   ].join('');
   const items = [
     item(lines),
