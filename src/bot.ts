@@ -6,7 +6,7 @@ import { checkpointsOf, isWorthSaving, knownFromCheckpoints } from './commands/c
 import { catchUp, nothingKnown, type Known } from './commands/current.ts';
 import { RequestFault } from './commands/fault.ts';
 import { forget, type Whose } from './commands/forget.ts';
-import { answerAsk } from './commands/ask/ask.ts';
+import { glanceAt } from './commands/glance.ts';
 import { handle } from './commands/handle.ts';
 import { setScene, type Surroundings } from './commands/setScene.ts';
 import type { Answer, IncomingMessage } from './commands/message.ts';
@@ -160,7 +160,7 @@ export function openBot(store: Store): Bot {
     },
     glance: (message, act) =>
       store.transact(async (transaction) =>
-        answerAsk(await setScene(transaction, message, await around(transaction, message.now)), act),
+        glanceAt(await setScene(transaction, message, await around(transaction, message.now)), act),
       ),
     actsOf: (text, saidAt, now) =>
       store.read(async (view) => {

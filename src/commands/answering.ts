@@ -2,6 +2,7 @@
 import type { Act, Reading } from '../language/act.ts';
 import { foldName } from '../maintenance/machine.ts';
 import type { Deed } from '../maintenance/decide/deed.ts';
+import { describeNozzle, readNozzle } from '../maintenance/record/nozzle.ts';
 import type { OpenQuestion } from './conversation.ts';
 
 /** "Leave it": the question is closed and nothing is written. */
@@ -21,6 +22,7 @@ export function answerIn(text: string, reading: Reading, question: OpenQuestion)
   const option = question.options.find((o) => foldName(o.value) === said || foldName(o.label) === said);
   if (option) return option.value;
   if (question.field === 'found') return foundIn(text, reading, question);
+  if (asksSort(question)) return sortIn(text, reading, question);
   const figure = figureIn(reading);
   if (wantsFigure(question) && figure !== undefined) return String(figure);
   const { bare } = reading;
@@ -34,6 +36,23 @@ export function answerIn(text: string, reading: Reading, question: OpenQuestion)
   if (question.field === 'reason') return bare.reason;
   if (question.field === 'until') return bare.dateAhead ?? bare.date;
   return undefined;
+}
+
+/** Which sort is in is told in free words, a few of them. */
+const asksSort = ({ field, pending: [waiting] }: OpenQuestion): boolean =>
+  field === 'fitted' && (waiting?.kind === 'state' || waiting?.kind === 'change');
+const LONGEST_SORT = 5;
+function sortIn(text: string, { acts, bare }: Reading, question: OpenQuestion): string | undefined {
+  if (bare?.yes !== undefined) return yesOrNo(bare.yes, question);
+  const words = text.trim().replace(/[.!]+$/u, '');
+  const [waiting] = question.pending;
+  const reports = acts.some(
+    ({ act }) => act.kind !== 'unclear' && !(act.kind === 'swap' && act.part === 'nozzle'),
+  );
+  if (words === '' || words.endsWith('?') || words.split(/\s+/u).length > LONGEST_SORT || reports)
+    return undefined;
+  if (isWordBetween(words)) return undefined;
+  return waiting?.kind === 'state' && describeNozzle(readNozzle(words)) === undefined ? undefined : words;
 }
 
 /**
@@ -92,6 +111,9 @@ export function filled(deed: Deed, field: OpenQuestion['field'], value: string):
     field === 'sweep'
   )
     return deed;
+  // which grease the maker of a plastic nut names goes onto the sheet
+  if (field === 'fitted' && deed.kind === 'change')
+    return { ...deed, set: { build: { ...deed.set.build, screwNutLubricant: value } } };
   if (field === 'hours' || field === 'value') return withFigure(deed, field, Number(value));
   return withField(deed, field === 'entry' ? 'target' : field, value);
 }

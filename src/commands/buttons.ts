@@ -1,8 +1,10 @@
 /** The buttons below a reply: each does what a sentence would. */
 import { doseOf } from '../maintenance/care/dose.ts';
+import { softNozzle } from '../maintenance/care/builds.ts';
 import { isSafetySymptom, needsFinding } from '../maintenance/codes.ts';
 import type { Entry } from '../maintenance/entry/entry.ts';
 import type { MachineRecord } from '../maintenance/record/record.ts';
+import { isJam, jamSeries } from '../replies/wording/repeats.ts';
 import { USUAL_SPOOL_G } from '../replies/wording/loading.ts';
 import { machineName, materialName, nozzleName } from '../replies/wording/names.ts';
 import type { Button } from '../replies/reply.ts';
@@ -38,6 +40,8 @@ export const ways = (scene: Scene, played: Played): Button[] => [
   ...refusedButtons(scene, played),
   ...nutButtons(scene, played),
   ...spoolButtons(scene),
+  ...fanButtons(scene),
+  ...dayButtons(scene),
 ];
 
 /** Grease on a plastic nut: wiped off again, or the sheet is out of date. */
@@ -52,6 +56,10 @@ const nutButtons = ({ record }: Scene, { steps }: Played): Button[] =>
     return [
       { label: 'Wiped', press: { does: 'deeds', deeds: [{ kind: 'done', machine, task: 'clean-screw' }] } },
       { label: 'It’s brass now', press: { does: 'deeds', deeds: [{ kind: 'change', machine, set }] } },
+      {
+        label: 'Its maker allows it',
+        press: { does: 'ask', about: { kind: 'change', machine, set: { build } }, field: 'fitted' },
+      },
     ];
   });
 
@@ -62,12 +70,36 @@ const spoolButtons = ({ entries, record }: Scene): Button[] =>
     const { machine, material, grams } = entry;
     const nozzle = record.machines.get(machine)?.nozzle ?? {};
     if (doseOf('nozzle', nozzle, material, grams ?? USUAL_SPOOL_G) < 1) return [];
-    const text = `${materialName(material)} run with ${nozzleName(nozzle) || 'the nozzle that is in'}, knowing that it wears it out: look at the nozzle halfway`;
+    const text = `${materialName(material)} run with ${nozzleName(nozzle) || 'the nozzle that is in'}, knowing that it wears it out: look at the nozzle after ${softNozzle(nozzle.material) ? 250 : 500} g`;
     return [
       { label: 'Swap nozzle first', press: { does: 'deeds', deeds: [{ kind: 'claim', machine, task: 'replace-nozzle' }] } },
+      { label: 'Another nozzle is in', press: { does: 'ask', about: { kind: 'state', machine, part: 'nozzle' }, field: 'fitted' } },
       { label: 'Run it anyway', press: { does: 'deeds', deeds: [{ kind: 'note', machine, text }] } },
     ];
   }); // prettier-ignore
+
+/** The third jam: the first look costs a minute and hands stay off. */
+const fanButtons = ({ entries, record, message }: Scene): Button[] => {
+  const jam = entries.find(isJam);
+  const machine = jam && 'machine' in jam ? record.machines.get(jam.machine ?? '') : undefined;
+  if (!machine || !jamSeries(machine, message.now)) return [];
+  const at = { machine: machine.name };
+  return [
+    { label: 'Spins', press: { does: 'deeds', deeds: [{ kind: 'done', ...at, task: 'check-fans', finding: 'fine' }] } },
+    { label: 'Doesn’t spin', press: { does: 'deeds', deeds: [{ kind: 'symptom', ...at, symptom: 'fan-stopped', part: 'hot-end-fan' }] } },
+    { label: 'Not now', press: { does: 'leave' } },
+  ];
+}; // prettier-ignore
+
+/** "About Thursday": one press makes the day sure. */
+const dayButtons = ({ entries, calendar }: Scene): Button[] =>
+  entries
+    .filter(({ precision, kind }) => precision === 'about' && kind !== 'amended' && kind !== 'takenBack')
+    .slice(0, 1)
+    .map(({ id, at }) => ({
+      label: 'Right day',
+      press: { does: 'deeds', deeds: [{ kind: 'amend', target: id, on: calendar.dateOf(at) }] },
+    }));
 
 const asksFinding = (machine: MachineRecord | undefined): boolean =>
   machine?.hold !== undefined && [machine.hold.symptom, ...machine.hold.also].some(needsFinding);

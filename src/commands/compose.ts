@@ -17,12 +17,13 @@ import {
   type WrittenEntry,
 } from '../replies/wording/answer.ts';
 import { loadingHints } from '../replies/wording/loading.ts';
-import { findTheCause, jamSeries } from '../replies/wording/repeats.ts';
+import { fanLooked, findTheCause, isJam, jamSeries } from '../replies/wording/repeats.ts';
 import { list } from '../replies/format/list.ts';
 import { machineName } from '../replies/wording/names.ts';
 import type { ActResult } from './message.ts';
 import { answering, puttingRight, ways } from './buttons.ts';
 import { heldLines } from './held.ts';
+import { namedIn } from './namedIn.ts';
 import { notRead } from './notRead.ts';
 import { waitingWords } from './questions.ts';
 import { dueContext, type Scene } from './scene.ts';
@@ -89,7 +90,11 @@ function spelling({ steps }: Played, scene: Scene): Item[] {
   const guesses = steps.flatMap(({ act, assumed }) => {
     const machine: ActReading['assumed'] = assumed;
     const guess = machine?.['machine'];
-    return guess?.from === 'spelling' && 'machine' in act && act.machine !== undefined
+    // a machine that stands in the message as it is written was not guessed
+    return guess?.from === 'spelling' &&
+      'machine' in act &&
+      act.machine !== undefined &&
+      !namedIn(scene.message.text, scene.record).includes(act.machine)
       ? [`“${guess.said}” read as ${machineName(act.machine, scene)}.`]
       : [];
   });
@@ -107,6 +112,10 @@ function rowsRaised(scene: Scene, written: readonly WrittenEntry[]): readonly Du
     return machine ? raisedRows(machine, dueContext(scene), scene.record.room) : [];
   });
 }
+/** What is said of grease on a plastic nut asks for its wiping already. */
+const wipes = ({ raisedBy }: DueRow, written: readonly WrittenEntry[]): boolean =>
+  written.some(({ entry, flags }) => flags.includes('plastic-nut') && entry.id === raisedBy);
+
 const RAISING: ReadonlySet<Entry['kind']> = new Set<Entry['kind']>([
   'seen',
   'done',
@@ -123,10 +132,14 @@ const owed = (scene: Scene, written: readonly WrittenEntry[]): Item[] =>
       : [],
   );
 
-/** What a spool that was just mounted will use up. */
+const statesNozzle = (entry: Entry): boolean => entry.kind === 'stated' && entry.part === 'nozzle';
+
+/** What the spool will use up: told when it is mounted, and when another nozzle is in than the record had. */
 const loading = (scene: Scene, written: readonly WrittenEntry[]): Item[] =>
   written.flatMap(({ entry, after }) =>
-    entry.kind === 'loaded' && after ? loadingHints(entry, after, scene.record.shelf, scene) : [],
+    after && (entry.kind === 'loaded' || statesNozzle(entry))
+      ? loadingHints(entry.kind === 'loaded' ? entry : (after.loaded ?? {}), after, scene.record.shelf, scene)
+      : [],
   );
 
 /** Doubts that have their turn later: nothing waits without a word. */
@@ -139,13 +152,14 @@ function waitingLines({ waiting = [] }: Played, scene: Scene): Item[] {
 
 /** Jams of a machine that just had one more, where they make a series. */
 function repeated(scene: Scene, written: readonly WrittenEntry[]): Item[] {
-  const jam = written.find(
-    ({ entry }) =>
-      (entry.kind === 'done' && entry.task === 'clear-jam') ||
-      (entry.kind === 'seen' && entry.symptom === 'no-extrusion'),
-  );
-  const series = jam?.after && jamSeries(jam.after, scene.message.now);
-  return series ? findTheCause(series) : [];
+  return written
+    .flatMap(({ entry, after }) => {
+      const series = after && jamSeries(after, scene.message.now);
+      if (!series) return [];
+      if (isJam(entry)) return findTheCause(series);
+      return fanLooked(entry);
+    })
+    .slice(0, 2);
 }
 
 /** Where something was written and a clause that tells work was not read, it is said. */
@@ -157,10 +171,13 @@ function unread({ entries, message, reading, record }: Scene): Item[] {
 }
 
 /** One sentence for all machines that it is said of. */
-function refusalLines({ steps }: Played, scene: Scene): Item[] {
+function refusalLines({ steps, asking }: Played, scene: Scene): Item[] {
+  const lifts = asking?.question.field === 'found';
   const lines = new Map<string, string[]>();
-  for (const { act, outcome, text = '' } of steps) {
+  for (const { act, outcome, decision, text = '' } of steps) {
     if (outcome !== 'refused') continue;
+    // the question how to lift it says why
+    if (lifts && decision?.outcome === 'refused' && decision.code === 'safety-hold') continue;
     const name = 'machine' in act && act.machine !== undefined ? machineName(act.machine, scene) : '';
     const own = name !== '' && text.startsWith(`${name}: `);
     const rest = own ? text.slice(name.length) : text;
@@ -174,7 +191,7 @@ export function compose(scene: Scene, played: Played, targets: Targets): Reply {
   const written = played.steps.flatMap((step) => writtenOf(scene, step, targets));
   const lines = [...played.caution, ...heldLines(scene, played)];
   const refusals = refusalLines(played, scene);
-  const rows = rowsRaised(scene, written);
+  const rows = rowsRaised(scene, written).filter((row) => !wipes(row, written));
   const series = repeated(scene, written);
   const more = played.grave
     ? []

@@ -32,9 +32,9 @@ export function falseAlarm({ message, reading, record, conversation }: Scene): D
   const meant = spoken.length > 0 ? spoken.filter(isMachine) : meantOf(held, conversation.lastMachine);
   if (meant.length === 0 && held.length < 2) return undefined;
   const others = reading.acts.map(({ act }) => act).filter((act) => !MEANS_THE_HOLD.has(act.kind));
-  const found = saysMore(text) ? text.trim() : undefined;
+  const told = { after: afterwards(text), ...(saysMore(text) ? { whole: text.trim() } : {}) };
   const names = meant.length > 0 ? [...new Set(meant)] : [undefined];
-  return [...names.map((name) => released(name, record, found)), ...deedsOf(others)];
+  return [...names.map((name) => released(name, record, told)), ...deedsOf(others)];
 }
 
 const isMachine = (name: string): boolean => name !== ROOM;
@@ -42,17 +42,23 @@ const isMachine = (name: string): boolean => name !== ROOM;
 function released(
   machine: string | undefined,
   { machines }: Scene['record'],
-  found: string | undefined,
+  { whole, after }: { whole?: string; after: string | undefined },
 ): Deed {
   const hold = machine === undefined ? undefined : machines.get(machine)?.hold;
   const asks = hold !== undefined && [hold.symptom, ...hold.also].some(needsFinding);
+  // where the symptom asks for what was found, all that was said is kept
+  const found = asks ? (whole ?? after) : after;
   return {
     kind: 'release',
     falseAlarm: true,
     ...(machine === undefined ? {} : { machine }),
-    ...(asks && found !== undefined ? { found } : {}),
+    ...(found === undefined ? {} : { found }),
   };
 }
+
+/** "False alarm, it was the toaster": what it was stands after a comma. */
+const afterwards = (text: string): string | undefined =>
+  /\bfalse alarms?\b[^,:;–—-]{0,30}[,:;–—-]\s*(\S+(?:\s+\S+)+?)[.!\s]*$/iu.exec(text)?.[1];
 
 /** What was found stands beside the two words: "…, the meter shows nothing, it was static". */
 const MORE_WORDS = 6;

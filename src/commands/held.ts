@@ -1,6 +1,7 @@
 /** Machines under a safety hold: on top of every answer about them, and of those that send people round the room. */
 import type { AskTopic } from '../language/act.ts';
 import { needsFinding } from '../maintenance/codes.ts';
+import type { Deed } from '../maintenance/decide/deed.ts';
 import { machineName, symptomName } from '../replies/wording/names.ts';
 import { since } from '../replies/wording/view.ts';
 import type { Scene } from './scene.ts';
@@ -11,13 +12,17 @@ const OF_THE_ROOM: ReadonlySet<string> = new Set<AskTopic>(['due', 'overdue', 'n
 const ofTheRoom = ({ act }: Step): boolean =>
   act.kind === 'ask' && act.machine === undefined && OF_THE_ROOM.has(act.topic);
 
+const SAYS_HOLD: ReadonlySet<string> = new Set<Deed['kind']>(['release', 'find']);
+
 /** Machines under a safety hold that this message speaks of, or the room's: on top of every answer about them. */
 export function heldLines(scene: Scene, { steps, caution }: Played): string[] {
   const refused = steps.some((s) => s.decision?.outcome === 'refused' && s.decision.code === 'safety-hold');
-  // the stop answer and the refusal say it themselves
+  // the stop answer, the refusal and the words about lifting it say it themselves
   if (caution.length > 0 || refused) return [];
   const named = new Set(
-    steps.flatMap(({ act }) => ('machine' in act && act.machine !== undefined ? [act.machine] : [])),
+    steps.flatMap(({ act }) =>
+      'machine' in act && act.machine !== undefined && !SAYS_HOLD.has(act.kind) ? [act.machine] : [],
+    ),
   );
   const others = steps.some(ofTheRoom) ? [...scene.record.machines.keys()].filter((n) => !named.has(n)) : [];
   return [
@@ -33,7 +38,8 @@ function heldShort(name: string, scene: Scene): string {
   return `${machineName(name, scene)} is held since ${since(from.at, scene)}: ${symptomName(symptom)}. Nobody starts it.`;
 }
 
-function heldLine(name: string, scene: Scene): string {
+/** Empty where it is not held. */
+export function heldLine(name: string, scene: Scene): string {
   const hold = scene.record.machines.get(name)?.hold;
   if (!hold) return '';
   const by = scene.personName(hold.since.by);

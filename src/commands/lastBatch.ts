@@ -24,7 +24,7 @@ export async function* batchesOf(
   by: string,
   now: Instant,
 ): AsyncGenerator<readonly Entry[]> {
-  const own = await journal.ofPerson(by, { limit: LOOK_BACK, asOf: now });
+  const own = await journal.ofPerson(by, { limit: LOOK_BACK, writtenAsOf: now });
   const tried = new Set<string>();
   for (const entry of own) {
     const origin = originOf(entry);

@@ -11,6 +11,7 @@ import { bold, item, type Item, type Reply } from '../replies/reply.ts';
 import { machineName, materialName, symptomName } from '../replies/wording/names.ts';
 import { since } from '../replies/wording/view.ts';
 import { answerAsk } from './ask/ask.ts';
+import { plucked } from './ask/figure.ts';
 import { forget } from './forget.ts';
 import { dueContext, type Scene } from './scene.ts';
 import type { Played } from './step.ts';
@@ -41,6 +42,12 @@ const ROWS: readonly Row[] = [
     said: /^how (?:many|often) .*\b(?:did|has|have|does|do) (\p{L}+) (?:cause|caused|make|made|break|broken|have|had|get|got)\b/iu,
     ask: { topic: 'trend' },
     answer: (scene, [, who]) => notByPerson(scene, who ?? ''),
+  },
+  {
+    said: /\b(\d{1,4}(?:[.,]\d+)?) ?(?:hz|hertz)\b/iu,
+    ask: { topic: 'figure' },
+    answer: ({ message }, [, pitch]) =>
+      reply(plucked(Number((pitch ?? '').replace(',', '.')), ...spanAndWidth(message.text))),
   },
   {
     said: /^(?:please )?(?:forget|delete|erase) (?:all )?my (?:words|messages)[.!]?$/iu,
@@ -74,6 +81,18 @@ export async function playPlain(scene: Scene): Promise<Played | undefined> {
       };
   }
   return undefined;
+}
+
+const MM = /(\d{1,4}(?:[.,]\d+)?) ?mm\b( ?(?:wide|belts?))?/giu;
+/** "150 mm, 6 mm belt": the free span, and how wide the belt is where that is said. */
+function spanAndWidth(text: string): [spanMm: number | undefined, widthMm?: number] {
+  const told = [...text.matchAll(MM)].map(([, figure = '', width]) => ({
+    mm: Number(figure.replace(',', '.')),
+    width,
+  }));
+  const span = told.find(({ width }) => width === undefined)?.mm;
+  const wide = told.find(({ width }) => width !== undefined)?.mm;
+  return wide === undefined ? [span] : [span, wide];
 }
 
 function heldItems(scene: Scene): Item[] {

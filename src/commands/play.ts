@@ -19,6 +19,7 @@ import {
   machineQuestion,
   reasonQuestion,
   unclearQuestion,
+  fittedQuestion,
   untilQuestion,
 } from './questions.ts';
 import { boreQuestion, findingQuestion } from './completing.ts';
@@ -164,8 +165,8 @@ export async function playDeeds(
 }
 
 /** "Put off", "say what was found": a question about a deed that is not complete yet. */
-export function playAsk(scene: Scene, deed: Deed, field: 'until' | 'found'): Played {
-  const question = untilQuestion(scene, deed, field);
+export function playAsk(scene: Scene, deed: Deed, field: 'until' | 'found' | 'fitted'): Played {
+  const question = field === 'fitted' ? fittedQuestion(scene, deed) : untilQuestion(scene, deed, field);
   return {
     steps: [{ act: deed, outcome: 'asked', entries: [], text: question.text }],
     asking: { about: 0, question },

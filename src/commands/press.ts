@@ -22,11 +22,19 @@ function playWhen(scene: Scene, { about, field }: Extract<Press, { does: 'ask' }
   return playAsk(scene, about, field);
 }
 
+/** What is put right leaves open what else was asked of it. */
+const stillOpen = ({ conversation: { question, waiting = [] } }: Scene) => [
+  ...(question ? [question] : []),
+  ...waiting,
+];
+
 export async function playPress(scene: Scene, press: Press): Promise<Played> {
   const { conversation } = scene;
   switch (press.does) {
     case 'deeds':
-      return playDeeds(scene, press.deeds, {});
+      return press.deeds.every(({ kind }) => kind === 'amend')
+        ? thenAsk(await playDeeds(scene, press.deeds, {}), stillOpen(scene))
+        : playDeeds(scene, press.deeds, {});
     case 'ask':
       return playWhen(scene, press);
     case 'undo':
@@ -36,10 +44,9 @@ export async function playPress(scene: Scene, press: Press): Promise<Played> {
     case 'leave':
       return aside('Left as it is.');
     case 'change': {
-      const open = conversation.question ? [conversation.question] : [];
       const asking = { about: 0, question: changeQuestion(scene, press.message) };
       const asked: Played = { steps: [], caution: [], grave: false, asking, changing: press.message };
-      return thenAsk(asked, [...open, ...(conversation.waiting ?? [])]);
+      return thenAsk(asked, stillOpen(scene));
     }
     case 'answer': {
       const { question } = conversation;

@@ -7,7 +7,7 @@ import type { Deed, ReleaseDeed } from '../maintenance/decide/deed.ts';
 import { ROOM } from '../maintenance/codes.ts';
 import { latestPutOff } from '../maintenance/due/plan.ts';
 import type { Entry, LocalDate } from '../maintenance/entry/entry.ts';
-import { list } from '../replies/format/list.ts';
+import { capital, list } from '../replies/format/list.ts';
 import { hours } from '../replies/format/number.ts';
 import { dayMonth, weekdayName } from '../replies/format/date.ts';
 import { machineName, partName, symptomName, todo } from '../replies/wording/names.ts';
@@ -179,6 +179,30 @@ export function untilQuestion(scene: Scene, deed: Deed, field: 'until' | 'found'
   });
 }
 
+/** Which nozzle is in, or which grease the plastic nut's maker names: told in a few words. */
+export function fittedQuestion(scene: Scene, deed: Deed): OpenQuestion {
+  const name = 'machine' in deed && deed.machine !== undefined ? machineName(deed.machine, scene) : 'it';
+  const sorts = deed.kind === 'state' ? nozzlesKnown(scene) : [];
+  return open(scene, {
+    field: 'fitted',
+    text:
+      deed.kind === 'state'
+        ? `Which nozzle is in ${name}? Such as “hardened 0.6”.`
+        : `Which grease does the maker of ${name}’s Z nut name?`,
+    options: [
+      ...sorts.map((value) => ({ value, label: capital(value) })),
+      { value: LEAVE, label: 'Not now' },
+    ],
+    pending: [deed],
+  });
+}
+
+const MOST_SORTS = 4;
+const nozzlesKnown = ({ record }: Scene): string[] =>
+  [
+    ...new Set(record.shelf.flatMap(({ part, fitted }) => (part === 'nozzle' && fitted ? [fitted] : []))),
+  ].slice(0, MOST_SORTS);
+
 /** The last date on which a safety task may still wait; undefined for the others. */
 export function putOffLimit(scene: Scene, deed: Deed): LocalDate | undefined {
   if (deed.kind !== 'defer' || deed.task === undefined || deed.machine === undefined) return undefined;
@@ -204,13 +228,18 @@ const dayLabel = (day: Day, today: Day): string => {
 
 /** After first aid: the work that was told waits until its author comes back to it. */
 export const laterQuestion = (scene: Scene, pending: readonly Deed[]): OpenQuestion => {
-  const what = pending.flatMap(about);
+  const told = pending.flatMap((deed) => {
+    const what = about(deed);
+    const name =
+      'machine' in deed && deed.machine !== undefined ? `${machineName(deed.machine, scene)}: ` : '';
+    return what.length > 0 ? [`${name}${list(what)}`] : [];
+  });
   return open(scene, {
     field: 'later',
-    text: `When you are ready: note ${what.length > 0 ? `“${list(what)}”` : 'what you told'}?`,
+    text: `When you are ready: ${told.length > 0 ? `${told.join('; ')}. Note it?` : 'note what you told?'}`,
     options: [
       { value: CONFIRM, label: 'Yes' },
-      { value: LEAVE, label: 'Leave it' },
+      { value: LEAVE, label: 'Later' },
     ],
     pending,
   });

@@ -19,6 +19,7 @@ import { typedPress, type Typed } from './typed.ts';
 import { isCompleting } from './turns.ts';
 import type { Played } from './step.ts';
 import { thenAsk } from './turns.ts';
+import { playWhy } from './whyDue.ts';
 
 export async function respond(scene: Scene): Promise<Played> {
   const { message, conversation, reading } = scene;
@@ -45,7 +46,13 @@ export async function respond(scene: Scene): Promise<Played> {
       ...(await playDeeds(scene, [{ kind: 'amend', machine: bare.machine }], {})),
       ...stillOpen(conversation),
     };
-  return playNever(scene) ?? (await playIsItSafe(scene)) ?? (await playPlain(scene)) ?? playMessage(scene);
+  return (
+    playNever(scene) ??
+    (await playIsItSafe(scene)) ??
+    (await playPlain(scene)) ??
+    playWhy(scene) ??
+    playMessage(scene)
+  );
 }
 
 function playTyped(scene: Scene, typed: Typed): Promise<Played> | Played {

@@ -18,6 +18,7 @@ export async function playAnswer(scene: Scene, question: OpenQuestion, value: st
 
 function left(question: OpenQuestion): string {
   if (question.field === 'found') return 'It stays held.';
+  if (question.field === 'later') return 'Nothing noted. Say it again when you are ready.';
   return isCompleting(question) ? 'Left as it was noted.' : 'Left as it is: nothing noted.';
 }
 

@@ -24,8 +24,8 @@ export function typedPress(
   names: Names,
 ): Typed | undefined {
   const { presses = [], question } = conversation;
-  const said = foldName(message.text.replace(/[.!)\]]+$|^[[(]+/gu, ''));
-  const named = presses.filter((p) => foldName(p.label) === said);
+  const said = folded(message.text.replace(/[.!)\]]+$|^[[(]+/gu, ''));
+  const named = presses.filter((p) => folded(p.label) === said);
   const [only, ...more] = named;
   if (only && more.length === 0) return { press: only.press };
   if (only) return { which: named.map(({ label, press }) => ({ label: apart(label, press, names), press })) };
@@ -36,6 +36,9 @@ export function typedPress(
   const press = presses[number - 1]?.press;
   return press && isMeant(message, conversation) ? { press } : undefined;
 }
+
+/** Phones write either apostrophe. */
+const folded = (text: string): string => foldName(text.replace(/[’`´]/gu, "'"));
 
 const isMeant = ({ direct, now }: IncomingMessage, { at }: Conversation): boolean =>
   direct || (at !== undefined && now - at <= RIGHT_AFTER_MS);

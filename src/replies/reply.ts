@@ -13,8 +13,8 @@ export type Line = readonly Span[];
 export type Press =
   | { does: 'deeds'; deeds: readonly (Deed | AskAct)[] }
   | { does: 'answer'; question: string; value: string }
-  /** Opens a question about a deed: until when, what was found. */
-  | { does: 'ask'; about: Deed; field: 'until' | 'found' }
+  /** Opens a question about a deed: until when, what was found, which one is in. */
+  | { does: 'ask'; about: Deed; field: 'until' | 'found' | 'fitted' }
   /** Takes back what one message wrote. */
   | { does: 'undo'; message: string }
   /** Asks what should be different about what one message wrote. */

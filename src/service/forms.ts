@@ -53,6 +53,10 @@ const ASKING: Readonly<Record<Exclude<FormName, 'log'>, Omit<Form, 'form' | 'tok
     title: 'What was found', submit: 'Tell',
     fields: [{ name: 'found', label: 'Found and mended, by whom', kind: 'text', required: true, placeholder: 'loose plug, replaced by Tomasz' }],
   },
+  fitted: {
+    title: 'Which one', submit: 'Tell',
+    fields: [{ name: 'fitted', label: 'Which one is in, or may be used', kind: 'line', required: true, placeholder: 'hardened 0.6' }],
+  },
   change: {
     title: 'Change something', submit: 'Change',
     fields: [{ name: 'change', label: 'What should be different', kind: 'line', required: true, placeholder: 'make that 12 h' }],

@@ -86,8 +86,8 @@ export type What =
   | { kind: 'form'; form: FormName; fields: Readonly<Record<string, string>>; token?: string; on?: PostRef };
 export type WhatKind = What['kind'];
 
-/** `log`: a log by fields. The others stand for a button: until when, what was found, what should be different. */
-export type FormName = 'log' | 'until' | 'found' | 'change';
+/** `log`: a log by fields. The others stand for a button: until when, what was found, which one is in, what should be different. */
+export type FormName = 'log' | 'until' | 'found' | 'fitted' | 'change';
 
 /** At most 5 fields; title at most 24 characters, labels 45, placeholders 100, options 25 of at most 75. */
 export interface Form {

@@ -35,7 +35,9 @@ export interface HistoryFilter extends AsOf {
   limit: number;
 }
 
-export interface PersonFilter extends AsOf {
+/** What was written by then, also what holds only later: a machine that leaves on Friday can still stay. */
+export interface PersonFilter {
+  writtenAsOf?: Instant;
   limit: number;
 }
 

@@ -233,7 +233,9 @@ describe('tasks without a record', () => {
       (await talk.bot.due({ now: talk.now, machine: 'elm' })).filter((row) => row.state === 'no-record')
         .length;
     expect(await open()).toBeGreaterThan(0);
-    expect(text(await talk.say("what's overdue on elm?"))).toMatch(/without a record: say when last done\./u);
+    expect(text(await talk.say("what's overdue on elm?"))).toMatch(
+      /1 safety check without a record: check door switch and guards\. Say when last done\./u,
+    );
     const stated = await talk.say('all fine as of today');
     expect(stated.entries).toMatchObject([{ kind: 'stated', machine: 'elm' }]);
     expect(text(stated)).toMatch(/Elm: noted\.\nall fine, stated for all its tasks/u);

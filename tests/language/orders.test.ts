@@ -23,6 +23,8 @@ const READ: readonly (readonly [string, Partial<Order>])[] = [
   ['elm has linear rails on x and y now', { kind: 'convert', machines: ['elm'], build: { x: 'rails', y: 'rails' } }],
   ['rename alder to ash', { kind: 'rename', machine: 'alder', name: 'ash' }],
   ['alder is now called Ash', { kind: 'rename', machine: 'alder', name: 'Ash' }],
+  ['add a printer', { kind: 'add' }],
+  ['add a new printer called finch', { kind: 'add', name: 'finch' }],
   ['sold alder, goes friday', { kind: 'retire', machines: ['alder'], on: '2026-03-13' }],
   ['sold alder yesterday', { kind: 'retire', machines: ['alder'], on: '2026-03-10' }],
   ['retire rowan on 20 March', { kind: 'retire', machines: ['rowan'], on: '2026-03-20' }],
@@ -33,6 +35,7 @@ const READ: readonly (readonly [string, Partial<Order>])[] = [
   ["juniper's back, was just a loose plug, replaced by tomasz", { kind: 'lift', machines: ['juniper'], mended: true }],
   ["juniper's back, was just a loose plug", { kind: 'lift', machines: ['juniper'], mended: false }],
   ['handing over: birch waits for a thermistor', { kind: 'handOver', text: 'birch waits for a thermistor' }],
+  ["handing over to Tomasz: don't start birch, its spool is nearly empty", { kind: 'handOver', to: 'tomasz', text: "don't start birch, its spool is nearly empty" }],
   ['handing over to Priya', { kind: 'handOver', to: 'priya' }],
   ['I take over', { kind: 'takeOver' }],
   ['taking over from Ines', { kind: 'takeOver', from: 'ines' }],
@@ -47,6 +50,11 @@ const READ: readonly (readonly [string, Partial<Order>])[] = [
   ['cedar is on fire', { kind: 'maybeJoke', machines: ['cedar'] }],
 ]; // prettier-ignore
 
+describe('an interval is no swap', () => {
+  it('though it names what could be replaced', () =>
+    expect(actsOf('new interval for the rods on alder: 250 h')).toEqual([]));
+});
+
 describe('orders are read', () => {
   it.each(READ)('%s', (text, expected) => {
     const [order] = ordersOf(text);
@@ -57,6 +65,9 @@ describe('orders are read', () => {
 /** Each beside the order that it must not be. */
 const NEAR_MISSES: readonly (readonly [string, string])[] = [
   ['all fine on birch', 'baseline'],
+  ['add oil to the printer', 'add'],
+  ['add the printer to the list of things to clean', 'add'],
+  ["I'm not handing over to Priya yet", 'handOver'],
   ['is everything fine on birch as of today?', 'baseline'],
   ['birch starts now and then on its own', 'baseline'],
   ['start now or we miss the deadline for the 20 h print', 'baseline'],

@@ -133,10 +133,10 @@ export function history(desk: Desk): void {
 
   it('of one person is told latest arrival first, for undo, and knows only what was written by then', async () => {
     await desk.append(...past);
-    const ines = async (filter: { limit: number; asOf?: number }): Promise<readonly string[]> =>
+    const ines = async (filter: { limit: number; writtenAsOf?: number }): Promise<readonly string[]> =>
       idsOf(await desk.ask(async (journal) => journal.ofPerson('p-ines', filter)));
     expect(await ines({ limit: 2 })).toEqual(['e6', 'e5']);
-    expect(await ines({ limit: 2, asOf: minute(5) })).toEqual(['e5', 'e4']);
+    expect(await ines({ limit: 2, writtenAsOf: minute(5) })).toEqual(['e5', 'e4']);
     expect(idsOf(await desk.ask(async (journal) => journal.ofPerson('p-nobody', { limit: 5 })))).toEqual([]);
   });
 }

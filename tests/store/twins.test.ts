@@ -65,7 +65,7 @@ const answers = async (journal: JournalReader): Promise<unknown> => ({
   shelf: idsOf(await journal.ofNoMachine()),
   family: idsOf(await journal.familyOf(['e1', 'e2'])),
   message: idsOf(await journal.byMessage('k1')),
-  person: idsOf(await journal.ofPerson('p1', { limit: 3, asOf: MORNING + 2 })),
+  person: idsOf(await journal.ofPerson('p1', { limit: 3, writtenAsOf: MORNING + 2 })),
   recent: idsOf(await journal.recent({ machine: 'birch', from: MORNING + 1, limit: 3 })),
 });
 

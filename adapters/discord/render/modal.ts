@@ -20,7 +20,13 @@ import {
   OPTIONS_A_SELECT,
 } from './limits.ts';
 
-const FORMS: Readonly<Record<FormName, true>> = { log: true, until: true, found: true, change: true };
+const FORMS: Readonly<Record<FormName, true>> = {
+  log: true,
+  until: true,
+  found: true,
+  fitted: true,
+  change: true,
+};
 const isForm = (name: string): name is FormName => Object.hasOwn(FORMS, name);
 
 export const modalOf = (form: Form): APIModalInteractionResponseCallbackData => ({

@@ -16,7 +16,7 @@ export interface Origin {
 }
 
 const origin = z.object({
-  form: z.enum(['log', 'until', 'found', 'change']),
+  form: z.enum(['log', 'until', 'found', 'fitted', 'change']),
   place: z.object({
     platform: z.literal('slack'),
     space: z.string(),

@@ -61,9 +61,10 @@ function ageOf(machine: MachineRecord, fitted: FittedPart, part: Part, scene: As
   const used = Math.max(0, machine.totals.hours - fitted.totals.hours);
   const days = scene.today - fitted.day;
   const kind = part === 'nozzle' ? nozzleName(machine.nozzle) : (fitted.text ?? '');
-  const since = dayMonth(scene.calendar.dateOf(fitted.at), todayOf(scene));
+  const doubt = fitted.precision === 'about' ? 'about ' : '';
+  const since = `${doubt}${dayMonth(scene.calendar.dateOf(fitted.at), todayOf(scene))}`;
   const known = fitted.ageKnown
-    ? `${hours(used)} over ${count(days, 'day')}, in since ${since}`
+    ? `${doubt}${hours(used)} over ${count(days, 'day')}, in since ${since}`
     : `in since before ${since}, at least ${hours(used)} and ${count(days, 'day')}`;
   return item(
     bold(machineName(machine.name, scene)),

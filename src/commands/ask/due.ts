@@ -82,11 +82,15 @@ const lineOf = (row: DueRow, scene: AskScene): string => {
   return row.state === 'overdue' ? `${line}, overdue` : line;
 };
 
+/** What is late, then what is due now, then what comes; within each in list order. */
+const turn = ({ state }: DueRow): number => (state === 'overdue' ? 0 : state === 'due' ? 1 : 2);
+
 export const due: Topic = (scene): Reply => {
   const { machine } = scene.act;
   const rows = scene
     .rows(machine)
-    .filter((row) => !notAsked(scene.act, row.task) && !isRoomLine(row) && falls(row, scene));
+    .filter((row) => !notAsked(scene.act, row.task) && !isRoomLine(row) && falls(row, scene))
+    .toSorted((a, b) => turn(a) - turn(b));
   const where = machine === undefined ? '' : `${machineName(machine, scene)}, `;
   const heading = `${where}${machine === undefined ? spanWords(scene) : spanWords(scene).replace(/^D/u, 'd')}`;
   if (rows.length === 0) return { title: [bold(heading), ': nothing.'], sections: [], buttons: [] };

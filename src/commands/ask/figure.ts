@@ -1,8 +1,9 @@
 /** "What tension do alder's belts get?": what the bench formulas say, with their working. */
 import { pitchForTension, USUAL_TENSION_N } from '../../maintenance/figures/beltPitch.ts';
-import { beltMass } from '../../maintenance/figures/beltTension.ts';
+import { beltMass, tensionFromPitch } from '../../maintenance/figures/beltTension.ts';
 import { shown, type Figure } from '../../maintenance/figures/figure.ts';
 import { COARSE_PITCH_MM } from '../../maintenance/figures/screwPitch.ts';
+import { figure as number } from '../../replies/format/number.ts';
 import { item, type Item, type Reply } from '../../replies/reply.ts';
 import { machineName } from '../../replies/wording/names.ts';
 import type { AskScene, Topic } from './topic.ts';
@@ -25,7 +26,7 @@ function belt(scene: AskScene): Item[] {
       ? []
       : [
           item(
-            `A ${EXAMPLE.widthMm} mm belt plucked on ${EXAMPLE.spanMm} mm: about ${Math.round(low)} to ${Math.round(high)} Hz for ${USUAL_TENSION_N.from} to ${USUAL_TENSION_N.to} N, common practice (T = 4 m L² f²; m ${shown(massKgPerM * 1000)} g/m).`,
+            `A ${EXAMPLE.widthMm} mm belt plucked on ${EXAMPLE.spanMm} mm: about ${Math.round(low)} to ${Math.round(high)} Hz for ${USUAL_TENSION_N.from} to ${USUAL_TENSION_N.to} N, common practice (T = 4 m L² f²; m ${shown(massKgPerM * 1000)} g/m). Pluck yours and tell me Hz and mm.`,
           ),
         ];
   return [
@@ -35,6 +36,22 @@ function belt(scene: AskScene): Item[] {
       ? [item('Crossed belts: both to the same pitch, then check that the gantry is square.')]
       : []),
     item('Power off before fingers go near belts.'),
+  ];
+}
+
+/** "95 Hz on 150 mm": what that comes to, and how it lies to what is usual. */
+export function plucked(frequencyHz: number, spanMm: number | undefined, widthMm = EXAMPLE.widthMm): Item[] {
+  if (spanMm === undefined) return [item('On which free span, in mm? Such as “95 Hz on 150 mm, 6 mm belt”.')];
+  const massKgPerM = value(beltMass(widthMm)) ?? 0;
+  const tension = tensionFromPitch({ massKgPerM, spanMm, frequencyHz });
+  if (!tension.ok) return [item(`I cannot work that out: ${tension.reason}.`)];
+  const { from, to } = USUAL_TENSION_N;
+  const lies = tension.value < from ? 'slacker than' : tension.value > to ? 'tighter than' : 'within';
+  return [
+    item(
+      `About ${number(tension.value, 1)} N (${shown(widthMm)} mm belt): ${lies} the ${from} to ${to} N of common practice. ${tension.notes.join(' ')}`.trim(),
+    ),
+    item(`Working: ${tension.working}. The machine’s manual sets the figure.`),
   ];
 }
 

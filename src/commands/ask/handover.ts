@@ -8,7 +8,7 @@ import { note } from '../../replies/wording/noted.ts';
 import { moreOf } from '../../replies/wording/refusals.ts';
 import type { Task } from '../../maintenance/codes.ts';
 import { openSymptoms, stateWords } from './status.ts';
-import { told } from './told.ts';
+import { told as factsTold } from './told.ts';
 import { machinesOf, type AskScene, type Topic } from './topic.ts';
 
 const claimsOf = (machine: MachineRecord, scene: AskScene): string[] =>
@@ -36,7 +36,7 @@ const MOST_TODAY = 12;
 /** What was written since this morning, so that the next shift reads it too. */
 async function today(scene: AskScene): Promise<Item[]> {
   const { journal, calendar, now } = scene;
-  const facts = await told(journal, { from: calendar.at(scene.today, 0), asOf: now, limit: 200 });
+  const facts = await factsTold(journal, { from: calendar.at(scene.today, 0), asOf: now, limit: 200 });
   const { shown, more } = shortened(
     facts.filter((fact) => 'machine' in fact && fact.machine !== undefined),
     MOST_TODAY,
@@ -49,13 +49,24 @@ async function today(scene: AskScene): Promise<Item[]> {
   return more > 0 ? [...items, item(moreOf(more))] : items;
 }
 
+/** What was told with the last hand-over; without one, today. */
+function notes({ record, calendar, today: day, now, personName }: AskScene): Item[] {
+  const from = record.handedOver?.at ?? calendar.at(day, 0);
+  return record.notes
+    .filter(({ at }) => at >= from && at <= now)
+    .map(({ text, by }) => item(`${text} (${personName(by)})`));
+}
+
+export const NOTES = 'Notes';
+
 export const handover: Topic = async (scene): Promise<Reply> => {
   const open = machinesOf(scene).flatMap((machine) => lineOf(machine, scene));
-  const done = await today(scene);
+  const [told, done] = [notes(scene), await today(scene)];
   return {
     title: [bold('To pass on'), ':'],
     sections: [
       { items: open.length > 0 ? open : [item('Nothing is held, down, open, claimed or put off.')] },
+      ...(told.length > 0 ? [{ heading: NOTES, items: told }] : []),
       ...(done.length > 0 ? [{ heading: 'Written today', items: done }] : []),
     ],
     buttons: [],

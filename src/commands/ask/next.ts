@@ -1,5 +1,6 @@
 /** "When should alder's brackets be looked at next?": one task's date, and what it rests on. */
 import { isPart, replaceTask, type Part, type Task } from '../../maintenance/codes.ts';
+import { listed } from '../../maintenance/due/plan.ts';
 import type { DueRow } from '../../maintenance/due/row.ts';
 import { shortened } from '../../replies/format/list.ts';
 import { moreOf } from '../../replies/wording/refusals.ts';
@@ -17,7 +18,7 @@ const replacing = (part: Part): readonly Task[] =>
   part === 'belt' ? [replaceTask('x-belt'), replaceTask('y-belt'), replaceTask('belt')] : [replaceTask(part)];
 
 export function tasksAsked({ act }: Pick<AskScene, 'act'>): readonly Task[] {
-  if (act.task !== undefined) return [act.task];
+  if (act.task !== undefined) return [listed(act.task)];
   return act.part !== undefined && isPart(act.part) ? replacing(act.part) : [];
 }
 

@@ -42,6 +42,13 @@ function noRecord(rows: readonly DueRow[], machine?: string): Item[] {
     label: 'All fine as of today',
     press: { does: 'deeds', deeds: [{ kind: 'state', machine }] },
   };
+  if (n === safety.length && first.length > 0)
+    return [
+      {
+        text: [`${count(n, 'safety check')} without a record: ${list(first)}. Say when last done.`],
+        buttons: [baseline],
+      },
+    ];
   return [
     ...(first.length > 0 ? [item(`First, for safety, nothing on record: ${list(first)}.`)] : []),
     { text, buttons: [baseline] },

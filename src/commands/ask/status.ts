@@ -1,6 +1,7 @@
 /** "Status #2": one machine as it stands, or all in a line each. */
 import type { MachineRecord } from '../../maintenance/record/record.ts';
 import { SYMPTOMS } from '../../maintenance/codes.ts';
+import type { DueRow } from '../../maintenance/due/row.ts';
 import { list } from '../../replies/format/list.ts';
 import { count, figure, hours } from '../../replies/format/number.ts';
 import { bold, item, type Item, type Reply } from '../../replies/reply.ts';
@@ -12,21 +13,27 @@ import { isRoomLine, machinesOf, type AskScene, type Topic } from './topic.ts';
 
 /** What keeps a machine from being used, gravest first; empty when nothing does. */
 export function stateWords(machine: MachineRecord, view: AskScene): string[] {
-  const { hold, down, opened, retired } = machine;
+  const { hold } = machine;
+  const held = hold
+    ? [
+        `held since ${since(hold.since.at, view)}: ${symptomName(hold.symptom)}, told by ${view.personName(hold.since.by)}`,
+      ]
+    : [];
+  return [...held, ...stateBesideHold(machine, view)];
+}
+
+/** Where the hold stands on top of the answer. */
+function stateBesideHold({ down, opened, retired }: MachineRecord, view: AskScene): string[] {
   return [
     ...(retired ? ['retired'] : []),
-    ...(hold
-      ? [
-          `held since ${since(hold.since.at, view)}: ${symptomName(hold.symptom)}, told by ${view.personName(hold.since.by)}`,
-        ]
-      : []),
     ...(down ? [`out of use since ${since(down.at, view)}`] : []),
     ...(opened ? [`open since ${since(opened.at, view)}: ${view.personName(opened.by)}`] : []),
   ];
 }
 
-export const openSymptoms = (machine: MachineRecord): string[] =>
-  SYMPTOMS.filter((s) => machine.symptoms[s]?.open).map(symptomName);
+/** What a hold stands for is said with the hold. */
+export const openSymptoms = ({ symptoms, hold }: MachineRecord): string[] =>
+  SYMPTOMS.filter((s) => symptoms[s]?.open && s !== hold?.symptom).map(symptomName);
 
 function claims(machine: MachineRecord, view: AskScene): string[] {
   return Object.entries(machine.claims).flatMap(([task, claim]) =>
@@ -40,7 +47,7 @@ function claims(machine: MachineRecord, view: AskScene): string[] {
 
 function inFull(machine: MachineRecord, scene: AskScene): Item[] {
   const rows = scene.rows(machine.name).filter((row) => !isRoomLine(row));
-  const now = stateWords(machine, scene);
+  const now = stateBesideHold(machine, scene);
   const nozzle = nozzleName(machine.nozzle);
   const loaded = machine.loaded?.material;
   const weight = machine.loaded?.grams;
@@ -48,7 +55,7 @@ function inFull(machine: MachineRecord, scene: AskScene): Item[] {
   const claimed = claims(machine, scene);
   const late = rows.filter((row) => row.state === 'overdue').slice(0, 3);
   return [
-    item(now.length > 0 ? now.join(' · ') : 'in use'),
+    ...(now.length > 0 ? [item(now.join(' · '))] : machine.hold ? [] : [item('in use')]),
     item(
       [
         machine.counterKnown
@@ -62,17 +69,26 @@ function inFull(machine: MachineRecord, scene: AskScene): Item[] {
     ),
     ...(open.length > 0 ? [item(`Noticed and still open: ${list(open)}`)] : []),
     ...(claimed.length > 0 ? [item(`Somebody has it: ${claimed.join(' · ')}`)] : []),
-    item(`Care: ${tally(rows)}${late.length > 0 ? `. ${late.map(dueLine).join(' · ')}` : ''}`),
+    item(
+      `Care: ${tally(rows)}${unchecked(rows)}${late.length > 0 ? `. ${late.map(dueLine).join(' · ')}` : ''}`,
+    ),
   ];
+}
+
+/** A machine of which nobody knows whether it was ever looked at is not fine. */
+function unchecked(rows: readonly DueRow[]): string {
+  const n = rows.filter((row) => row.state === 'no-record' && row.class === 'safety').length;
+  return n > 0 ? `, ${count(n, 'safety check')} without a record` : '';
 }
 
 function inShort(machine: MachineRecord, scene: AskScene): Item {
   const now = stateWords(machine, scene);
+  const rows = scene.rows(machine.name).filter((row) => !isRoomLine(row));
   const open = openSymptoms(machine);
   const words = [
     ...now,
     ...(open.length > 0 ? [`noticed: ${list(open)}`] : []),
-    tally(scene.rows(machine.name).filter((row) => !isRoomLine(row))),
+    `${tally(rows)}${unchecked(rows)}`,
   ];
   return item(bold(machineName(machine.name, scene)), `: ${words.join(' · ')}`);
 }

@@ -91,8 +91,9 @@ const FIRST = ['check-mains-lead', 'test-protection', 'run-in'] as const;
 
 function start(rows: readonly DueRow[]): string {
   const has = FIRST.filter((task) => rows.some((row) => row.task === task));
-  const words = has.map((task) => (task === 'run-in' ? 'the run-in at 20 h and again at 50 h' : todo(task)));
-  return `First: ${list(words)}.`;
+  const words = has.filter((task) => task !== 'run-in').map(todo);
+  const runIn = has.includes('run-in') ? ' Then the run-in at 20 h and again at 50 h.' : '';
+  return `First: ${list(words)}.${runIn}`;
 }
 
 const ages = ({ condition, like = '' }: Add, name: string, scene: Scene): string =>

@@ -8,16 +8,23 @@ import { note } from '../../replies/wording/noted.ts';
 import { dateWord, since } from '../../replies/wording/view.ts';
 import { told } from '../ask/told.ts';
 import { answerAsk } from '../ask/ask.ts';
+import { NOTES } from '../ask/handover.ts';
 import type { Scene } from '../scene.ts';
 import { always, answered, carryDeeds, machinesMeant, type Carried, type Carrier } from './order.ts';
 
 const LIST: AskAct = { kind: 'ask', topic: 'handover' };
 
 /** The list of what is open, below what was just said. */
-async function withList(scene: Scene, carried: Carried, buttons: Reply['buttons']): Promise<Carried> {
-  const { title, ...rest } = await answerAsk(scene, LIST);
+async function withList(
+  scene: Scene,
+  carried: Carried,
+  without: readonly string[],
+  buttons: Reply['buttons'],
+): Promise<Carried> {
+  const { title, sections: all, ...rest } = await answerAsk(scene, LIST);
+  const sections = all.filter(({ heading = '' }) => !without.includes(heading));
   // what was just said stands first, the list below it
-  const reply = { ...rest, sections: [{ items: title ? [{ text: title }] : [] }, ...rest.sections] };
+  const reply = { ...rest, sections: [{ items: title ? [{ text: title }] : [] }, ...sections] };
   const steps = [
     ...carried.steps,
     ...answered(LIST, { ...reply, buttons: [...reply.buttons, ...buttons] }).steps,
@@ -34,7 +41,8 @@ export const HAND_OVER: Carrier<'handOver'> = {
       ...(text === undefined ? [] : [{ kind: 'note', text } as const]),
     ];
     const carried = await carryDeeds(scene, deeds, first);
-    return withList(scene, carried, [
+    // the notes stand above, as they were just told
+    return withList(scene, carried, [NOTES], [
       { label: 'I take over', press: { does: 'deeds', deeds: [{ kind: 'takeOver', from: scene.person.name.toLowerCase() }] } },
     ]);
   },
@@ -49,7 +57,7 @@ export const TAKE_OVER: Carrier<'takeOver'> = {
       [{ kind: 'takeOver', ...(from === undefined ? {} : { from }) }],
       first,
     );
-    const listed = await withList(scene, carried, []);
+    const listed = await withList(scene, carried, [], []);
     const by = handedOver ? `Handed over by ${scene.personName(handedOver.by)} ${since(handedOver.at, scene)}.` : 'Nobody handed over in writing; this is what the records hold.'; // prettier-ignore
     return { ...listed, aside: by };
   },
@@ -87,7 +95,7 @@ const declined = (who: string | undefined): Reply => ({
     {
       items: [
         item(
-          `I count trouble by machine and cause, not by person${who === undefined ? '' : `, ${capital(who)} or anybody`}. “jams on birch this month” I can tell.`,
+          `I count trouble by machine and cause, not by person${who === undefined ? '' : `, ${capital(who)} or anybody`}. “how many jams on birch this month?” I can tell.`,
         ),
       ],
     },

@@ -1,7 +1,7 @@
 /** Starting a print where hands are in, reminders that nobody wants, a joke, and "the lot". */
 import type { Deed } from '../../maintenance/decide/deed.ts';
-import { ROOM, type Task } from '../../maintenance/codes.ts';
-import { planned } from '../../maintenance/due/plan.ts';
+import { ROOM } from '../../maintenance/codes.ts';
+import { listed, planned } from '../../maintenance/due/plan.ts';
 import type { MachineRecord } from '../../maintenance/record/record.ts';
 import { list } from '../../replies/format/list.ts';
 import { count } from '../../replies/format/number.ts';
@@ -44,9 +44,6 @@ export const START: Carrier<'start'> = {
 /** Half a year: long enough to be quiet, short enough to come back. */
 const QUIET_DAYS = 180;
 
-/** A look at releases is what the list asks for; the update itself is never due on its own. */
-const LISTED: Readonly<Partial<Record<Task, Task>>> = { 'update-firmware': 'check-notices' };
-
 export const QUIET: Carrier<'quiet'> = {
   takes: always,
   async carry(scene, { machines, tasks }, first) {
@@ -56,7 +53,7 @@ export const QUIET: Carrier<'quiet'> = {
     }
     const all = [...scene.record.machines.values()].filter((m) => !m.retired);
     const where = machines.length > 0 ? recordsOf(scene, machines) : all;
-    const wanted = tasks.map((task) => LISTED[task] ?? task);
+    const wanted = tasks.map((task) => listed(task));
     const deeds = wanted.flatMap((task) =>
       [...where, ...(planned(task, scene.record.room) ? [scene.record.room] : [])]
         .filter((machine) => planned(task, machine))
@@ -66,7 +63,7 @@ export const QUIET: Carrier<'quiet'> = {
     const carried = await carryDeeds(scene, deeds, first);
     const quiet = carried.steps.filter(({ outcome }) => outcome === 'written').length;
     const firmware = wanted.includes('check-notices') ? ' Safety notices are not put off: whoever hears of one says so.' : '';
-    return quiet === 0 ? carried : { ...carried, aside: `${capital(list(wanted.map(todo)))}: nothing more about it for ${QUIET_DAYS} days on ${count(quiet, 'machine')}.${firmware}` };
+    return quiet === 0 ? carried : { ...carried, aside: `That is ${QUIET_DAYS} days on ${count(quiet, 'machine')}.${firmware}` };
   },
 }; // prettier-ignore
 

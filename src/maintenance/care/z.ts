@@ -1,8 +1,11 @@
 /** The screws that lift the bed or the gantry. */
 import { when } from './builds.ts';
 import { rule } from './rule.ts';
-import type { Rule } from './rule.ts';
+import type { Rule, RuleFacts } from './rule.ts';
 import { BACK_AFTER_A_MONTH, days, doneBefore, hours, seen, swapped } from './words.ts';
+
+/** Grease that the nut's own maker names stays where it is. */
+const noGreaseNamed = ({ build }: RuleFacts): boolean => build.screwNutLubricant === undefined;
 
 export const Z: readonly Rule[] = [
   rule({
@@ -37,7 +40,10 @@ export const Z: readonly Rule[] = [
       return when(build.screwNut === 'plastic');
     },
     every: [days(90)],
-    raisedBy: [...seen('z-banding', 'squeak'), ...doneBefore('grease-screw', 'grease-ball-screw')],
+    raisedBy: [
+      ...seen('z-banding', 'squeak'),
+      ...doneBefore('grease-screw', 'grease-ball-screw').map((raise) => ({ ...raise, only: noGreaseNamed })),
+    ],
     remedies: ['replace-screw-nut'],
     class: 'print quality',
     minutes: 5,

@@ -52,3 +52,7 @@ export function latestPutOff(record: MachineRecord, task: Task, context: DueCont
   const unknown = standing !== undefined && standing.since === undefined && standing.terms.length > 0;
   return dateOfDay(Math.min(...(days.length === 0 || unknown ? [scene.today, ...days] : days)));
 }
+
+/** A look at releases is what the list asks for; the update itself is never due on its own. */
+const LISTED: Readonly<Partial<Record<Task, Task>>> = { 'update-firmware': 'check-notices' };
+export const listed = (task: Task): Task => LISTED[task] ?? task;

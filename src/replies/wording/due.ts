@@ -7,7 +7,7 @@ import { forecastDate } from '../format/date.ts';
 import { capital } from '../format/list.ts';
 import { count, figure, hours } from '../format/number.ts';
 import { didIt, machineName, materialName, partName, symptomName, todo } from './names.ts';
-import { dateWord, type View } from './view.ts';
+import { dateWord, since, type View } from './view.ts';
 
 /** "300 h", "180 days in use". */
 export function amount(value: number, unit: TriggerUse['unit']): string {
@@ -45,10 +45,10 @@ export function happening(event: Event): string {
   if ('symptom' in event) return symptomWords(event.symptom, event.times);
   if ('done' in event)
     return event.finding === undefined
-      ? `${didIt(event.done)} since`
+      ? `“${didIt(event.done)}”`
       : `what the look found: ${didIt(event.done)}, not good`;
   if ('swapped' in event) return `the new ${partName(event.swapped)}`;
-  if ('started' in event) return 'being new';
+  if ('started' in event) return 'the first start';
   if ('backAfterDays' in event) return `having stood still for ${event.backAfterDays} days or more`;
   const [material] = 'loaded' in event ? event.loaded : event.spoolEnded;
   return material === undefined
@@ -112,7 +112,7 @@ export function comingShort(row: DueRow, view: View): string {
 }
 
 const SOURCE = {
-  'common practice': 'common practice, no single source',
+  'common practice': 'common practice',
   manual: 'its manual',
   workshop: 'this workshop’s own setting',
 } as const;
@@ -121,13 +121,18 @@ const SOURCE = {
 export function why(row: DueRow, view: View): string {
   const lead = leading(row);
   const last = row.since === null ? 'no record of when it was last done' : sinceWords(row, view);
-  const because = row.raised ? `raised by ${happening(row.raised.event)}; ` : '';
-  const interval = lead
-    ? `every ${amount(lead.interval, lead.unit)} by ${SOURCE[row.source]}`
-    : SOURCE[row.source];
-  const halved = row.watched ? ', halved because the last look said to watch it' : '';
-  const faster = row.faster ? ', shorter while filled filament runs' : '';
-  return `${because}${interval}${halved}${faster}; ${last}.`;
+  const raised = row.raised
+    ? [`raised by ${happening(row.raised.event)}, ${since(row.raised.mark.at, view)}`]
+    : [];
+  return `${[...raised, ...intervalOf(row, lead), last].join('; ')}.`;
+}
+
+/** A single look after an event has none, and one without a record counts from nowhere. */
+function intervalOf({ source, watched, faster }: DueRow, lead: TriggerUse | undefined): string[] {
+  if (!lead || lead.unit === 'times') return [];
+  const every = `every ${amount(lead.interval, lead.unit)} by ${SOURCE[source]}`;
+  const halved = watched ? ', halved because the last look said to watch it' : '';
+  return [`${every}${halved}${faster ? ', shorter while filled filament runs' : ''}`];
 }
 
 function sinceWords({ since }: DueRow, view: View): string {

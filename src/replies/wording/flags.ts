@@ -29,7 +29,7 @@ const REMARKS: Readonly<Record<Flag, Remark>> = {
   'assumed-machine': ({ entry }, view) => `Taken as ${machineOf(entry, view)}, spoken of just before.`,
   'about-that-day': () => 'You are not sure of the day: marked as “about”.',
   'possible-duplicate': ({ entry }, view) =>
-    `The same was noted on ${machineOf(entry, view)} within these two minutes; both stand. Undo takes this one back.`,
+    `The same was noted${'machine' in entry && entry.machine !== undefined ? ` on ${machineOf(entry, view)}` : ''} within these two minutes; both stand. Undo takes this one back.`,
   'hold-stays': ({ notes }, view) =>
     `${notes.stays === undefined ? 'The machine' : machineName(notes.stays, view)} stays held: a hold is lifted by what was found and mended, or as a false alarm, not by undo.`,
   'claimed-by-other': ({ notes }, view) =>

@@ -17,7 +17,7 @@ export const USUAL_SPOOL_G = 1000;
 const WORTH_TELLING = 0.1;
 
 export function loadingHints(
-  { material, grams }: EntryOf<'loaded'>,
+  { material, grams }: Pick<EntryOf<'loaded'>, 'material' | 'grams'>,
   machine: MachineRecord,
   shelf: readonly ShelfItem[],
   names: Names,

@@ -84,7 +84,7 @@ const what = (task: Task | undefined): string => (task === undefined ? 'everythi
 const NOTES: Notes = {
   enrolled: (e) => (e.new ? 'enrolled, new' : 'enrolled'),
   changed: ({ set }) =>
-    set.calledAs === undefined ? 'particulars changed' : `called ${set.calledAs} from now on`,
+    set.calledAs === undefined ? 'its sheet is changed' : `called ${set.calledAs} from now on`,
   retired: () => 'retired',
   usage,
   meter: (e, { after }) => {
@@ -101,6 +101,7 @@ const NOTES: Notes = {
   },
   swapped,
   seen: (e) => {
+    if (e.symptom === 'moved') return symptomName(e.symptom);
     const name = symptomName(e.symptom);
     const part = e.part && !name.includes(partName(e.part)) ? ` (${partName(e.part)})` : '';
     return `${name}${part} noted`;
@@ -134,7 +135,8 @@ const NOTES: Notes = {
   stated: (e, { calendar, today }) => {
     const since =
       e.on === undefined ? '' : ` as of ${dateFromToday(e.on, calendar.dateOf(calendar.noon(today)))}`;
-    if (e.part !== undefined) return `${partName(e.part)} in${since}`;
+    if (e.part !== undefined)
+      return `${partName(e.part)} in${since}${e.fitted === undefined ? '' : `: ${e.fitted}`}`;
     if (e.tasks !== undefined)
       return `all but its safety checks${since || ' fine'}, stated for ${e.tasks.length} tasks`;
     return e.task === undefined ? `all fine${since}, stated for all its tasks` : `${didIt(e.task)}${since}`;
@@ -144,7 +146,9 @@ const NOTES: Notes = {
   tookOver: (e) => `taken over${e.from ? ` from ${capital(e.from)}` : ''}`,
   found: (e) => `found: ${e.text}`,
   released: (e) =>
-    e.falseAlarm ? 'no longer held: false alarm' : `no longer held${e.found ? `: ${e.found}` : ''}`,
+    e.falseAlarm
+      ? `no longer held: false alarm${e.found ? `, ${e.found}` : ''}`
+      : `no longer held${e.found ? `: ${e.found}` : ''}`,
   amended: (e, facts) => `put right: ${amendment(e, facts)}`,
   takenBack: (_, facts) =>
     facts.target ? `taken back: ${plainNote(facts.target, oneDeeper(facts))}` : 'taken back',
@@ -160,10 +164,17 @@ function amendment(entry: EntryOf<'amended'>, { target, ...facts }: NoteFacts): 
     'machine' in target && set.machine !== undefined && set.machine !== target.machine
       ? [`was on ${machineName(target.machine ?? '', facts)}`]
       : [];
-  const dated = set.at === undefined ? [] : [`was ${dayWord(target, facts)}, now ${dayWord(now, facts)}`];
+  const dated = set.at === undefined ? [] : [dayChange(target, now, facts)];
   const changed = before === after ? [] : [`was: ${before}`];
   const was = [...moved, ...dated, ...changed];
   return `${after}${was.length > 0 ? ` (${was.join('; ')})` : ''}`;
+}
+
+function dayChange(target: Entry, now: Entry, facts: NoteFacts): string {
+  const [before, after] = [dayWord(target, facts), dayWord(now, facts)];
+  return before === after && target.precision === 'about'
+    ? `${after}, for sure now`
+    : `was ${before}, now ${after}`;
 }
 
 /** As far as this kind of entry has the fields; the fold is strict about it, a sentence need not be. */

@@ -1,5 +1,5 @@
 /** The third jam in a short time is no chance: the standard hint gives way to "find the cause". */
-import type { Instant } from '../../maintenance/entry/entry.ts';
+import type { Entry, Instant } from '../../maintenance/entry/entry.ts';
 import type { MachineRecord } from '../../maintenance/record/record.ts';
 import { count } from '../format/number.ts';
 import { item, type Item } from '../reply.ts';
@@ -32,3 +32,20 @@ export const findTheCause = ({ times, days }: { times: number; days: number }): 
     'First, hands off: does the hot-end fan spin once the hot end is warm? (about 1 min) Then the liner and the tube end, cold.',
   ),
 ];
+
+export const isJam = (entry: Entry): boolean =>
+  (entry.kind === 'done' && entry.task === 'clear-jam') ||
+  (entry.kind === 'seen' && entry.symptom === 'no-extrusion');
+
+/** What the first look of a series found, and where it leads. */
+export function fanLooked(entry: Entry): Item[] {
+  if (entry.kind === 'seen' && entry.symptom === 'fan-stopped')
+    return [item('That explains the jams: no print before the hot-end fan is replaced.')];
+  return entry.kind === 'done' && entry.task === 'check-fans' && entry.finding === 'fine'
+    ? [
+        item(
+          'Then it is not the fan. Next, cold: the liner and the tube end; browned, pinched or with a gap, they catch the filament.',
+        ),
+      ]
+    : [];
+}

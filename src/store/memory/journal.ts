@@ -66,7 +66,7 @@ export function memoryJournal(table: EntryTable, undo: UndoLog, scope: Scope): J
     ofPerson: async (by, filter) => {
       const rows = open()
         .where('by', by)
-        .filter((row) => holdsAsOf(row, filter));
+        .filter(({ writtenAt }) => filter.writtenAsOf === undefined || writtenAt <= filter.writtenAsOf);
       return entriesOf(rows.toReversed().slice(0, filter.limit));
     },
     recent: async (filter) => {

@@ -36,7 +36,11 @@ const asOf = (instant: number | undefined): readonly Condition[] => [
 ];
 
 export function personHistory(session: Session, by: string, filter: PersonFilter): readonly Json[] {
-  return select(session, [['by = ?', by], ...asOf(filter.asOf)], 'position DESC', filter.limit);
+  const conditions: readonly Condition[] = [
+    ['by = ?', by],
+    ['written_at <= ?', filter.writtenAsOf],
+  ];
+  return select(session, conditions, 'position DESC', filter.limit);
 }
 
 export function recentHistory(session: Session, filter: HistoryFilter): readonly Json[] {

@@ -37,7 +37,7 @@ describe('why', () => {
   it('names the event that raised it, the interval’s source and when it was last done', () => {
     const feeder = owed.find(({ machine, task }) => machine === 'birch' && task === 'clean-feeder');
     expect(feeder && why(feeder, view)).toMatch(
-      /^raised by “[^”]+”; every .+ by common practice, no single source; stated for 1 September 2025 at [\d,.]+ h\.$/u,
+      /^raised by “[^”]+”, yesterday; every .+ by common practice; stated for 1 September 2025 at [\d,.]+ h\.$/u,
     );
   });
 });

@@ -23,6 +23,7 @@ export const ADD: OrderTopic = {
     { all: ['new-machine', 'machine-twin', 'call'] },
     { all: ['new-machine', 'have', 'call'], none: ['machine'] },
     { all: ['opens:add', 'machine-twin'], none: ['part', 'task'] },
+    { all: ['opens:add', 'new-machine'], none: ['part', 'task', 'machine', 'it'] },
   ],
   drops: ['unclear', 'done', 'swap', 'usage', 'meter', 'stock', 'up', 'symptom', 'load'],
   make(passage, { next }) {

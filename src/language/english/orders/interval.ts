@@ -10,7 +10,7 @@ export const INTERVAL: OrderTopic = {
     { all: ['every', 'span', 'task'], none: ['worked'] },
     { all: ['set-interval', 'span', 'task'] },
   ],
-  drops: ['unclear', 'done', 'defer', 'claim', 'usage'],
+  drops: ['unclear', 'done', 'swap', 'defer', 'claim', 'usage'],
   make({ scene, machines, tasks, facts }) {
     const spans = scene.values.filter((v) => v.value > 0);
     const hours = spans.find((v) => v.code === 'hours')?.value;

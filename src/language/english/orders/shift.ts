@@ -5,14 +5,17 @@ import type { OrderTopic } from './topic.ts';
 const personIn = ({ scene }: Passage): string | undefined =>
   scene.items.flatMap((item) => sense(item, 'person')?.code ?? [])[0];
 
+const UNSURE = ['question', 'negated', 'conditional', 'wished'] as const;
+
 /** "handing over: …", "over to you, Priya": with what is said after the colon as a note to the next shift. */
 export const HAND_OVER: OrderTopic = {
   kind: 'handOver',
   why: 'a shift ends; what it leaves is a note, whatever work it names',
-  never: ['question', 'negated', 'conditional', 'wished'],
   rows: [
-    { all: ['opens:handing-over'], any: ['colon', 'person', 'curt'], none: ['take-over'] },
-    { all: ['handing-over', 'person'], none: ['take-over', 'part', 'task'] },
+    // what stands behind the colon is for the next shift, in whatever mood: "don't start birch"
+    { all: ['opens:handing-over', 'colon'], none: ['take-over'] },
+    { all: ['opens:handing-over'], any: ['person', 'curt'], none: ['take-over', ...UNSURE] },
+    { all: ['handing-over', 'person'], none: ['take-over', 'part', 'task', ...UNSURE] },
   ],
   covers: ['ask', 'unclear'],
   make(passage) {
