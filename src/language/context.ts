@@ -3,7 +3,7 @@ import { isSafetySymptom } from '../maintenance/codes.ts';
 import { isInterrogative, readMood } from './mood.ts';
 import { type Heading, headingIn, LONGEST_HEADING } from './headings.ts';
 import { hasTag, isFn, type Item } from './item.ts';
-import { makeScene, type NounAt, type Scene } from './scene.ts';
+import { asserted, makeScene, type NounAt, type Scene, type VerbAt } from './scene.ts';
 
 /** Conditions and quotes hold to the end of their sentence; a question mark only for what asks. */
 function settleMoods(scenes: readonly Scene[]): Scene[] {
@@ -38,6 +38,26 @@ function promiseOn(scenes: readonly Scene[]): Scene[] {
       !isFn(scene.items[0], 'i', 'we', 'it', 'they', 'had-to');
     const { promised, planned } = goesOn ? before.mood : scene.mood;
     out.push(goesOn ? { ...scene, mood: { ...scene.mood, promised, planned } } : scene);
+  }
+  return out;
+}
+/** "rods I wipe first and then oil them": a deed told in the present goes on in the present. */
+function reportOn(scenes: readonly Scene[]): Scene[] {
+  const out: Scene[] = [];
+  for (const scene of scenes) {
+    const before = out.at(-1);
+    const at = isFn(scene.items[0], 'just', 'now', 'after') ? 1 : 0;
+    const goesOn =
+      before !== undefined &&
+      before.clause.sentence === scene.clause.sentence &&
+      /^(?:and|next|comma)$/u.test(scene.clause.joint) &&
+      before.verbs.some((verb) => verb.deed && verb.form === 'base' && CARE.has(verb.code)) &&
+      before.items.some((item) => isFn(item, 'i', 'we')) &&
+      asserted(before) &&
+      asserted(scene) &&
+      scene.verbs.some((verb) => verb.at === at && verb.form === 'base' && CARE.has(verb.code));
+    const told = (verb: VerbAt): VerbAt => (verb.at === at ? { ...verb, deed: true } : verb);
+    out.push(goesOn ? { ...scene, verbs: scene.verbs.map(told) } : scene);
   }
   return out;
 }
@@ -474,13 +494,9 @@ const remade = (scene: Scene, items: readonly Item[]): Scene => {
   return makeScene(clause, readMood(clause), scene.index, scene.named);
 };
 
-export const inContext = (scenes: readonly Scene[]): Scene[] =>
-  lendVerbs(
-    lendShelf(
-      lendNouns(
-        sameNut(
-          lendBack(wishOn(wishBack(promiseOn(askBack(underHeadings(settleMoods(sharePutOff(scenes)))))))),
-        ),
-      ),
-    ),
-  );
+/** In order: each may build on what those before it have settled. */
+const PASSES: readonly ((scenes: readonly Scene[]) => readonly Scene[])[] = [
+  sharePutOff, settleMoods, underHeadings, askBack, promiseOn, reportOn, wishBack, wishOn, lendBack, sameNut, lendNouns, lendShelf, lendVerbs,
+]; // prettier-ignore
+export const inContext = (scenes: readonly Scene[]): readonly Scene[] =>
+  PASSES.reduce((row, pass) => pass(row), scenes);

@@ -209,6 +209,17 @@ const HANDWORK: ReadonlySet<VerbClass> = new Set<VerbClass>([
   'clean', 'wipe', 'dust', 'oil', 'tighten', 'tension', 'level', 'square', 'swap', 'fit', 'remove', 'look', 'test', 'adjust', 'calibrate', 'trim',
   'clear', 'pull', 'dry', 'update', 'save', 'load', 'install', 'print', 'make', 'put', 'move', 'fix',
 ]); // prettier-ignore
+/** The words between two deeds were cut away: "I wipe the rods, then oil them". */
+const CUT_AWAY = 4;
+const goesOnFrom = (items: readonly Item[], at: number): boolean =>
+  (items[at]?.from ?? 0) - (items[at - 1]?.to ?? 0) >= CUT_AWAY &&
+  items
+    .slice(0, at)
+    .some(
+      (one, i) =>
+        isFn(items[i - 1], 'i', 'we') &&
+        one.senses.some((s) => s.tag === 'verb' && s.form === 'base' && HANDWORK.has(s.code)),
+    );
 /** What makes a present a habit or no report at all. */
 const HABIT =
   /^(?:helps|always|usually|normally|never|generally|typically|sometimes|often|every|each time|tend)$/u;
@@ -220,7 +231,7 @@ const HABIT =
 function presentReport(code: VerbClass, items: readonly Item[], at: number, named: boolean): boolean {
   if (!named || !HANDWORK.has(code)) return false;
   const subject = isFn(items[at - 1], 'just', 'now', 'too') ? items[at - 2] : items[at - 1];
-  if (!/^(?:i|we)$/u.test(subject?.text ?? '')) return false;
+  if (!/^(?:i|we)$/u.test(subject?.text ?? '') && !goesOnFrom(items, at)) return false;
   // "I lubricate it tonight" is to come
   if (items.some((one) => /^(?:tonight|later|soon|this evening|tomorrow)/u.test(one.text))) return false;
   return !items.some(

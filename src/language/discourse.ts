@@ -86,6 +86,19 @@ function rangeOf(from: string, to: string, book: NameBook): string[] {
 /** What every machine has: "gave every bed a wipe" is of them all. */
 const OF_EACH = /^(?:beds?|plates?|printers?|machines?|nozzles?|belts?|fans?|rods?|printer's)$/u;
 function allMeant(scene: Scene, explicit: boolean): boolean {
+  // "levelled all the beds"
+  const each = /^(?:beds|build plates|machines|printers|nozzles)$/u;
+  if (
+    !explicit &&
+    !scene.named &&
+    scene.verbs.some((verb) => verb.deed) &&
+    scene.items.some(
+      (item, at) =>
+        item.text === 'all' &&
+        each.test(scene.items[isFn(scene.items[at + 1], 'article') ? at + 2 : at + 1]?.text ?? ''),
+    )
+  )
+    return true;
   if (
     !explicit &&
     scene.verbs.some((verb) => verb.deed) &&

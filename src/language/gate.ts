@@ -69,7 +69,9 @@ const firmNoun = (scene: Scene): boolean =>
 function ofPrinters({ act, draft }: Placed, scene: Scene, message: readonly Scene[]): boolean {
   if (act.kind === 'undo' || act.kind === 'amend') return true;
   const machine = 'machine' in act ? act.machine : undefined;
-  if (machine === 'room') return !foreign(scene);
+  // "first aid kit restocked with plasters": what it holds is of no other trade
+  if (machine === 'room')
+    return !scene.items.some((item) => hasTag(item, 'foreign') && !hasTag(item, 'machine', 'thing'));
   if (foreign(scene) && !named(scene)) return false;
   if (!named(scene) && machine === undefined && isHeadedElsewhere(scene, message)) return false;
   if (act.kind !== 'stock' && !message.some(named) && isElsewhere(scene, message)) return false;

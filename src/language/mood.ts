@@ -69,6 +69,18 @@ const opensWith = (items: readonly Item[], ...starts: readonly string[]): boolea
   starts.some((start) => items[0]?.text.startsWith(start));
 const textOf = (items: readonly Item[]): string => items.map((item) => item.text).join(' ');
 
+/** "did elm's belts": what was done to the machine's own; "did elm's belts get done" asks. */
+const didOwned = (rest: readonly Item[]): boolean =>
+  isFn(rest[0], 'possessive') &&
+  hasTag(rest[1], 'part', 'thing') &&
+  rest
+    .slice(2)
+    .every(
+      (item) =>
+        hasTag(item, 'part', 'thing', 'date', 'machine', 'spec') ||
+        isFn(item, 'too', 'possessive', 'on', 'article', 'its', 'just', 'with', 'again'),
+    );
+
 export function isInterrogative(items: readonly Item[]): boolean {
   // "did the thing at the printer" tells
   if (opensWith(items, 'did') && /^did (?:the|that|this) (?:thing|usual|stuff)\b/u.test(textOf(items)))
@@ -106,11 +118,11 @@ export function isInterrogative(items: readonly Item[]): boolean {
     return true;
   // "do hardened nozzles last longer": a verb follows; "do belts elm" is a note.
   if (head === 'do' && hasTag(next, 'spec', 'part') && items.slice(at + 2).some((item) => hasTag(item, 'verb'))) return true; // prettier-ignore
-  // "and did maple's as well" goes on, it does not ask.
+  // "and did maple's as well" goes on, it does not ask; "did elm's belts and rods" tells.
   if (
     head === 'did' &&
     hasTag(next, 'machine') &&
-    items.slice(at + 2).every((item) => isFn(item, 'too', 'possessive'))
+    (items.slice(at + 2).every((item) => isFn(item, 'too', 'possessive')) || didOwned(items.slice(at + 2)))
   )
     return false;
   // "did hazel's belts" tells; "did hazel's belts get done" asks.

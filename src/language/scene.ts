@@ -206,14 +206,26 @@ function boreNoun(items: readonly Item[], nouns: NounAt[]): NounAt[] {
           ['fit', 'swap', 'install', 'put', 'look', 'load', 'arrive', 'buy', 'count', 'bin'].includes(s.code),
       ) || isFn(item, 'new'),
   );
-  if (!fits) return nouns;
+  if (!fits && !isExchange(items)) return nouns;
+  const hard = items.findIndex(
+    (item, i) => HARD.test(item.text) && /^ones?$/u.test(items[i + 1]?.text ?? ''),
+  );
+  if (hard >= 0) return [...nouns, { code: 'nozzle', part: 'nozzle', weak: false, at: hard }];
   const at = items.findIndex(
     (item, i) =>
-      /^(?:0[.,]\d{1,2}|1[.,][0-8])(?: mm)?$/u.test(item.text) &&
-      (!hasTag(items[i + 1], 'unit', 'thing') || items[i + 1]?.text === 'in'),
+      BORE.test(item.text) && (!hasTag(items[i + 1], 'unit', 'thing') || items[i + 1]?.text === 'in'),
   );
   return at >= 0 ? [...nouns, { code: 'nozzle', part: 'nozzle', weak: false, at }] : nouns;
 }
+
+/** Only nozzles are sold so. */
+const HARD = /^(?:hardened|hardened steel|ruby|brass|plated brass|tungsten)$/u;
+const BORE = /^(?:0[.,]\d{1,2}|1[.,][0-8])(?: mm)?$/u;
+/** "cedar: 0.4 -> 0.6 hardened". */
+const isExchange = (items: readonly Item[]): boolean =>
+  items.some(
+    (item, i) => BORE.test(item.text) && isFn(items[i + 1], 'to') && BORE.test(items[i + 2]?.text ?? ''),
+  ) && items.some((item) => hasTag(item, 'machine'));
 
 /** "the nozzle price", "the belt drawing": what is written or asked for a part is not the part. */
 const isOfPaper = (next: Item | undefined): boolean =>

@@ -1,12 +1,13 @@
 /** Deeds: a verb class in the past, and what it was done to. */
-import type { Finding } from '../../../maintenance/codes.ts';
-import { isFn, sensesOf } from '../../item.ts';
+import type { Finding, Task } from '../../../maintenance/codes.ts';
+import { hasTag, isFn, sensesOf } from '../../item.ts';
 import {
   asserted,
   deedOf,
   type Draft,
   draft,
   hasMachine,
+  type NounAt,
   objects,
   type Scene,
   someFn,
@@ -26,7 +27,11 @@ export function findingIn(scene: Scene): Finding | undefined {
   if (sensesOf(scene.items, 'symptom').length > 0) return 'bad';
   if (said.includes('watch')) return 'watch';
   if (said.includes('fine')) return 'fine';
-  return sensesOf(scene.items, 'complaint').length > 0 ? 'bad' : undefined;
+  // "checked for cracks, none"
+  const found = scene.items.some(
+    (item, at) => hasTag(item, 'complaint') && !isFn(scene.items[at - 1], 'for', 'no'),
+  );
+  return found ? 'bad' : undefined;
 }
 
 function toDraft(scene: Scene, named: Named): Draft {
@@ -177,10 +182,26 @@ const hasSwap = (scene: Scene): boolean =>
   deedOf(scene, 'swap', 'install') !== undefined &&
   objects(scene).some((noun) => noun.part !== undefined && noun.code !== 'filament');
 
+/** "first aid kit restocked with plasters", "the dryer's beads changed": whoever fills it up has looked. */
+function refilled(scene: Scene, noun: NounAt): Task | undefined {
+  const kit = /\b(?:kit|box|cabinet)\b/u.test(scene.items[noun.at]?.text ?? '');
+  const into = isFn(scene.items[noun.at - 1], 'in', 'to') || isFn(scene.items[noun.at - 2], 'in', 'to');
+  if (noun.code === 'safety-kit' && kit)
+    return deedOf(scene, 'arrive') !== undefined || (into && deedOf(scene, 'put', 'install', 'swap'))
+      ? 'check-safety-kit'
+      : undefined;
+  const beads = /\b(?:silica|silica gel|desiccant|beads)\b/u.test(scene.text);
+  return noun.code === 'dryer' && beads && deedOf(scene, 'swap', 'dry', 'install')
+    ? 'check-dryer'
+    : undefined;
+}
+
 /** "smoke detector beeps when you press it", "the extinguisher's gauge is in the green". */
 function roomWorks(scene: Scene): Draft[] {
   const noun = scene.nouns.find((one) => ROOM_THINGS.has(one.code));
   if (!noun) return [];
+  const filled = refilled(scene, noun);
+  if (filled !== undefined) return [toDraft(scene, { task: filled, noun, verb: 'clean' })];
   const works = scene.verbs.some((verb) => verb.code === 'work') || findingIn(scene) === 'fine';
   const task = TASKS_OF.look?.[noun.code];
   return works && task !== undefined ? [toDraft(scene, { task, noun, verb: 'look' })] : [];

@@ -102,6 +102,7 @@ function isNew(scene: Scene): boolean {
     scene.nouns.some((noun) => noun.at < turn)
   )
     return true;
+  if (nowHas(scene)) return true;
   const at = scene.items.findIndex((item) => isFn(item, 'new'));
   const until = scene.items.findIndex((item) => isFn(item, 'until'));
   if (
@@ -160,6 +161,26 @@ function isNew(scene: Scene): boolean {
   );
 }
 
+/** "cedar now wears a 0.6 hardened nozzle". */
+const nowHas = ({ items }: Scene): boolean =>
+  items.some(
+    (item, at) =>
+      hasTag(item, 'machine') &&
+      isFn(items[at + 1], 'now') &&
+      /^(?:has|wears|runs|sports|carries|got)$/u.test(items[at + 2]?.text ?? '') &&
+      items.slice(at + 3).some((one) => hasTag(one, 'spec')) &&
+      items.slice(at + 3).some((one) => hasTag(one, 'part')),
+  );
+/** "upgraded birch to a steel gear": what it was upgraded to went in. */
+const upgradedTo = (scene: Scene): VerbAt | undefined => {
+  const verb = deedOf(scene, 'update');
+  const to = scene.items.findIndex((item, at) => at > (verb?.at ?? -1) && isFn(item, 'to'));
+  const part = scene.nouns.some(
+    (noun) => noun.at > to && noun.part !== undefined && noun.code !== 'control-board',
+  );
+  return verb && to > 0 && part ? verb : undefined;
+};
+
 /** "a fresh nozzle went into cedar", "juniper received a new collet": the machine got it, and no shelf. */
 const entersMachine = (scene: Scene, verb: VerbAt): boolean =>
   (verb.code === 'run' &&
@@ -181,7 +202,8 @@ export function readSwap(scene: Scene, before?: Scene, next?: Scene): Draft[] {
     swapDone(scene) ??
     fitsPart(scene) ??
     putsTaken(scene, before) ??
-    usedIn(scene);
+    usedIn(scene) ??
+    upgradedTo(scene);
   if (!verb && !isNew(scene) && !opensNewParts(scene, next)) return [];
   const nouns = objects(scene).filter(
     (noun) =>

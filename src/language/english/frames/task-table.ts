@@ -58,7 +58,7 @@ export const TASKS_OF: Readonly<Partial<Record<VerbClass, Row>>> = {
   tighten: TIGHTEN,
   tension: { belt: 'tension-belts', 'x-belt': 'tension-belts', 'y-belt': 'tension-belts', 'tension-noun': 'tension-belts', 'belts-all': 'tension-belts', 'x-axis': 'tension-belts', 'y-axis': 'tension-belts', idler: 'tension-belts' },
   level: LEVEL,
-  square: { gantry: 'square-gantry', 'z-axis': 'square-gantry', frame: 'square-gantry', bed: 'level-bed', 'x-axis': 'square-gantry', 'tube-end': 'trim-tube', 'guide-tube': 'trim-tube', rail: 'square-gantry', machine: 'square-gantry' },
+  square: { motor: 'square-gantry', gantry: 'square-gantry', 'z-axis': 'square-gantry', frame: 'square-gantry', bed: 'level-bed', 'x-axis': 'square-gantry', 'tube-end': 'trim-tube', 'guide-tube': 'trim-tube', rail: 'square-gantry', machine: 'square-gantry' },
   look: CHECK,
   test: { ...CHECK, probe: 'check-probe', heater: 'test-protection', esteps: 'calibrate-feeder', 'filament-sensor': 'check-filament-path', fan: 'check-fans' },
   work: { 'smoke-detector': 'test-smoke-detector', guard: 'check-guards', protection: 'test-protection', extraction: 'check-extraction' },

@@ -125,11 +125,17 @@ function alone(codes: readonly VerbClass[], scene: Scene): Named[] {
     scene.items.some((item) => /^(?:un|de) ?(?:jam|clog|block)/u.test(item.text))
   )
     return [{ task: 'clear-jam', verb: 'clear' }];
+  if (codes.includes('update') && hasMachine(scene) && /\b(?:re ?)?flash(?:ed)?\b/u.test(scene.text))
+    return [{ task: 'update-firmware', verb: 'update' }];
   if (codes.includes('calibrate') && scene.items.some((item) => /^(?:pid|auto ?tune)/u.test(item.text)))
     return [{ task: 'tune-temperature', verb: 'calibrate' }];
   if (codes.includes('clean') && hasMachine(scene) && /\bbrush\b/u.test(scene.text))
     return [{ task: 'dust-off', verb: 'dust' }];
-  if (codes.includes('clean') && hasMachine(scene) && /\b(?:bottom|base|floor|drip tray)\b/u.test(scene.text))
+  if (
+    codes.includes('clean') &&
+    hasMachine(scene) &&
+    /\b(?:bottom|base|floor|drip tray)\b|^(?:i |just )?swept\b/u.test(scene.text)
+  )
     return [{ task: 'clear-debris', verb: 'clean' }];
   if (codes.includes('dust') && scene.nouns.length > 0 && !hasMachine(scene)) return [];
   if (codes.includes('tighten') && roundTheMachine(scene))

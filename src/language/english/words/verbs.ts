@@ -13,7 +13,7 @@ export const VERB_WORDS: Readonly<Record<VerbClass, string>> = {
   tighten:
     'tighten, retighten, re tighten, tighten up, tighten down, nip up, nip, snug, snug up, snug down, torque, torque up, threadlock, thread lock, cinch, cinch up, lock down, secure, screw down, loctite, pinch up, retorque, re torque, firm up, do up, spanner, allen key, hex key, wrench, screwdriver',
   tension:
-    'tension, retension, re tension, tauten, take up the slack, tension up, pluck, take up slack, tauten up, take in, tighten up the slack, pluck tune',
+    'bring to the same tension, bring to tension, bring up to tension, bring back to tension, set to the same tension, tension, retension, re tension, tauten, take up the slack, tension up, pluck, take up slack, tauten up, take in, tighten up the slack, pluck tune',
   level:
     'level, re level, relevel, tram, re tram, retram, level up, mesh, remesh, re mesh, level out, bed level',
   square:
@@ -35,7 +35,8 @@ export const VERB_WORDS: Readonly<Record<VerbClass, string>> = {
     'clear, clear out, empty, empty out, unjam, un jam, unblock, unclog, un clog, free, free up, clear up, declog, de clog, dislodge, unplug the nozzle, poke out, poke, push through, get it flowing, get it flowing again, get flowing again, get it going, drill out, dejam, de jam, sort the jam, burn out, de clogged, fish out, unstick, ream, ream out, shift the jam, got it feeding again, winkle out, tease out, evict, extract, get the flow back, purge through',
   pull: 'cold pull, atomic pull, hot pull, coldpull, nylon pull, cold pulls',
   dry: 'condition, dry, dry out, bake, dehydrate, redry, re dry, bake out, oven dry, pre dry, predry',
-  update: 'update, upgrade, flash, reflash, re flash, patch, bring up to date, bump to, flash up',
+  update:
+    'bring up to the latest, bring to the latest, update, upgrade, flash, reflash, re flash, patch, bring up to date, bump to, flash up',
   save: 'save, back up, backup, store to eeprom, store to memory, save to memory, write to memory, commit to memory, write to eeprom, export, saved off, archive, note down, stash, copy off, write down',
   run: 'run, manage, go into, clock, clock, run for, go for, print for, clock up, rack up, log up, notch up, crank out, churn for, churn out, grind out, put through, chew through, eat through, get through, go through, burn through, print off, run off, run through, do another, put in a shift, print away, pump out, knock out, munch through, use up, swallow, turn out, gobble, plough through, rattle off, pile on',
   print: 'print, reprint, 3d print, extrude',
