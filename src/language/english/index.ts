@@ -33,7 +33,7 @@ export interface Frame {
 /** The first that makes anything of the clause takes it whole. */
 export const WHOLE_FRAMES: readonly Frame[] = [
   { name: 'ask', why: 'a question writes nothing, whatever deeds it names', read: (scene, _, { earlier, after, today }) => (headsFigures(scene, after) ? [] : readAsk(scene, earlier, today)) },
-  { name: 'defer', why: 'names deeds that are put off', read: (scene, _, { before, earlier, today }) => readDefer(scene, today, before, earlier) },
+  { name: 'defer', why: 'names deeds that are put off', read: (scene, _, { earlier, after, today }) => readDefer(scene, { today, earlier, after }) },
   { name: 'claim', why: 'names deeds to come', read: (scene) => readClaim(scene) },
   { name: 'tripped', why: 'before a power cut, which comes from outside', read: (scene) => readTripped(scene) },
   { name: 'gone', why: 'names a trouble that is over', read: (scene, seen, { before }) => readGone(scene, seen, before) },

@@ -228,6 +228,10 @@ export function correctionOf(items: readonly Item[], today: LocalDate): Change |
     items.filter((item) => !wrong.has(item) && !isMark(item)),
     today,
   );
+  // "alder's fans not today, tomorrow" puts a task off
+  const putsOff =
+    set.on !== undefined && set.on > today && items.some((item) => hasTag(item, 'part', 'thing'));
+  if (putsOff && [...signals].every((one) => one === 'contrast')) return undefined;
   return Object.keys(set).length === 0 ? undefined : set;
 }
 /** "meant to grease the screw today": what was to be done, and no other word for what was. */

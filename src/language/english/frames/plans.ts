@@ -18,6 +18,8 @@ import { type Named, taskPlanned } from './tasks.ts';
 /** "till after the show on the 20th": behind "until" the last day said is meant. */
 function dayIn(scene: Scene): SenseOf<'date'> | undefined {
   const until = scene.items.findIndex((item) => isFn(item, 'until'));
+  // "not today, friday instead"
+  if (someFn(scene, 'instead')) return sense(scene.items.findLast((one) => hasTag(one, 'date')), 'date'); // prettier-ignore
   const item =
     until < 0
       ? scene.items.find((one) => hasTag(one, 'date'))
@@ -118,13 +120,37 @@ function isPushedIn({ items }: Scene, from: number): boolean {
     );
 }
 
-export function readDefer(
-  scene: Scene,
-  today: LocalDate,
-  before?: Scene,
-  earlier: readonly Scene[] = before ? [before] : [],
-): Draft[] {
+interface Beside {
+  readonly today: LocalDate;
+  /** The few clauses before, the nearest last. */
+  readonly earlier: readonly Scene[];
+  readonly after: Scene | undefined;
+}
+
+/** "not doing cedar's rods today, friday instead", "no time for its levelling, monday will do": the day stands alone behind. */
+const isDayAlone = (scene: Scene | undefined): scene is Scene =>
+  scene !== undefined &&
+  scene.items.some((item) => hasTag(item, 'date')) &&
+  scene.items.every(
+    (item) =>
+      hasTag(item, 'date') ||
+      isFn(item, 'instead', 'will', 'do', 'on', 'be', 'just', 'maybe') ||
+      /^(?:then|do|fine|okay|ok|works|enough|will do|is fine|rather)$/u.test(item.text),
+  );
+function spanFor(scene: Scene, shared: boolean, { today, earlier, after }: Beside): ReturnType<typeof when> {
+  const before = earlier.at(-1);
+  if (shared && before) return when(before, today);
+  const own = when(scene, today);
+  const waits = Object.keys(own).length === 0 && putOff(scene).waits;
+  return waits && isDayAlone(after) && after.clause.sentence === scene.clause.sentence
+    ? when(after, today)
+    : own;
+}
+
+export function readDefer(scene: Scene, beside: Beside): Draft[] {
   const { mood } = scene;
+  const { earlier } = beside;
+  const before = earlier.at(-1);
   if (mood.conditional || mood.reported || (mood.question && !mood.requested)) return [];
   const { firm, waits, enough, whole } = putOff(scene);
   const trouble = scene.items.some(
@@ -136,9 +162,9 @@ export function readDefer(
   if (trouble) return [];
   const shared =
     isFn(scene.items[0], 'too') && /^(?:and )?so (?:can|could|may)$/u.test(scene.items[0]?.text ?? '');
-  const span = shared && before ? when(before, today) : when(scene, today);
+  const span = spanFor(scene, shared, beside);
   const timed = Object.keys(span).length > 0;
-  if (!firm && !(timed && (waits || endsInDay(scene) || shared)) && !enough) return [];
+  if (!firm && !(timed && (waits || endsInDay(scene) || addsDays(scene) || shared)) && !enough) return [];
   // "…, and so can birch's": of the same task, which the place gives
   if (shared && taskPlanned(scene).length === 0) return [];
   if (mood.promised && !firm) return [];
@@ -164,14 +190,36 @@ export function readDefer(
     ),
   );
 }
-/** "tube trim birch: to Friday": a care and the day that it goes to, and nothing told as done. */
-const endsInDay = (scene: Scene): boolean =>
-  hasTag(scene.items.at(-1), 'date') &&
-  isFn(scene.items.at(-2), 'to', 'until') &&
-  !hasTag(scene.items.at(-3), 'date', 'value') &&
-  !someFn(scene, 'from', 'be', 'have', 'i', 'we') &&
-  scene.verbs.every((verb) => !verb.deed && verb.form === 'base') &&
-  scene.values.length === 0;
+/** "tube trim birch: to Friday", "cedar's rods: friday instead": a care and the day that it goes to, and nothing told as done. */
+function endsInDay(scene: Scene): boolean {
+  const { items } = scene;
+  const instead = isFn(items.at(-1), 'instead');
+  const at = items.length - (instead ? 2 : 1);
+  return (
+    hasTag(items[at], 'date') &&
+    (instead || isFn(items[at - 1], 'to', 'until')) &&
+    !hasTag(items[at - 2], 'date', 'value') &&
+    !someFn(scene, 'from', 'i', 'we') &&
+    !isBeing(scene) &&
+    scene.verbs.every((verb) => !verb.deed && (verb.form === 'base' || verb.form === 'ing')) &&
+    scene.values.length === 0
+  );
+}
+/** "another week for hazel's belts". */
+const addsDays = (scene: Scene): boolean =>
+  scene.nouns.length > 0 &&
+  scene.verbs.every((verb) => !verb.deed) &&
+  !someFn(scene, 'since', 'every') &&
+  !isBeing(scene) &&
+  scene.values.some(
+    (value) =>
+      value.code === 'days' &&
+      value.at === 0 &&
+      /^another\b/u.test(scene.items[0]?.text ?? '') &&
+      isFn(scene.items[1], 'for'),
+  );
+const isBeing = (scene: Scene): boolean =>
+  scene.items.some((item) => isFn(item, 'be', 'have') && item.text !== "'s");
 /** "push the oil on alder": what is put off is the oiling; "oil" alone is oil for the rods. */
 const oiling = (scene: Scene): Named[] =>
   scene.items.some((item) => /^(?:oil|oiling|lube|lubing|lubrication|lubricating)$/u.test(item.text)) &&

@@ -124,7 +124,9 @@ function elsewhere(scene: Scene, before: Scene | undefined): boolean {
         // "320 g of petg in 1 h 45": two figures of one run.
         !(item.text === 'in' && valueOf(scene, 'grams', 'metres') !== undefined) &&
         !(item.text === 'after' && i === 0 && hasMachine(scene) && goesOn(scene, before)) &&
-        scene.values.some((v) => v.at === i + 1 && v.code === 'hours') &&
+        scene.values.some(
+          (v) => v.at === (isFn(scene.items[i + 1], 'another') ? i + 2 : i + 1) && v.code === 'hours',
+        ) &&
         item.text !== 'on',
     )
   );

@@ -14,6 +14,9 @@ export const WAITING_PHRASES =
 /** Two words with others between them: "give the belts another 50 h", "put the rods to Friday". */
 export const APART: readonly (readonly [first: string, second: string])[] = [
   ['give, gives, gave, giving', 'another'],
+  ['let, lets, letting', 'wait, be, lie, ride, slide'],
+  ['not today, not now, not this week, not doing', 'instead'],
+  ['in', 'another'],
   ['another', 'before'],
   ['put, puts, putting', 'back, off, on the, to'],
 ];
