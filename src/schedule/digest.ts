@@ -42,7 +42,8 @@ export function nextDigest(times: DigestTimes, calendar: LocalCalendar, now: Ins
   const today = dayOfDate(calendar.dateOf(now));
   for (let day = today; day < today + A_YEAR; day += 1) {
     const at = calendar.at(day, minuteOf(times.digestAt));
-    if (at > now && isWorkingDay(day, times)) return at;
+    // a day that was skipped whole, at the date line, has no morning of its own
+    if (at > now && calendar.dayOf(at) === day && isWorkingDay(day, times)) return at;
   }
   return undefined;
 }

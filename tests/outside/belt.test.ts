@@ -17,7 +17,7 @@ const close = (found: number, expected: number, relative: number): void => {
   expect(Math.abs(found / expected - 1), `${found} against ${expected}`).toBeLessThanOrEqual(relative);
 };
 
-describe('belt tension', () => {
+describe('L-O1 to L-O3: belt tension', () => {
   it.each([
     [0.0084, 100, 110, 4.0656],
     [0.0084, 150, 80, 4.8384],
@@ -39,7 +39,7 @@ describe('belt tension', () => {
   });
 });
 
-describe('steps per mm (arithmetic: steps a turn over travel a turn)', () => {
+describe('E-O2: steps per mm (arithmetic: steps a turn over travel a turn)', () => {
   it.each([
     [200, 2, 16, 100],
     [200, 2, 20, 80],

@@ -18,7 +18,7 @@ const close = (found: number, expected: number, relative = 1e-10): void => {
   expect(Math.abs(found / expected - 1), `${found} against ${expected}`).toBeLessThanOrEqual(relative);
 };
 
-describe('density', () => {
+describe('F-O1: density', () => {
   it('is that of the data sheets, or within their range', () => {
     expect(FILAMENT_DENSITY.pla.gPerCm3).toBe(1.24);
     expect(FILAMENT_DENSITY.abs.gPerCm3).toBe(1.04);
@@ -37,7 +37,7 @@ describe('density', () => {
   });
 });
 
-describe('length and mass', () => {
+describe('F-O2: length and mass', () => {
   it.each([
     ['pla', 1.75, 335.2836194167644],
     ['petg', 1.75, 327.3635339187306],
@@ -58,7 +58,7 @@ describe('length and mass', () => {
   });
 });
 
-describe('a filament off its diameter', () => {
+describe('F-O3: a filament off its diameter', () => {
   it.each([
     [1.75, 0.02, 0.02298775510204054],
     [1.75, -0.02, -0.022726530612244944],
@@ -71,7 +71,7 @@ describe('a filament off its diameter', () => {
   });
 });
 
-describe('volumetric flow', () => {
+describe('F-O4: volumetric flow', () => {
   const line = { widthMm: 0.45, heightMm: 0.2, speedMmS: 50 };
 
   it('of a 0.45 x 0.2 mm line at 50 mm/s is 4.5 mm³/s as a rectangle and 4.0708 rounded', () => {

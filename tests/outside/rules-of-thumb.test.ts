@@ -1,15 +1,18 @@
 /**
- * What people who keep such machines say, held against the default rules.
+ * What people who keep such machines say, held against the default rules (reference R-O1 to R-O4).
  * Source of every check: common practice, no source; the nozzle's also a maker's test cited second-hand
  * ("heavy wear of a 0.4 mm brass nozzle after 250 g of carbon filled filament").
  */
 import { describe, expect, it } from 'vitest';
+import { CAUTION_LINES } from '../../src/maintenance/cautions/keys.ts';
 import { hotLimit } from '../../src/maintenance/cautions/hotLimit.ts';
-import { doseOf } from '../../src/maintenance/care/dose.ts';
+import { DOSE_SETTINGS, doseOf } from '../../src/maintenance/care/dose.ts';
 import { ruleOf, rulesFor } from '../../src/maintenance/care/index.ts';
+import { HOT_FOR_PTFE, SOFTENS_FROM_C } from '../../src/maintenance/care/materials.ts';
 import { termsOf } from '../../src/maintenance/care/rule.ts';
 import type { Term } from '../../src/maintenance/care/rule.ts';
 import type { Task } from '../../src/maintenance/codes.ts';
+import { howTo } from '../../src/maintenance/how/howTo.ts';
 import { kitFor } from '../../src/maintenance/how/kit.ts';
 import { SUPPLIES } from '../../src/maintenance/how/tools.ts';
 import type { Build } from '../../src/maintenance/machine.ts';
@@ -23,7 +26,29 @@ const every = (task: Task, build: Build): readonly Term[] =>
 const interval = (task: Task, build: Build, trigger: Term['trigger']): number | undefined =>
   every(task, build).find((term) => term.trigger === trigger)?.interval;
 
-describe('nozzles (common practice, no source)', () => {
+const stepsOf = (task: Task, build: Build): string => {
+  const answer = howTo(task, build);
+  return answer.kind === 'steps' ? answer.steps.map(({ text }) => text).join('\n') : '';
+};
+
+describe('R-O1: nozzles (common practice, no source)', () => {
+  it('wear in the order brass, plated, hardened, carbide and gem', () => {
+    const { brass, plated, hardened, carbide, gem } = DOSE_SETTINGS.resistance;
+    expect(brass).toBeLessThan(plated);
+    expect(plated).toBeLessThan(hardened);
+    expect(hardened).toBeLessThan(carbide);
+    expect(carbide).toBe(gem);
+  });
+  it('get shorter as they wear, and so does a new one’s first layer change: it is checked after each swap', () => {
+    const raised = ruleOf('check-first-layer').raisedBy.map(({ when }) => when);
+    expect(raised).toContainEqual({ swapped: 'nozzle' });
+    expect(stepsOf('check-nozzle', BUILDS.alder)).toMatch(/tip: flat ring all round, not rounded/u);
+  });
+  it('of brass are looked at by the time that heavy wear was reported, others later', () => {
+    const grams = (build: Build) => every('check-nozzle', build).find((term) => 'gramsOf' in term)?.interval;
+    expect(grams(BUILDS.alder)).toBe(250);
+    expect(grams(BUILDS.cedar)).toBe(500);
+  });
   it('1 kg of carbon filled nylon uses up three to four brass 0.4 nozzles', () => {
     const dose = doseOf('nozzle', { material: 'brass', boreMm: 0.4 }, 'nylon-cf', 1000);
     expect(dose).toBeGreaterThan(3);
@@ -83,7 +108,7 @@ describe('looks and cleaning (common practice, no source)', () => {
   });
 });
 
-describe('lubricants (common practice; dry plastic bushings: their makers say so)', () => {
+describe('R-O4: lubricants (common practice; dry plastic bushings: their makers say so)', () => {
   const used = (task: Task, build: Build) => kitFor(task, build).supplies.map((of) => SUPPLIES[of].item);
   it('wheels take none', () => {
     expect(used('check-wheels', BUILDS.birch)).not.toContain('oil');
@@ -106,12 +131,74 @@ describe('lubricants (common practice; dry plastic bushings: their makers say so
   });
 });
 
-describe('PTFE (general notes on it: 260 °C in continuous use, fume fever from 300 °C; the 240 °C are common practice)', () => {
+describe('R-O4: a lubricant may attack plastic', () => {
+  it('so that none goes on plastic parts, and a plastic nut gets only what its maker names', () => {
+    expect(stepsOf('lubricate-rods', BUILDS.alder)).toMatch(/none on .*plastic parts: oil can crack them/u);
+    expect(ruleOf('clean-screw').note).toMatch(/can degrade the plastic.*unless the nut's maker names one/u);
+  });
+  it('and screws get PTFE or lithium grease as a thin film', () => {
+    expect(SUPPLIES['screw-grease'].text).toBe('PTFE or lithium grease');
+    expect(stepsOf('grease-screw', BUILDS.alder)).toMatch(/thin film of PTFE or lithium grease/u);
+  });
+});
+
+describe('R-O3: printed brackets (data sheets: PLA softens at 55 to 60 °C, PETG at 75 to 85)', () => {
+  /** From data sheets; ABS, ASA and PC from memory of them. Loaded brackets stay 15 to 20 °C below. */
+  const SOFTENS = { pla: [55, 60], petg: [75, 85], abs: [100, 105], asa: [95, 105], pc: [110, 150] } as const;
+  const bracketsOf = (material: keyof typeof SOFTENS, more: Partial<Build> = {}): number | undefined =>
+    interval('check-printed-parts', { printedParts: { material }, ...more }, 'days');
+
+  it.each(Object.entries(SOFTENS))(
+    '%s softens within %j °C by the project’s own table',
+    (material, [from, to]) => {
+      expect(SOFTENS_FROM_C[material]).toBeGreaterThanOrEqual(from);
+      expect(SOFTENS_FROM_C[material]).toBeLessThanOrEqual(to);
+    },
+  );
+  it('of PLA are looked at monthly in an open machine, of the others every three months', () => {
+    const days = (Object.keys(SOFTENS) as (keyof typeof SOFTENS)[]).map((of) => bracketsOf(of));
+    expect(days).toEqual([30, 90, 90, 90, 90]);
+  });
+  it('are looked at monthly of whatever plastic, near heat or in a closed machine', () => {
+    for (const material of Object.keys(SOFTENS) as (keyof typeof SOFTENS)[]) {
+      expect(bracketsOf(material, { enclosed: true })).toBe(30);
+      expect(bracketsOf(material, { printedParts: { material, nearHeat: true } })).toBe(30);
+    }
+  });
+});
+
+describe('R-O2: PTFE (general notes on it: 260 °C in continuous use, fume fever from 300 °C; the 240 °C are common practice)', () => {
   it('a lined hot end stays below the limit that is printed for it, one of which nothing is stated too', () => {
     for (const build of [{ hotEnd: 'lined' }, { hotEnd: 'lined', hotEndMaxC: 300 }, {}] as const) {
       const { limitC = Infinity } = hotLimit(build);
       expect(limitC).toBeLessThan(260);
       expect(limitC).toBe(240);
     }
+  });
+  it('kills birds with its fumes, and the fumes’ own line says so', () =>
+    expect(CAUTION_LINES.FUME).toMatch(/PTFE.*kill birds: air the room/u));
+  it('ages faster above 230 °C: a tube or liner is replaced in half the time, not below', () => {
+    expect(HOT_FOR_PTFE).toEqual(expect.arrayContaining(['petg', 'abs', 'pc']));
+    expect(HOT_FOR_PTFE).not.toContain('pla');
+    expect(HOT_FOR_PTFE).not.toContain('tpu');
+    expect(ruleOf('replace-liner').faster?.every).toEqual([{ trigger: 'days', interval: 180 }]);
+  });
+});
+
+describe('what a burning smell never raises', () => {
+  it('is a filter', () => {
+    const smelt = recordOf('elm', BUILDS.elm, {
+      swapped: { filter: '2026-02-20' },
+      seen: { 'burning-smell': ['2026-03-10'] },
+    });
+    expect(dueRow(smelt, 'replace-filter', contextOn())?.state).toBe('fine');
+    expect(dueRow(smelt, 'check-wiring', contextOn())).toMatchObject({ trigger: 'raised', class: 'safety' });
+  });
+  it('but a smell of plastic does, where there is carbon', () => {
+    const smelt = recordOf('elm', BUILDS.elm, {
+      swapped: { filter: '2026-02-20' },
+      seen: { 'plastic-smell': ['2026-03-10'] },
+    });
+    expect(dueRow(smelt, 'replace-filter', contextOn())?.trigger).toBe('raised');
   });
 });

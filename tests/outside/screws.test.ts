@@ -33,7 +33,7 @@ const nine = points(
 ); // prettier-ignore
 const corners = [{ x: 10, y: 10 }, { x: 210, y: 10 }, { x: 210, y: 210 }, { x: 10, y: 210 }]; // prettier-ignore
 
-describe('ISO coarse pitch', () => {
+describe('Z-O1: ISO coarse pitch', () => {
   it('is that of the published table', () => {
     expect(COARSE_PITCH_MM).toEqual({
       'M1.6': 0.35, M2: 0.4, 'M2.5': 0.45, M3: 0.5, M4: 0.7, M5: 0.8, M6: 1.0, M8: 1.25, M10: 1.5, M12: 1.75,
@@ -41,7 +41,7 @@ describe('ISO coarse pitch', () => {
   });
 });
 
-describe('the plane of nine heights', () => {
+describe('Z-O2: the plane of nine heights', () => {
   it('has the slopes, the height and the remainder that numpy and R give', () => {
     const { a, b, c, rms } = valueOf(fitBedPlane(nine));
     near([a, b, c], [-0.0008518518518518283, -0.00046296296296298705, 0.13907407407407418], 1e-9);
@@ -82,7 +82,7 @@ describe('the plane of nine heights', () => {
   });
 });
 
-describe('three points', () => {
+describe('Z-O3 and Z-O4: three points', () => {
   const three = points([50, 50, 0.08], [250, 50, -0.06], [150, 250, 0.02]);
 
   it('lie exactly on their plane', () => {

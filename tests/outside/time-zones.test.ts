@@ -1,10 +1,11 @@
 /**
- * Local wall times against the IANA time zone database.
+ * Local wall times against the IANA time zone database (reference D-O1 to D-O3, exact).
  * Source: computed with Python zoneinfo (tzdata 2025b) and, independently, Node 20.20.2 Intl (2025c, ICU 78.2);
  * both agree on every row. An empty list is a gap, two instants are an overlap.
  */
 import { describe, expect, it } from 'vitest';
-import { dayOfDate, openCalendar } from '../../src/maintenance/calendar.ts';
+import { dateOfDay, dayOfDate, openCalendar } from '../../src/maintenance/calendar.ts';
+import { nextDigest, owedDigest } from '../../src/schedule/digest.ts';
 
 const WALL_TIMES: readonly (readonly [zone: string, local: string, utc: readonly string[]])[] = [
   ['America/New_York', '2026-03-07 07:30', ['2026-03-07T12:30:00.000Z']],
@@ -46,7 +47,7 @@ const split = (local: string): { date: string; minute: number } => {
 const EXISTING = WALL_TIMES.filter(([, , utc]) => utc.length > 0);
 const SKIPPED = WALL_TIMES.filter(([, , utc]) => utc.length === 0);
 
-describe.each(EXISTING)('%s at %s', (zone, local, utc) => {
+describe.each(EXISTING)('D-O1: %s at %s', (zone, local, utc) => {
   const calendar = openCalendar(zone);
   const { date, minute } = split(local);
 
@@ -62,7 +63,7 @@ describe.each(EXISTING)('%s at %s', (zone, local, utc) => {
   });
 });
 
-describe.each(SKIPPED)('%s at %s', (zone, local) => {
+describe.each(SKIPPED)('D-O1: %s at %s', (zone, local) => {
   // common practice, no source: a time that is skipped is due at the first instant after it
   it('does not exist, and is put to the first instant after the gap', () => {
     const calendar = openCalendar(zone);
@@ -76,7 +77,7 @@ describe.each(SKIPPED)('%s at %s', (zone, local) => {
 });
 
 describe('a digest at 07:30', () => {
-  // source: scan of all area/city zones from 1970 to 2037, tzdata 2025b
+  // D-O2, source: scan of all area/city zones from 1970 to 2037, tzdata 2025b
   it.each([
     ['Pacific/Apia', '2011-12-30'],
     ['Pacific/Fakaofo', '2011-12-30'],
@@ -97,7 +98,7 @@ describe('a digest at 07:30', () => {
     expect(calendar.at(day, 7 * 60 + 30) - calendar.at(day, 4 * 60)).toBe(30 * 60_000);
   });
 
-  // source: from the wall times above
+  // D-O3, source: from the wall times above
   it.each([
     ['America/New_York', '2026-03-07', '2026-03-08', 23],
     ['America/New_York', '2026-10-31', '2026-11-01', 25],
@@ -132,4 +133,43 @@ describe('digest days through every change of the clock above', () => {
       }
     },
   );
+});
+
+describe('the digest’s own clock through every change above', () => {
+  const EVERY_DAY = { workingDays: [0, 1, 2, 3, 4, 5, 6], holidays: [] };
+  const QUARTER = 15 * 60_000;
+  const around = [...new Set(WALL_TIMES.map(([zone, local]) => `${zone} ${local.slice(0, 10)}`))].map(
+    (each) => each.split(' ') as [string, string],
+  );
+
+  // 07:30 as most have it; the others lie in the gaps and overlaps of the table, or at its midnights
+  it.each(['07:30', '00:00', '01:30', '01:45', '02:15', '02:30', '06:30', '23:30'])(
+    'posts at %s once for each date that there was, in order',
+    (digestAt) => {
+      for (const [zone, date] of around) {
+        const calendar = openCalendar(zone);
+        const middle = dayOfDate(date);
+        const [from, to] = [calendar.at(middle - 4, 0), calendar.at(middle + 5, 0)];
+        const owed: string[] = [];
+        for (let now = from; now < to; now += QUARTER) {
+          const day = owedDigest({ ...EVERY_DAY, digestAt }, calendar, now);
+          if (day !== undefined && owed.at(-1) !== day) owed.push(day);
+        }
+        const dates = Array.from({ length: 9 }, (_, i) => dateOfDay(middle - 4 + i));
+        const there = dates.filter((each) => !(zone === 'Pacific/Apia' && each === '2011-12-30'));
+        expect([zone, date, owed]).toEqual([zone, date, there]);
+      }
+    },
+  );
+  it('at 07:30 comes at the instant of the table, and the next one after it at that of the next day', () => {
+    for (const [zone, local, utc] of EXISTING.filter(([, at]) => at.endsWith('07:30'))) {
+      const calendar = openCalendar(zone);
+      const at = Date.parse(utc[0] ?? '');
+      const times = { ...EVERY_DAY, digestAt: '07:30' };
+      expect(owedDigest(times, calendar, at)).toBe(local.slice(0, 10));
+      expect(owedDigest(times, calendar, at - 1)).toBeUndefined();
+      expect(nextDigest(times, calendar, at - 1)).toBe(at);
+      expect(nextDigest(times, calendar, at)).toBeGreaterThan(at + 20 * 3_600_000);
+    }
+  });
 });

@@ -1,5 +1,6 @@
 /** What a build has, as far as it is stated. A feature that is not stated is not there to plan work on. */
 import type { Build } from '../machine.ts';
+import { creepsInTheOpen } from './materials.ts';
 import type { Applies, RuleFacts } from './rule.ts';
 
 export const when = (holds: boolean): Applies => (holds ? 'yes' : 'no');
@@ -35,7 +36,7 @@ export const softNozzle = (material: string | undefined): boolean =>
 export function creepsEarly(build: Build): boolean {
   if (build.printedParts === undefined || build.printedParts === 'none') return false;
   const { material, nearHeat } = build.printedParts;
-  return material.startsWith('pla') || nearHeat === true || build.enclosed === true;
+  return creepsInTheOpen(material) || nearHeat === true || build.enclosed === true;
 }
 
 /** The most that one trim takes off; common practice says 2 to 5 mm. */

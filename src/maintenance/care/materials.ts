@@ -58,3 +58,26 @@ export const FILLED_WOOD_OR_SOFT = where((m) => m.includes('-') || m === 'tpu');
 export const FUMING = where((m) => /^(abs|asa|nylon|pc)/u.test(m));
 /** What takes up water from the air and prints badly for it. */
 export const THIRSTY = where((m) => /^(nylon|pc|tpu|petg)/u.test(m));
+
+/**
+ * From where a plain filament softens (glass transition), °C, the lower end of what data sheets give: PLA 55 to 60 and
+ * PETG 75 to 85 as printed there, ABS 100, ASA 95 and PC 110 as remembered of them (reference R-O3). Filled ones soften
+ * like their plastic. Nylon and TPU have none here: brackets of them bend before they creep.
+ */
+export const SOFTENS_FROM_C: Readonly<Record<string, number>> = {
+  pla: 55,
+  petg: 75,
+  abs: 100,
+  asa: 95,
+  pc: 110,
+};
+/** A bracket under load creeps before it softens: it is kept 15 to 20 °C below (common practice). */
+const CREEP_MARGIN_C = 20;
+/** What a bracket beside motors and a warm bed gets to in an open machine, our own estimate. */
+const BESIDE_MOTORS_C = 45;
+
+/** Does a printed part of it creep even in an open machine and away from the hot end? */
+export function creepsInTheOpen(material: Material): boolean {
+  const softens = SOFTENS_FROM_C[material.replace(/-.*$/u, '')];
+  return softens !== undefined && softens - CREEP_MARGIN_C < BESIDE_MOTORS_C;
+}

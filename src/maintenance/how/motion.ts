@@ -54,7 +54,7 @@ export const MOTION = {
         'Axis to its near end, a drop of light oil or a trace of light grease on each rod; to the far end, again.',
       ),
       step(
-        'Move it end to end ten times, then wipe off what stands on the rod; none on belts, wheels or plate.',
+        'Move it end to end ten times, wipe off the rest; none on belts, wheels, plate or plastic parts: oil can crack them.',
       ),
     ],
     good: 'A thin clear film, quiet and even by hand from end to end.',
