@@ -42,8 +42,20 @@ function jointOf(items: readonly Item[], at: number, opens: boolean): Joint | un
     return 'because';
   const word = sense(item, 'joint');
   if (word && (word.code === 'because' || word.code === 'so') && opens) return undefined;
+  // "what makes it so loud": how much, and nothing follows from it
+  if (item.text === 'so' && hasTag(items[at + 1], 'complaint') && endsThere(items[at + 2])) return undefined;
+  // "between nozzle and plate"
+  if (word?.code === 'and' && isBetween(items, at)) return undefined;
   return word && !hasTag(item, 'machine', 'value', 'date', 'complaint') ? word.code : undefined;
 }
+
+const endsThere = (item: Item | undefined): boolean =>
+  item === undefined ||
+  Object.hasOwn(MARKS, item.text) ||
+  isFn(item, 'with', 'on', 'in', 'at', 'now', 'again', 'just');
+/** The "and" of "between … and …", a few words behind it. */
+const isBetween = (items: readonly Item[], at: number): boolean =>
+  items.slice(Math.max(0, at - 4), at).some((item) => item.text === 'between');
 
 /** "12 pcs., 3 btl.": shortened words of a list. */
 const SHORTENED = /^(?:pcs?|approx|incl|ca|btls?|nrs?|resp|ea|fil|corr)$/u;

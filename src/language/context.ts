@@ -20,7 +20,9 @@ function settleMoods(scenes: readonly Scene[]): Scene[] {
     conditional ||= scene.mood.conditional;
     reported ||= scene.mood.reported || /\b(?:was|were|is|'s|'m|be)(?: all| just)? like$/u.test(scene.text);
     const question =
-      scene.mood.question && (asking < 0 ? !isFelt(scene) : i >= asking || isInterrogative(scene.items));
+      goesOnAsking(scenes, i) ||
+      isTopicOf(scene, scenes[i + 1]) ||
+      (scene.mood.question && (asking < 0 ? !isFelt(scene) : i >= asking || isInterrogative(scene.items)));
     return { ...scene, mood: { ...scene.mood, question, conditional, reported } };
   });
 }
@@ -68,6 +70,36 @@ function opensWithDeed(scene: Scene, before: Scene): boolean {
   const participle = (verb: { form: string }): boolean => verb.form === 'past' || verb.form === 'both';
   return verbs.some(participle) && before.verbs.some(participle) && scene.clause.joint === 'and';
 }
+/** "what makes it thick one side and thin the other": the second half has nobody of its own. */
+function goesOnAsking(scenes: readonly Scene[], at: number): boolean {
+  const [before, scene] = [scenes[at - 1], scenes[at]];
+  return (
+    before !== undefined &&
+    scene !== undefined &&
+    scene.clause.joint === 'and' &&
+    scene.clause.sentence === before.clause.sentence &&
+    before.mood.question &&
+    isInterrogative(before.items) &&
+    scene.items.length <= 5 &&
+    !scene.machine &&
+    scene.nouns.every((noun) => noun.part === undefined) &&
+    scene.verbs.every((verb) => verb.form === 'base') &&
+    hasTag(scene.items[0], 'complaint') &&
+    !scene.items.some((item) => isFn(item, 'be', 'have', 'i', 'we', 'it'))
+  );
+}
+/** "rowan stringing: better or worse than last month": what is asked about, and not told. */
+const isTopicOf = (scene: Scene, next: Scene | undefined): boolean =>
+  next !== undefined &&
+  (next.clause.joint === 'colon' || next.clause.joint === 'dash') &&
+  next.clause.sentence === scene.clause.sentence &&
+  next.mood.question &&
+  scene.items.length <= 4 &&
+  scene.items.some((item) => hasTag(item, 'symptom')) &&
+  scene.items.every(
+    (item) => hasTag(item, 'machine', 'symptom') || isFn(item, 'on', 'of', 'in', 'possessive', 'article'),
+  ) &&
+  !scene.items.some((item) => item.senses.some((s) => s.tag === 'symptom' && isSafetySymptom(s.code)));
 /** "as I touched its frame it gave me a tickle, like a fence??": felt, whatever mark stands at the end. */
 const isFelt = (scene: Scene): boolean =>
   !isInterrogative(scene.items) &&

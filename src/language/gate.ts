@@ -29,6 +29,9 @@ export const WRITES: ReadonlySet<string> = new Set([
 
 const foreign = (scene: Scene): boolean =>
   scene.items.some((item) => hasTag(item, 'foreign') && !hasTag(item, 'machine'));
+/** "how long before a liner is cooked": what is wrong with a part is of no kitchen. */
+const asksElsewhere = (scene: Scene): boolean =>
+  scene.items.some((item) => hasTag(item, 'foreign') && !hasTag(item, 'machine', 'complaint'));
 const named = (scene: Scene): boolean => scene.items.some((item) => hasTag(item, 'machine'));
 /** A part or thing that is found in no other trade. */
 const firmNoun = (scene: Scene): boolean =>
@@ -236,7 +239,7 @@ export function gate(placed: readonly Placed[], scenes: readonly Scene[]): Gated
   const doubtful: Placed[] = [];
   for (const one of placed) {
     const scene = scenes[one.draft.clause];
-    if (scene && one.act.kind === 'ask' && foreign(scene) && !named(scene)) continue;
+    if (scene && one.act.kind === 'ask' && asksElsewhere(scene) && !named(scene)) continue;
     if (!scene || !WRITES.has(one.act.kind)) {
       kept.push(one);
       continue;

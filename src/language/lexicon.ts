@@ -56,7 +56,7 @@ function nounForms(phrase: string): string[] {
   const last = words.at(-1) ?? '';
   const forms = phrase.includes('hot end ') ? [phrase, phrase.replace('hot end ', 'hotend ')] : [phrase];
   if (/^\p{L}{3,}$/u.test(last) && !/(?:[^s]s|z)$/u.test(last))
-    forms.push([...words.slice(0, -1), plural(last)].join(' '));
+    forms.push(...forms.map((form) => [...form.split(' ').slice(0, -1), plural(last)].join(' ')));
   if (words[1] === 'of' && words.length <= 4)
     forms.push([plural(words[0] ?? ''), ...words.slice(1)].join(' '));
   return words.length === 2 ? [...forms, ...forms.map((form) => form.replace(' ', ''))] : forms;

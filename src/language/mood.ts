@@ -51,9 +51,26 @@ const SUBJECTS = new Set<string>([
 const OPENER =
   /^(?:\uFFF9|so|hey|hi|hello|ok|okay|and|but|um|uh|well|fettle|please|anyone|right|also|oh|now|then|yo|guys|folks|team|morning|good|quick|question)$/u;
 
+/** "… or don't you", "… or does it", "better or worse than". */
+const isTagged = (items: readonly Item[]): boolean =>
+  items.some(
+    (item, at) =>
+      (item.text === 'or' &&
+        at > 0 &&
+        /^(?:do|don't|does|doesn't|did|didn't|is|isn't|are|aren't|can|can't|will|won't)$/u.test(
+          items[at + 1]?.text ?? '',
+        ) &&
+        isFn(items[at + 2], 'you', 'it', 'they', 'we', 'i', 'this')) ||
+      (item.text === 'or' &&
+        /^(?:better|worse)$/u.test(items[at - 1]?.text ?? '') &&
+        /^(?:better|worse)\b/u.test(items[at + 1]?.text ?? '')),
+  );
 /** "we got any socks left", "… left or nah": asked without a mark or an inversion. */
 function asksByWords(items: readonly Item[]): boolean {
   const [last, beforeLast] = [items.at(-1), items.at(-2)];
+  // "any socks left or", "… or don't you take that"
+  if (items.length > 2 && last?.text === 'or') return true;
+  if (isTagged(items)) return true;
   if (isFn(beforeLast, 'or') && /^(?:not|no|nah|naw|nope|what|nae)$/u.test(last?.text ?? '')) return true;
   const at = items.findIndex((item) => (item.text === 'got' || item.text === 'have') && isFn(item, 'have'));
   return (
@@ -64,6 +81,54 @@ function asksByWords(items: readonly Item[]): boolean {
     !items.some((item) => isFn(item, 'not', 'nobody', 'nothing'))
   );
 }
+
+/** "roughly how much", "honestly who": said of the question. */
+const isAdverb = (item: Item | undefined): boolean =>
+  item !== undefined && item.senses.length === 0 && /^(?:\p{L}{3,}ly|about|approx|ca)$/u.test(item.text);
+/** "￼ what …": what was quoted before says nothing. */
+const isQuoteless = (item: Item | undefined): boolean => isFn(item, 'mention');
+
+/** Not knowing, wishing to know: with a question word right behind it is a question. */
+const UNKNOWING =
+  /(?:^|\s)(?:sure|idea|clue|know|wonder|wondering|wondered|curious|remember|recall|interested|tell me|tell us|remind me|faintest|certain|find out|work out|figure out|look up|show me|explain|interesting to know|good to know|in doubt)(?: (?:about|of|on|as to))?$/u;
+/** "not sure when we last tensioned hazel's belts", "would love to know how old the plate is", "curious whether elm …". */
+function asksIndirectly(items: readonly Item[]): boolean {
+  for (let at = 0; at < Math.min(6, items.length - 2); at += 1) {
+    if (!UNKNOWING.test(items[at]?.text ?? '')) continue;
+    const word = items[at + 1];
+    if (!isFn(word, 'when', 'how', 'who', 'if', 'why') || word?.text === 'how to') continue;
+    // "not sure which belt it was", "no idea why": of what was just told; a name or a part must be asked about
+    const about = items.slice(at + 2);
+    return (
+      about.some((item) => hasTag(item, 'machine', 'part')) &&
+      !items.slice(0, at).some((item) => hasTag(item, 'machine', 'part', 'person')) &&
+      !about.some((item) => hasTag(item, 'symptom')) &&
+      !isFn(items[0], 'you', 'someone') &&
+      // "tell me if it jams" asks for a word to come, "see if …" is a deed to come
+      !(isFn(word, 'if') && /(?:tell me|tell us|remind me|out|up)$/u.test(items[at]?.text ?? ''))
+    );
+  }
+  return false;
+}
+
+const LONGEST_TOPIC = 7;
+/** "alder, what wants doing", "x belt on alder - when's it up for renewal": what is asked of stands before the question. */
+function topicEnd(items: readonly Item[]): number {
+  let at = 0;
+  while (at < Math.min(items.length, LONGEST_TOPIC) && isTopic(items[at])) at += 1;
+  const [word, next] = [items[at], items[at + 1]];
+  const asks =
+    (isFn(word, 'what', 'why', 'how') && !isFn(word, 'which')) ||
+    (isFn(word, 'when') && (word?.text !== 'when' || isFn(next, 'be', 'do', 'have', 'will', 'should')));
+  return asks && at > 0 && next !== undefined && items.slice(0, at).some((item) => hasTag(item, 'machine', 'part')) ? at : 0; // prettier-ignore
+}
+const isTopic = (item: Item | undefined): boolean =>
+  item !== undefined &&
+  (hasTag(item, 'machine', 'part', 'thing', 'spec') ||
+    isFn(item, 'article', 'on', 'in', 'of', 'for', 'possessive', 'my', 'these', 'they', 'new', 'old') ||
+    hasTag(item, 'before-person')) &&
+  !item.senses.some((s) => s.tag === 'verb' && s.form === 'past') &&
+  !hasTag(item, 'complaint', 'symptom', 'state');
 
 const opensWith = (items: readonly Item[], ...starts: readonly string[]): boolean =>
   starts.some((start) => items[0]?.text.startsWith(start));
@@ -87,9 +152,15 @@ export function isInterrogative(items: readonly Item[]): boolean {
     return false;
   // "then thought, why stop"
   if (opensWith(items, 'w') && /^(?:well )?why (?:stop|bother|not)$/u.test(textOf(items))) return false;
-  if (asksByWords(items)) return true;
+  if (asksByWords(items) || asksIndirectly(items)) return true;
+  const topic = topicEnd(items);
+  if (topic > 0) return isInterrogative(items.slice(topic));
   let at = 0;
-  while (at < Math.min(3, items.length - 1) && OPENER.test(items[at]?.text ?? '')) at += 1;
+  while (
+    at < Math.min(3, items.length - 1) &&
+    (OPENER.test(items[at]?.text ?? '') || isAdverb(items[at]) || isQuoteless(items[at]))
+  )
+    at += 1;
   const first = items[at];
   if (!first) return false;
   if (
@@ -100,6 +171,7 @@ export function isInterrogative(items: readonly Item[]): boolean {
   if (isFn(first, 'who', 'what', 'why', 'how', 'which', 'where')) return true;
   if (isFn(first, 'when'))
     return (
+      first.text !== 'when' ||
       isFn(items[at + 1], 'be', 'do', 'have', 'should', 'will', 'would') ||
       at + 1 >= items.length ||
       hasTag(items[at + 1], 'cue')

@@ -2,7 +2,7 @@
 import { isPart, isRoomTask, replaceTask, ROOM, type Task } from '../../../maintenance/codes.ts';
 import type { AskAct, AskTopic, LocalDate } from '../../act.ts';
 import { periodOf } from './period.ts';
-import { valueOf } from '../../scene.ts';
+import { hasVerb, valueOf } from '../../scene.ts';
 import { personIn, type Question, spareMinutes } from './question.ts';
 
 type Field = 'part' | 'task' | 'symptom' | 'hours' | 'material' | 'who';
@@ -22,11 +22,13 @@ function wayOf({ part, facts }: Question): Task | undefined {
 
 /** Of part and task the topic's first that is said; a symptom only where neither is. */
 function thing(topic: AskTopic, question: Question): Pick<AskAct, 'part' | 'task' | 'symptom'> {
-  const { part, task, symptom } = question;
+  const { part, task, symptom, scene } = question;
   const way = topic === 'how' || topic === 'history' ? wayOf(question) : undefined;
   if (way !== undefined) return { task: way };
   // The tension of a belt is a figure of the belt.
   if (topic === 'figure' && part === undefined && task === 'tension-belts') return { part: 'belt' };
+  // "what gap between nozzle and plate when I level the bed": a figure of the task.
+  if (topic === 'figure' && task === 'level-bed' && hasVerb(scene, 'level')) return { task };
   for (const field of FIELDS[topic]) {
     if (field === 'part' && part !== undefined) return { part };
     if (field === 'task' && task !== undefined) return { task };

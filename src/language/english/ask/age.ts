@@ -6,6 +6,7 @@ export const AGE: Topic = {
   never: ['until', 'due', 'next', 'last', 'who', 'ago', 'shelf', 'spare', 'left', 'way', 'cause'],
   rows: [
   { all: ['old'], any: ['part', 'machine'] },
+  { all: ['total', 'part'], any: ['machine', 'it'], none: ['when', 'filament', 'runs', 'spent'] },
   { all: ['since-when', 'part'] },
   { all: ['how-long', 'part'], none: ['should', 'will', 'task'] },
   { all: ['how-many', 'hours', 'part'], any: ['in-place', 'machine'], none: ['should', 'will'] },

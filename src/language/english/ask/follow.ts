@@ -20,13 +20,30 @@ const having = (question: Question, more: Partial<Question>, ...facts: readonly 
 const trouble: Source = (question, earlier) => {
   const { facts } = question;
   const ails = facts.has('state') && /\bwrong\b|\bmatter\b/u.test(question.scene.text);
-  if (!(facts.has('cause') || facts.has('idea') || facts.has('why') || ails) || !nothingNamed(question))
+  if (
+    !(
+      facts.has('cause') ||
+      facts.has('idea') ||
+      facts.has('why') ||
+      facts.has('worse') ||
+      facts.has('more-often') ||
+      ails
+    ) ||
+    !nothingNamed(question)
+  )
     return question;
   if (facts.has('machine')) return question;
   const symptom = earlier
     .map((scene): Symptom | undefined => symptomsIn(scene)[0]?.symptom)
     .findLast((one) => one !== undefined);
-  return symptom === undefined ? question : having(question, { symptom }, 'symptom', 'cause');
+  return symptom === undefined
+    ? question
+    : having(
+        question,
+        { symptom },
+        'symptom',
+        ...(facts.has('worse') || facts.has('more-often') ? [] : ['cause' as const]),
+      );
 };
 
 /** "oldest belt we have? and is there a spare", "spare thermistors, how many". */

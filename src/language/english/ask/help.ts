@@ -8,6 +8,7 @@ export const HELP: Topic = {
   { all: ['bot'], any: ['what', 'which', 'how', 'who', 'help', 'way', 'entry-verb', 'i'], none: ['machine', 'symptom', 'task', 'due', 'overdue', 'to-do', 'handover', 'when', 'log', 'swap', 'spec'] },
   { all: ['bot', 'entry-verb'], any: ['what', 'how', 'way'], none: ['machine', 'due', 'overdue'] },
   { all: ['bot'], any: ['help', 'entry-verb'], none: ['machine', 'part', 'task', 'symptom'] },
+  { all: ['bot', 'asked'], none: ['machine', 'part', 'task', 'symptom', 'due', 'overdue', 'to-do', 'when', 'log', 'swap', 'spec', 'cause', 'state', 'shelf', 'who'] },
   { all: ['help'], none: ['machine', 'part', 'task', 'symptom', 'cause', 'handover', 'swap', 'it'] },
   ],
 }; // prettier-ignore

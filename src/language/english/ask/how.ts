@@ -7,6 +7,7 @@ export const HOW: Topic = {
   rows: [
   { all: ['way'], any: ['part', 'task', 'swap'], none: ['to-do'] },
   { all: ['way', 'task'] },
+  { all: ['by-what'], any: ['part', 'task'] },
   { all: ['way', 'swap'] },
   { all: ['lubricant'], any: ['part', 'task', 'machine'] },
   { all: ['how', 'task'], none: ['how-many', 'last'] },

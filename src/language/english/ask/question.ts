@@ -10,7 +10,7 @@ import { taskPlanned, tasksNamed } from '../frames/tasks.ts';
 /** What a question may speak of, and how. `past`: a deed is asked after; `swap`: a verb of replacing. */
 type About =
   | 'part' | 'task' | 'symptom' | 'machine' | 'it' | 'person' | 'material' | 'date' | 'span' | 'thing'
-  | 'spare-time' | 'past' | 'swap' | 'runs' | 'spent' | 'endures' | 'what-part' | 'finding' | 'asked'; // prettier-ignore
+  | 'spare-time' | 'out' | 'needs' | 'fixes' | 'stands' | 'by-what' | 'past' | 'swap' | 'runs' | 'spent' | 'endures' | 'what-part' | 'finding' | 'asked'; // prettier-ignore
 type Asks = Extract<Fn, 'who' | 'what' | 'when' | 'why' | 'how' | 'which' | 'any' | 'all' | 'should' | 'will' | 'i' | 'we' | 'you' | 'last' | 'off' | 'down' | 'not'>; // prettier-ignore
 export type Fact = AskCue | About | Asks;
 
@@ -48,6 +48,8 @@ export function layOpen(scene: Scene): Question {
           (s.code === 'order' && item.text === 'out of order'))
       )
         continue;
+      // "e steps" are no way of doing.
+      if (s.tag === 'cue' && s.code === 'way' && /^e steps?$|^estep/u.test(item.text)) continue;
       // "the late shift" is people, and nothing is late.
       if (s.tag === 'cue' && s.code === 'overdue' && isFn(item, 'person')) continue;
       if (s.tag === 'cue') facts.add(s.code);
@@ -56,9 +58,20 @@ export function layOpen(scene: Scene): Question {
     }
   const noun = oiledAlone(scene) === undefined ? nounOf(scene) : undefined;
   const part = noun === undefined ? undefined : (partOf(scene, noun) ?? noun.part);
-  const task = oiledAlone(scene) ?? taskOf(scene, part, facts);
-  const jam: Symptom | undefined = task === 'clear-jam' && facts.has('trouble') ? 'no-extrusion' : undefined;
-  const symptom = symptomsIn(scene)[0]?.symptom ?? jam;
+  const named = oiledAlone(scene) ?? taskOf(scene, part, facts);
+  // "when did cedar last clog": it did so itself
+  const clogs =
+    named === 'clear-jam' &&
+    scene.items.some((item) => CLOGS.test(item.text)) &&
+    !hasVerb(scene, 'clear', 'fix', 'remove');
+  const task = clogs ? undefined : named;
+  const jams = clogs || task === 'clear-jam';
+  const jam: Symptom | undefined = jams && facts.has('trouble') ? 'no-extrusion' : undefined;
+  const symptom =
+    symptomsIn(scene).find(
+      (one) =>
+        !isEating(scene, one.at, facts) && !(facts.has('how-tight') && scene.items[one.at]?.text === 'tight'),
+    )?.symptom ?? jam;
   const hours = valueOf(scene, 'hours');
   const question = {
     scene, facts,
@@ -70,6 +83,14 @@ export function layOpen(scene: Scene): Question {
   for (const fact of about(question)) facts.add(fact);
   return question;
 }
+
+/** "a set of wheels". */
+const isSetOf = ({ items }: Scene, at: number): boolean =>
+  items[at]?.text === 'set' && items[at + 1]?.text === 'of';
+/** "how much pla has it eaten": what went through, and nothing was chewed. */
+const isEating = ({ items }: Scene, at: number, facts: ReadonlySet<Fact>): boolean =>
+  /^(?:eat|eats|ate|eaten|eating|munched|gobbled|chewed through)\b/u.test(items[at]?.text ?? '') &&
+  (facts.has('how-many') || facts.has('most') || facts.has('filament'));
 
 /** "did anyone oil alder", "when was it greased last": the rods are oiled and the screw is greased, where nothing else is named. */
 function oiledAlone(scene: Scene): Task | undefined {
@@ -109,7 +130,7 @@ function taskOf(scene: Scene, part: StockItem | undefined, facts: ReadonlySet<Fa
   const looksFor = scene.items.some((item) => isFn(item, 'where'));
   const named = tasksNamed(
     scene,
-    (verb) => !NO_TASK.has(verb.code) && !(verb.code === 'look' && looksFor),
+    (verb) => !NO_TASK.has(verb.code) && !isSetOf(scene, verb.at) && !(verb.code === 'look' && looksFor),
   )[0];
   if (named) return named.task;
   const cared = part !== undefined && CARED.has(part) && !OF_THE_PART.some((cue) => facts.has(cue));
@@ -133,14 +154,15 @@ export function spareMinutes(scene: Scene): number | undefined {
 const HAVING = /^(?:got|have|i 've got|we 've got|'ve got|'ve|with|in|within|into|spare|fits? in(?:to)?)$/u;
 const IDLE: ReadonlySet<string> = new Set(['get', 'take', 'find', 'make', 'did', 'fit', 'need', 'say']);
 
+const CLOGS = /^(?:clog|clogged|jam|jammed)$/u;
 const SPENDING: ReadonlySet<string> = new Set(['run', 'print', 'use']);
 function about({ scene, part, task, symptom }: Omit<Question, 'facts'>): Fact[] {
   const { items } = scene;
   const has = (...tags: Parameters<typeof hasTag>[1][]): boolean =>
     items.some((item) => hasTag(item, ...tags));
-  const spent = scene.verbs.some(
-    (verb) => SPENDING.has(verb.code) && verb.form !== 'ing' && verb.form !== 's',
-  );
+  const spent =
+    items.some((item) => /^(?:eat|eats|ate|eaten|munched|gobbled|guzzled|swallowed)\b/u.test(item.text)) ||
+    scene.verbs.some((verb) => SPENDING.has(verb.code) && verb.form !== 'ing' && verb.form !== 's');
   const facts: [Fact, boolean][] = [
     ['part', part !== undefined && !(part === 'filament' && (spent || hasMachine(scene)))],
     ['task', task !== undefined],
@@ -161,15 +183,22 @@ function about({ scene, part, task, symptom }: Omit<Question, 'facts'>): Fact[] 
     ['spare-time', spareMinutes(scene) !== undefined],
     ['endures', items.some((_, at) => endures(items, at))],
     ['what-part', asksWhich(items)],
+    ['out', items.some((item) => OUT_OF_USE.test(item.text))],
+    ['needs', hasVerb(scene, 'need')],
+    ['fixes', hasVerb(scene, 'fix')],
+    ['stands', isFn(items.at(-1), 'be') || /^(?:doing|going|looking|getting on|keeping|feeling|coping|behaving|holding up)$/u.test(items.at(-1)?.text ?? '')],
+    ['by-what', items.at(-1)?.text === 'with' && items.some((item) => isFn(item, 'what'))],
   ]; // prettier-ignore
   return facts.filter(([, holds]) => holds).map(([fact]) => fact);
 }
 
+const OUT_OF_USE =
+  /(?:^|\s)(?:down|out of action|out of order|out of use|out of service|broken down|offline|idle|standing still|unusable)$/u;
 const DID = /^(?:did|didn't|didnt|was|were|wasn't|weren't|had)$/u;
 const HAVE = /^(?:has|have|'d|'ve|hasn't|haven't)$/u;
 /** After one of these a participle is no deed of the past: "must be greased", "is trimmed", "needs changing". */
 const PRESENT =
-  /(?:^|\s)(?:is|are|be|do|does|must|should|can|could|will|would|need|needs|gets|get|to)(?:\s|$)/u;
+  /(?:^|\s)(?:is|how 's|are|be|do|does|must|should|can|could|will|would|need|needs|gets|get|to)(?:\s|$)/u;
 /** Verbs whose past forms are met in questions about the present: "have we got", "how many left". */
 const STANDING: ReadonlySet<string> = new Set(['get', 'take', 'leave', 'find', 'need', 'say']);
 

@@ -8,6 +8,8 @@ export const STATUS: Topic = {
   { any: ['state', 'overview', 'rundown'], all: ['machine'], none: ['when'] },
   { any: ['state', 'overview'], with: ['it', 'which', 'all', 'any', 'thing', 'we'], none: ['when', 'should', 'person'] },
   { all: ['machine', 'finding'], none: ['when'] },
+  { all: ['machine', 'fixes', 'asked'], none: ['when', 'who', 'way', 'cause', 'why'] },
+  { all: ['machine', 'how', 'stands'], none: ['when', 'why', 'way'] },
   { all: ['finding', 'which'], none: ['when'] },
   { all: ['board'], none: ['who'] },
   { all: ['machine', 'who'], any: ['state', 'finding'] },

@@ -12,6 +12,8 @@ export const TREND: Topic = {
   { all: ['how-many'], any: ['symptom', 'trouble'], none: ['left', 'cause', 'hours', 'filament', 'spent'] },
   { any: ['how-long', 'how-many'], all: ['down', 'past'], none: ['part'] },
   { any: ['how-long', 'how-many'], all: ['off', 'past', 'machine'], none: ['part'] },
+  { all: ['how-often', 'out'], none: ['should'] },
+  { any: ['how-long', 'how-many'], all: ['out', 'past', 'machine'], none: ['part'] },
   { all: ['most', 'trouble'] },
   { all: ['most', 'symptom'], none: ['part'] },
   { all: ['downtime'] },
