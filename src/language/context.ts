@@ -110,8 +110,13 @@ const headingOf = (scene: Scene, next: Scene | undefined): Heading | undefined =
   !next || scene.clause.asked || scene.machine || scene.items.length > LONGEST_HEADING
     ? undefined
     : headingIn(scene.text, next.clause.joint, next.clause.sentence === scene.clause.sentence);
-const toldAsDone = (scene: Scene): boolean =>
-  scene.verbs.some((verb) => verb.deed && verb.form === 'past') || scene.values.length > 0;
+const toldInPast = (scene: Scene): boolean => scene.verbs.some((verb) => verb.deed && verb.form === 'past');
+const toldAsDone = (scene: Scene): boolean => toldInPast(scene) || scene.values.length > 0;
+const HEADED_AS: Readonly<Record<Heading, Partial<Scene['mood']>>> = {
+  lists: { requested: true },
+  plans: { wished: true },
+  cites: { reported: true },
+};
 /** A heading of work to come, or of another's words, holds for what it heads; a deed told in the past ends it. */
 function underHeadings(scenes: readonly Scene[]): Scene[] {
   let heading: Heading | undefined;
@@ -125,10 +130,15 @@ function underHeadings(scenes: readonly Scene[]): Scene[] {
     }
     if (heading === 'cites' && scene.clause.sentence !== sentence) heading = undefined;
     if (heading === 'lists' && (toldAsDone(scene) || scene.mood.question)) heading = undefined;
+    if (
+      heading === 'plans' &&
+      (toldInPast(scene) || scene.mood.question || scene.clause.sentence !== sentence)
+    )
+      heading = undefined;
     if (heading === undefined) return scene;
     return {
       ...scene,
-      mood: { ...scene.mood, ...(heading === 'lists' ? { requested: true } : { reported: true }) },
+      mood: { ...scene.mood, ...HEADED_AS[heading] },
     };
   });
 }
@@ -161,7 +171,7 @@ function wishOn(scenes: readonly Scene[]): Scene[] {
       before.clause.sentence === scene.clause.sentence &&
       scene.verbs.length === 0 &&
       scene.values.length > 0 &&
-      before.values.length > 0 &&
+      (before.values.length > 0 || (before.mood.wished && before.machine && !scene.machine)) &&
       (before.mood.wished || before.mood.planned);
     out.push(row ? { ...scene, mood: { ...scene.mood, wished: true } } : scene);
   }

@@ -180,6 +180,8 @@ export function isInterrogative(items: readonly Item[]): boolean {
   // "do not start maple" forbids
   if (first.senses.some((s) => s.tag === 'state' && s.code === 'down')) return false;
   const head = first.text.split(' ')[0] ?? '';
+  // "would be 14 h, too long": said of it, and nothing inverted
+  if (/^(?:would|could|might|should) be$/u.test(first.text)) return false;
   if (!INVERTED.has(head) || (first.text !== head && hasTag(first, 'verb'))) return false;
   const next = items[at + 1];
   if (
@@ -255,11 +257,11 @@ const awaits = (items: readonly Item[]): boolean =>
     (item, at) =>
       /^(?:was|were|had|did)$/u.test(item.text) ||
       // "once it has done 500 h": still to come, unless something else in it is told as past.
-      (pastOnly(item) && !/^(?:has|have|'s|'ve)$/u.test(items[at - 1]?.text ?? '')),
+      (pastOnly(item) && !/^(?:has|have|'s|'ve|gets|get)$/u.test(items[at - 1]?.text ?? '')),
   );
 const opensAwaiting = (items: readonly Item[]): boolean =>
   /^(?:once|as soon as|when|whenever)$/u.test(items[0]?.text ?? '') ||
-  /^the (?:moment|minute|second|instant)$/u.test(`${items[0]?.text ?? ''} ${items[1]?.text ?? ''}`);
+  /^the (?:moment|minute|second|instant|day)$/u.test(`${items[0]?.text ?? ''} ${items[1]?.text ?? ''}`);
 
 /** What is promised by none of these: "I'll never know", "I'll learn it one day". */
 const OF_MIND =
@@ -339,7 +341,7 @@ export function readMood(clause: Clause): Mood {
           isFn(item, 'if') && !(item.text === 'whether' || isFn(items[i - 1], 'as', 'like') || verbBefore(i)),
       ));
   return {
-    question: !isRhetorical(items) && (clause.asked || isInterrogative(items)),
+    question: !isRhetorical(items) && !isInvertedIf(clause) && (clause.asked || isInterrogative(items)),
     negated: items.some(
       (item, i) =>
         ownDenial(items, i) ||
@@ -364,7 +366,12 @@ export function readMood(clause: Clause): Mood {
             item.senses.some((s) => s.tag === 'verb' && s.code === 'arrive' && s.form === 'past'),
           ))),
     conditional:
-      conditional || isInvertedIf(clause) || isGeneral(items) || isOfAny(items) || isSupposed(items),
+      conditional ||
+      isInvertedIf(clause) ||
+      isGeneral(items) ||
+      isOfAny(items) ||
+      isSupposed(items) ||
+      isScoffed(items),
     requested: (some('please') && !isKindlyDone(items)) || isBidden(items),
     hedged:
       some('maybe') || (some('unsure') && items.some((item, i) => isFn(item, 'unsure') && !picks(items, i))),
@@ -388,9 +395,12 @@ function isOfAny(items: readonly Item[]): boolean {
     return false;
   const happens = items.findIndex((item) => /^(?:happens?|occurs?)$/u.test(item.text));
   if (happens > 0 && isFn(items[happens + 1], 'when', 'if', 'from')) return true;
-  const noun = items.findIndex((item) => hasTag(item, 'part', 'thing'));
+  const noun = items.findIndex((item) => hasTag(item, 'part', 'thing', 'symptom'));
+  if (isBarePlural(items, noun)) return true;
+  const any = /^(?:any|every|most|each|no)$/u.test(items[0]?.text ?? '');
+  if (any && noun > 0 && noun <= 3 && items.slice(noun + 1).some((item) => isPresent(item))) return true;
   return (
-    /^(?:an?|any|every|most|each)$/u.test(items[0]?.text ?? '') &&
+    (any || /^(?:an?|one)$/u.test(items[0]?.text ?? '')) &&
     noun > 0 &&
     noun <= 4 &&
     items
@@ -402,6 +412,29 @@ function isOfAny(items: readonly Item[]): boolean {
       )
   );
 }
+/** "clogs", "wears": what such things do. */
+const isPresent = (item: Item): boolean =>
+  (hasTag(item, 'complaint', 'symptom', 'thing') && /[^s]s$/u.test(item.text)) ||
+  /^(?:likes|loves|hates|lasts)$/u.test(item.text);
+const WHAT_THEY_DO =
+  /^(?:clogs?|jams?|wears?(?: out)?|squeak|slip|rattle|leak|snap|break|crack|bend|warp|stretch|melt|burn(?: out)?|wobble|strings?|oozes?|make|makes|cause|causes|attracts?|ruins?|fail|fails|die|fray|crumble|hardens?|needs?|prints?|lasts?)$/u;
+/** "brass nozzles wear fast", "worn wheels make the bed wobble", "damp petg strings": no article, and the present. */
+function isBarePlural(items: readonly Item[], noun: number): boolean {
+  const led = hasTag(items[0], 'complaint', 'spec', 'symptom');
+  const at = noun === 0 || (led && noun === 1) ? noun : led && hasTag(items[1], 'material') ? 1 : -1;
+  const [head, verb] = [items[at], items[at + 1]];
+  return (
+    head !== undefined &&
+    verb !== undefined &&
+    (/[^s]s$/u.test(head.text) || hasTag(head, 'material') || head.text === 'filament') &&
+    WHAT_THEY_DO.test(verb.text) &&
+    !items.some((item) => hasTag(item, 'value') || isFn(item, 'not', 'my', 'i', 'we'))
+  );
+}
+/** "like elm ever finished a print": as if. */
+const isScoffed = (items: readonly Item[]): boolean =>
+  /^(?:like|as if)$/u.test(items[0]?.text ?? '') &&
+  items.some((item) => /^(?:ever|would|will)$/u.test(item.text));
 /** "say alder broke, who would mend it?": supposed. */
 const isSupposed = (items: readonly Item[]): boolean =>
   items[0]?.text === 'say' &&
@@ -458,9 +491,11 @@ const picks = (items: readonly Item[], at: number): boolean =>
 /** "should juniper lose its head again: …": an "if" without the word. */
 const isInvertedIf = ({ items, asked }: Clause): boolean =>
   (!asked && items[0]?.text === 'should' && hasTag(items[1], 'machine')) ||
-  // "had elm gone up in flames, we'd have noticed"
-  (items[0]?.text === 'had' &&
-    hasTag(items[1], 'machine') &&
+  // "had elm gone up in flames, we'd have noticed", "were the bed level it would stick"
+  (!asked &&
+    /^(?:had|were)$/u.test(items[0]?.text ?? '') &&
+    (hasTag(items[1], 'machine') ||
+      isFn(items[1], 'i', 'we', 'it', 'they', 'article', 'my', 'you', 'someone')) &&
     items
       .slice(2)
       .some(

@@ -149,6 +149,8 @@ const isUnitAlone = ({ items }: Scene): boolean =>
 export function opens(scene: Scene): boolean {
   const { mood } = scene;
   if (mood.reported) return false;
+  // "what would happen if birch ran dry"
+  if (mood.conditional && /\bhappens?\b/u.test(scene.text)) return false;
   // "tomasz showed me how"
   if (/\b(?:showed|shown|taught|told) (?:me|us|him|her) how\b/u.test(scene.text)) return false;
   // "any volunteers?", "log that please"

@@ -159,7 +159,7 @@ export function readDefer(scene: Scene, beside: Beside): Draft[] {
       hasTag(item, 'complaint') &&
       item.senses.some((s) => s.tag === 'verb' && (s.form === 'ing' || s.form === 's')),
   );
-  if (trouble) return [];
+  if (trouble || isRelocation(scene) || isLeftOver(scene)) return [];
   const shared =
     isFn(scene.items[0], 'too') && /^(?:and )?so (?:can|could|may)$/u.test(scene.items[0]?.text ?? '');
   const span = spanFor(scene, shared, beside);
@@ -190,6 +190,20 @@ export function readDefer(scene: Scene, beside: Beside): Draft[] {
     ),
   );
 }
+/** "another 3 h left on this print": still to run, and nothing put off. */
+const isLeftOver = ({ items }: Scene): boolean =>
+  items.some((item, at) => isFn(item, 'left') && sense(items[at - 1], 'value')?.code === 'hours');
+/** "move maple to the window bench tomorrow": the machine itself, to a place. */
+const isRelocation = ({ items }: Scene): boolean => {
+  const at = items.findIndex((item, i) => isVerb(item, 'move') && hasTag(items[i + 1], 'machine'));
+  const to = items.findIndex((item, i) => i > at && isFn(item, 'to'));
+  return (
+    at >= 0 &&
+    to === at + 2 &&
+    items[to + 1] !== undefined &&
+    !hasTag(items[to + 1], 'date', 'value', 'calendar')
+  );
+};
 /** "tube trim birch: to Friday", "cedar's rods: friday instead": a care and the day that it goes to, and nothing told as done. */
 function endsInDay(scene: Scene): boolean {
   const { items } = scene;

@@ -197,6 +197,37 @@ const toldByClock = (scene: Scene, earlier: readonly Scene[]): boolean =>
       before.items.some((item, at) => isFn(item, 'at') && hasTag(before.items[at + 1], 'value', 'number')),
   );
 
+/** "8 hours to go", "60 % through a 10 h print", "at 4 of 9 hours": what it will have run. */
+const unfinished = ({ items, values }: Scene): boolean =>
+  items.some(
+    (item, at) =>
+      ((item.text === 'to go' ||
+        (item.text === 'to' && items[at + 1]?.text === 'go') ||
+        item.text === 'remaining') &&
+        values.some((value) => value.at < at && at - value.at <= 3)) ||
+      (/%$|^percent$|^halfway$|^half way$/u.test(item.text) && isFn(items[at + 1], 'through', 'in', 'to')) ||
+      (item.text === 'of' &&
+        sense(items[at - 1], 'value')?.code === 'bare' &&
+        sense(items[at + 1], 'value')?.code === 'hours'),
+  );
+/** "could be 3 hours": nobody knows yet. */
+const isGuessed = ({ items }: Scene): boolean =>
+  /^(?:could|might|may|should|would) be$/u.test(items[0]?.text ?? '') && hasTag(items[1], 'value');
+/** "20 hours a week", "6 h per day": how much it runs at a time, and no run. */
+const isRate = ({ items, values }: Scene): boolean =>
+  values.some(
+    ({ at, code }) =>
+      code === 'hours' &&
+      /^(?:a|per|each|every)$/u.test(items[at + 1]?.text ?? '') &&
+      /^(?:day|week|month|year|night|shift)s?$/u.test(items[at + 2]?.text ?? ''),
+  );
+/** "I have cedar from 2 till 5": kept for somebody. */
+const isKept = ({ items }: Scene): boolean =>
+  isFn(items[0], 'i', 'we') &&
+  isFn(items[1], 'have') &&
+  hasTag(items[2], 'machine') &&
+  isFn(items[3], 'from', 'for', 'at');
+
 /** "rowan: 2h pla, 3h petg": the list goes on. */
 const listGoesOn = (scene: Scene, before: Scene | undefined): boolean =>
   (before !== undefined &&
@@ -239,6 +270,7 @@ export function readUsage(
   later: readonly Scene[] = [],
 ): Draft[] {
   const before = earlier.at(-1);
+  if (unfinished(scene) || isGuessed(scene) || isRate(scene) || isKept(scene)) return [];
   if (underWay(scene) || neverEnded(scene) || timeTaken(scene, before)) return [];
   if (!asserted(scene) || elsewhere(scene, before)) return [];
   const amount = amounts(scene, earlier, later);
