@@ -398,7 +398,13 @@ function isOfAny(items: readonly Item[]): boolean {
   const noun = items.findIndex((item) => hasTag(item, 'part', 'thing', 'symptom'));
   if (isBarePlural(items, noun)) return true;
   const any = /^(?:any|every|most|each|no)$/u.test(items[0]?.text ?? '');
-  if (any && noun > 0 && noun <= 3 && items.slice(noun + 1).some((item) => isPresent(item))) return true;
+  if (
+    any &&
+    noun > 0 &&
+    noun <= 3 &&
+    items.slice(items[noun]?.text.includes(' ') === true ? noun : noun + 1).some((item) => isPresent(item))
+  )
+    return true;
   return (
     (any || /^(?:an?|one)$/u.test(items[0]?.text ?? '')) &&
     noun > 0 &&
