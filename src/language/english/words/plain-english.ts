@@ -12,71 +12,72 @@ export const PLAIN_ENGLISH =
   'achieved achieves achieving aching acids acing acmes acne acquired acquires acquiring acquisition ' +
   'acquisitions acquitting acre acres actions activate activates actives actuated adapting addend adder ' +
   'addicting addiction addictions additions additive addled addling adhered adherent adjoined adjoining adjudged ' +
-  'adjudging adjuring adjuster adjusters admiring adopting adoption adorning adverted adverting advising ' +
-  'aerating aeration aerosols affect affirmation affirmatively affirmatives afflicted affording aflame ' +
-  'afternoons afterward afterword afterwords agave aground aided aiding ailing ailments ails aimed aims airings ' +
-  'airline airliner airlines airman alarming albs alcoholic alcoholics alcoholism alder alerting ales aliasing ' +
-  'alibiing alien aliened aliening aliens alighting alights alike allaying alley allied allies allocate ' +
+  'adjudging adjuring adjuster adjusters admiring adopting adoption adorning advent adverb adverted adverting ' +
+  'adverts advising aerating aeration aerosols affect affirmation affirmatively affirmatives afflicted affording ' +
+  'aflame afternoons afterward afterword afterwords agave aground aided aiding ailing ailments ails aimed aims ' +
+  'airings airline airliner airlines airman alarming albs alcoholic alcoholics alcoholism alder alerting ales ' +
+  'aliasing alibiing alien aliened aliening aliens alighting alights alike allaying alley allied allies allocate ' +
   'allocated allocates allocating allotting allowing alloyed alloying allying alms altering alternately ' +
   'alternative alternatives alto amass amassing ambition amen amid amnesiac amounted amounting amounts amply ' +
   'analogies ancients angels anger angering angers angled angles angling annals annealing annexing announcer ' +
   'announcers annoyance annoyances annoying annual annuals annulled annulling ante anterior antic anticking ' +
   'antis ants apes aphelion apologia apologias apologise apologised apologises apologist apologists apologize ' +
-  'apologized apologizes appalling apparent appeals appear appended appending apprenticed apprentices apps aptly ' +
-  'archivist arcs arena arenas ares aria arias arid aright arises arising arks arming armoring army arousing ' +
-  'arranged arranging arrant arraying articles ascended ascending ascent ascents ashed ashing asides askew asps ' +
-  'assailable assaying assemblage assemblages assembler assemblers assigned assigning assistant assisted ' +
-  'assisting assonance assorted assorting assuaging assuring astounding attached attaching attacking attained ' +
-  'attaining attendant attender attends attested attesting attiring attracted attracting attraction attractions ' +
-  'attracts attuning auction auctioned auctioning auctions audio audios audition auditions auks autos availing ' +
-  'avenging aversion aversions averting avid avoidable await awaited awaits awakes awaking awarding awash awes ' +
-  'awls axed axles ayes baaed baaing baas babble babbled babbles babbling babe babels babes backaches backer ' +
-  'backings backless backrest backrests backslash backslashes backspin backwash bade badge badgered badgering ' +
-  'badges bagged bagging bailed bailing baited baiting baits bakers balancing balded balding balds bale baled ' +
-  'bales baling balk balked balking balks ballasting balled balling balloted balm bandaging bandied bandy ' +
-  'bandying bane banes bangles banish banished banishes banishing banked banking banner banning banns bantered ' +
-  'bantering barb barbed barbing bard bards bared barer bares barf barfed barfing barge barged barging baring ' +
-  'barked barking barley barns barometer barometers baronesses barrages barren barrens barrings barrow barrows ' +
-  'bartered based baselines basely baseman baseness bases basin basing bask basked basking bass basses bast ' +
-  'basted bastes basting batched batching bate bated bates bather bathers bathos bating bats batted battened ' +
-  'battening battered battering batting battled battles battling baud bayed baying bays beached beaches beaching ' +
-  'bead beaded beading beady beaked beaker beamed beaming beaning bearable bearding beards beater beaters ' +
-  'beatified beatifies beatifying beating beatings beats beau beaus beautifully beautify becalming beckon ' +
-  'beckoned beckoning beckons becks becomingly bedding bedeviling bedevilling bedevils bedrolls bedsides ' +
-  'bedsores bedsteads bedtimes beeches beef beefed beefing beefs beeper beepers bees beet beetling beets befits ' +
-  'befitted befitting begat beggared beginnings begs beguiling behalves behavior beheading beholder beholders ' +
-  'behooving behove behoved behoves behoving belated belayed belaying belays belch belched belches belching ' +
-  'belied believed believer believers belled belling bellow bellowed bellowing bellying belying bemusing bents ' +
-  'bequest bequests berating bereaving berm berms berrying berthing besets besetting bested besting betaking ' +
-  'bethinking betiding betraying bettered bettering betters betting beveled beveling bevelled bevelling ' +
-  'bevellings bevels bewaring bewitched bewitches bewitching bias biases bibs bickered bickering bidding biddy ' +
-  'bides biding bids bights biked biking bilge bilges billed billeting billing billion billowed billowing ' +
-  'bimonthlies bindings binged binges bingo birching birding bitched bitches bitching bittern biweeklies blab ' +
-  'blabbing blabs blacked blacken blackening blackens blacker blackest blacking blackish blackouts blacks blames ' +
-  'blanched blanches blanching bland blandest blanked blanker blankest blanketed blanking blankness blanks blare ' +
-  'blared blares blaring blaster blasters blasts blazed blazes bleaching bleaker bleated bleating bled bleeding ' +
-  'bleep bleeped bleeping bleeps blench blenched blenches blenching blending blends blessing blessings blight ' +
-  'blights blinding blinds bling blink blinkered blinkering blinkers blinking blistered blisters bloating bloc ' +
-  'blockade blockaded blockades blockading blocs blog blogged bloggers blogging blogs blonds blooding blooming ' +
-  'blooms blot blotched blotches blotching blotted blotters blotting blousing blowsy blued bluer blues bluff ' +
-  'bluffed bluffing bluffs bluing blunting blunts blur blurt blurting blush blushed blushes blushing blustered ' +
-  'blusters boar boarded boars boas boasted boasters boasting boasts boated boating bobbed bobbies bobbin ' +
-  'bobbins bobble bobbled bobbling bobby bode boded bodes bodices boding bogged bogging boggles boggling boggy ' +
-  'bogies bogs boilings bola bolas bole boles boll bolls bomber bombing bonded boned bones bong bonged bonging ' +
-  'bongs boning bonus boob boobed boobing boobs boodle boodles booed booing booked booking bookings bookmarked ' +
-  'bookshop boom boomed booming booms boon boons boor boors boos boosted boosting boosts bootee bootless booty ' +
-  'boozed boozers boozes boozing bopped bopping bops border bordered bordering borderland borderlines borders ' +
-  'borer bores boring borrower borrowers bosh bossed bosses bossiness bossing botch botches botching bottled ' +
-  'bottling bottomed bottoming bough boughs bounce bounced bouncer bouncers bouncier bounded bounders bounding ' +
-  'bounds bout bouts bowel bowels bowers bowing bowled bowling bowls bowmen boxer boxers boys braced bracelets ' +
-  'braces bracing bracken bracketed brads bragged braggers bragging brags braided braiding braids brained ' +
-  'braining brainless brainy braked braking branched branching branded branding brands bras brash brassy brats ' +
-  'braves bravos brawling brawn brayed braying brays breach breached breaches breaching breading breakables ' +
-  'breakage breakers breasting breasts breathing breeches breeding breeze breezed breezes breezing brew bricking ' +
-  'brides bridged bridging bridle bridles bridling briefer briefings brier briers brig brightened brightening ' +
-  'brightens brightly brigs brilliance brilliancy brilliantly brilliants brimmed brimming brings brinks briskets ' +
-  'brisking brisks bristle bristled bristles bristling britches brittler broaching broilers broiling broker ' +
-  'bromides bronzed bronzes bronzing brooding brooking brooms browner brownest brownies brownouts browns browsed ' +
+  'apologized apologizes appalling apparent appeals appear appended appending appreciable appreciated ' +
+  'appreciates appreciative apprenticed apprentices apps aptly archivist arcs arena arenas ares aria arias arid ' +
+  'aright arises arising arks arming armoring army arousing arranged arranging arrant arraying articles ascended ' +
+  'ascending ascent ascents ashed ashing asides askew asps assailable assaying assemblage assemblages assembler ' +
+  'assemblers assigned assigning assistant assisted assisting assonance assorted assorting assuaging assumed ' +
+  'assumes assure assuring astounding attached attaching attacking attained attaining attendant attender attends ' +
+  'attested attesting attiring attracted attracting attraction attractions attracts attuning auction auctioned ' +
+  'auctioning auctions audio audios audition auditions auks autos availing avenging aversion aversions avert ' +
+  'averting avid avoidable await awaited awaits awakes awaking awarding awash awes awls axed axles ayes baaed ' +
+  'baaing baas babble babbled babbles babbling babe babels babes backaches backer backings backless backrest ' +
+  'backrests backslash backslashes backspin backwash bade badge badgered badgering badges bagged bagging bailed ' +
+  'bailing baited baiting baits bakers balancing balded balding balds bale baled bales baling balk balked ' +
+  'balking balks ballasting balled balling balloted balm bandaging bandied bandy bandying bane banes bangles ' +
+  'banish banished banishes banishing banked banking banner banning banns bantered bantering barb barbed barbing ' +
+  'bard bards bared barer bares barf barfed barfing barge barged barging baring barked barking barley barns ' +
+  'barometer barometers baronesses barrages barren barrens barrings barrow barrows bartered based baselines ' +
+  'basely baseman baseness bases basin basing bask basked basking bass basses bast basted bastes basting batched ' +
+  'batching bate bated bates bather bathers bathos bating bats batted battened battening battered battering ' +
+  'batting battled battles battling baud bayed baying bays beached beaches beaching bead beaded beading beady ' +
+  'beaked beaker beamed beaming beaning bearable bearding beards beater beaters beatified beatifies beatifying ' +
+  'beating beatings beats beau beaus beautifully beautify becalming beckon beckoned beckoning beckons becks ' +
+  'becomingly bedding bedeviling bedevilling bedevils bedrolls bedsides bedsores bedsteads bedtimes beeches beef ' +
+  'beefed beefing beefs beeper beepers bees beet beetling beets befits befitted befitting begat beggared ' +
+  'beginnings begs beguiling behalves behavior beheading beholder beholders behooving behove behoved behoves ' +
+  'behoving belated belayed belaying belays belch belched belches belching belied believed believer believers ' +
+  'belled belling bellow bellowed bellowing bellying belying bemusing bents bequest bequests berating bereaving ' +
+  'berm berms berrying berthing besets besetting besieges bested besting betaking bethinking betiding betraying ' +
+  'bettered bettering betters betting beveled beveling bevelled bevelling bevellings bevels bewaring bewitched ' +
+  'bewitches bewitching bias biases bibs bickered bickering bidding biddy bides biding bids bights biked biking ' +
+  'bilge bilges billed billeting billing billion billowed billowing bimonthlies bindings binged binges bingo ' +
+  'birching birding bitched bitches bitching bittern biweeklies blab blabbing blabs blacked blacken blackening ' +
+  'blackens blacker blackest blacking blackish blackouts blacks blames blanched blanches blanching bland ' +
+  'blandest blanked blanker blankest blanketed blanking blankness blanks blare blared blares blaring blaster ' +
+  'blasters blasts blazed blazes bleaching bleaker bleated bleating bled bleeding bleep bleeped bleeping bleeps ' +
+  'blench blenched blenches blenching blending blends blessing blessings blight blights blinding blinds bling ' +
+  'blink blinkered blinkering blinkers blinking blistered blisters bloating bloc blockade blockaded blockades ' +
+  'blockading blocs blog blogged bloggers blogging blogs blonds blooding blooming blooms blot blotched blotches ' +
+  'blotching blotted blotters blotting blousing blowsy blued bluer blues bluff bluffed bluffing bluffs bluing ' +
+  'blunting blunts blur blurt blurting blush blushed blushes blushing blustered blusters boar boarded boars boas ' +
+  'boasted boasters boasting boasts boated boating bobbed bobbies bobbin bobbins bobble bobbled bobbling bobby ' +
+  'bode boded bodes bodices boding bogged bogging boggles boggling boggy bogies bogs boilings bola bolas bole ' +
+  'boles boll bolls bomber bombing bonded boned bones bong bonged bonging bongs boning bonus boob boobed boobing ' +
+  'boobs boodle boodles booed booing booked bookend bookie booking bookings bookmarked bookshop boom boomed ' +
+  'booming booms boon boons boor boors boos boosted boosting boosts bootee bootless booty boozed boozers boozes ' +
+  'boozing bopped bopping bops border bordered bordering borderland borderlines borders borer bores boring ' +
+  'borrower borrowers bosh bossed bosses bossiness bossing botch botches botching bottled bottling bottomed ' +
+  'bottoming bough boughs bounce bounced bouncer bouncers bouncier bounded bounders bounding bounds bout bouts ' +
+  'bowel bowels bowers bowing bowled bowling bowls bowmen boxer boxers boys braced bracelets braces bracing ' +
+  'bracken bracketed brads bragged braggers bragging brags braided braiding braids brained braining brainless ' +
+  'brainy braked braking branched branching branded branding brands bras brash brassy brats braves bravos ' +
+  'brawling brawn brayed braying brays breach breached breaches breaching breading breakables breakage breakers ' +
+  'breasting breasts breathing breeches breeding breeze breezed breezes breezing brew bricking brides bridged ' +
+  'bridging bridle bridles bridling briefer briefings brier briers brig brightened brightening brightens ' +
+  'brightly brigs brilliance brilliancy brilliantly brilliants brimmed brimming brings brinks briskets brisking ' +
+  'brisks bristle bristled bristles bristling britches brittler broaching broilers broiling broker bromides ' +
+  'bronzed bronzes bronzing brooding brooked brooking brooms browner brownest brownies brownouts browns browsed ' +
   'browsing bruins bruising brunched brunches brunching bubblier buck bucked bucking buckling budded budding ' +
   'buddings budged budgeted budgie budgies buds buffer buffered buffet bugged bugger buggy bugle bugled bugles ' +
   'bugling bugs builders buildings bulgy bulked bulkiness bulking bulks bulled bulletined bullies bulling ' +
@@ -152,40 +153,40 @@ export const PLAIN_ENGLISH =
   'contaminates contaminating contended contending contends contentions contents contestant contestants ' +
   'continued contorted contorting contorts contrails contrition contrived contriving controlled controlling ' +
   'contused contuses contusing convection convened convention conventions convents converts convicted conviction ' +
-  'convictions convince convinces cooed cooing cooker cookers cookouts coolants cooled cools coop cooped cooper ' +
-  'cooperated cooperates cooperating cooperation coopered coopering coopers cooping coops coos copes copped ' +
-  'coppers coppery copping cops copses copter cored coring corked corking corm corms cornea corneas corned ' +
-  'cornering cornet cornets cornier cornrowed cornrowing corns coroner coroners corps correcter correctest ' +
-  'correctional corrections corrective correctly corrector correlated correlating correlation corridors corroded ' +
-  'corroding corrosive corrugate corrugates corrupter corruptest corrupting corruption corruptly corrupts ' +
-  'corseted corseting cosies cosigned cosigner cosiness costed costing costings costumed costuming cote cotes ' +
-  'cots cottoned cottoning couched couches couching counsels countered countering countess counties countless ' +
-  'county coupled couples couplet couplets couriers coursing courted courtiers courting courts cove coven covens ' +
-  'covering covert coverts coves covet coveted coveting covets covey coveys cower cowered cowering cowers ' +
-  'cowhides cowing cowl cowling cowlings cowls cows coyer cozies crab crabbed crabbing cracker crackers crackle ' +
-  'crackled crackups cradling crafting crag cram crammed cramming cramped cramping crams craned craning crankier ' +
-  'cranks cranky crape crapes crapped crapping craps crass crated cratered cratering crates crating craved ' +
-  'cravenly cravings craw crawling craze crazes creakier creamed creaming creamy creased creases creasing ' +
-  'created creating creation credos creed creeds creeks creel creels creepier creepily creepy cremating crepe ' +
-  'crepes cress crest cresting crests crevices crewed crewing cribbed cribbing crick cricked crickets cricking ' +
-  'cricks criers crimes criminal cringing crinkled crinkles crinkling cripples crippling crises crisped crispier ' +
-  'crispiest crisping critters croak croaked croaking croaks crock crocked crocks crones crooked crooking ' +
-  'crooning cropper crossbeam crossbeams crossbow crossbows crosser crossest crossings crotches crouched ' +
-  'crouches crouching croup croupiers crowbars crowding crowned crowning crude cruet cruets cruising crullers ' +
-  'crumb crumbed crumbier crumbing crumble crumbles crumblier crumby crumpled crumples crumpling cruncher ' +
-  'crunchier crunchiest crush crushes crushing crusted crusting crutch crutches crux cryings crypt cube cubed ' +
-  'cubes cubing cubs cuddled cuds cued cues cuffed cuffing cuing cull culled culling culls cults cultured ' +
-  'cultures culturing cumming cums cunning cunninger cunt cunts cupped cups curb curbed curbing curbs curd ' +
-  'curdled curdling curds curer curie curies curiously curler curlew curly currant currants currency currents ' +
-  'curried curries curry currying curs curse cursed curses cursing curt curved curves curving cuss cuttings czar ' +
-  'czars dabbled dabbling dactylics daddy dairying dais dallied dallies dallying damages damaging dammed damming ' +
-  'damped dampened dampening damping damps dandle dandled dandles dandling dangers dangle dangles dank dappling ' +
-  'darkened darlings darn darned darning darted darting dashed dashes dashing dating daubed daubing daubs ' +
-  'daunting dawdling dawns daybed dazzling deactivated deaf deafening deafer dealings deals dearly deathbeds ' +
-  'deaves debacles debarked debarking debarred debarring debasing debauched debauches debauching debiting ' +
-  'debriefing debs debuting decals decamped decamping decanting decay decayed decaying decays deceased deceases ' +
-  'deceasing deceive deceived deceiver deceivers deceives deceiving decently deception deceptive decide decides ' +
-  'decision decks declaiming declaring decoded decoding decompressed decontamination decoying decreased ' +
+  'convictions convince convinces cooed cooing cooker cookers cookouts coolants cooled coolie cools coop cooped ' +
+  'cooper cooperated cooperates cooperating cooperation coopered coopering coopers cooping coops coos cootie ' +
+  'copes copped coppers coppery copping cops copses copter cored coring corked corking corm corms cornea corneas ' +
+  'corned cornering cornet cornets cornier cornrowed cornrowing corns coroner coroners corps correcter ' +
+  'correctest correctional corrections corrective correctly corrector correlated correlating correlation ' +
+  'corridors corroded corroding corrosive corrugate corrugates corrupter corruptest corrupting corruption ' +
+  'corruptly corrupts corseted corseting cosies cosigned cosigner cosiness costed costing costings costumed ' +
+  'costuming cote cotes cots cottoned cottoning couched couches couching counsels countered countering countess ' +
+  'counties countless county coupled couples couplet couplets couriers coursing courted courtiers courting ' +
+  'courts cove coven covens covering covert coverts coves covet coveted coveting covets covey coveys cower ' +
+  'cowered cowering cowers cowhides cowing cowl cowling cowlings cowls cows coyer cozies crab crabbed crabbing ' +
+  'cracker crackers crackle crackled crackups cradling crafting crag cram crammed cramming cramped cramping ' +
+  'crams craned craning crankier cranks cranky crape crapes crapped crapping craps crass crated cratered ' +
+  'cratering crates crating craved cravenly cravings craw crawling craze crazes creakier creamed creaming creamy ' +
+  'creased creases creasing created creating creation credos creed creeds creeks creel creels creepier creepily ' +
+  'creepy cremating crepe crepes cress crest cresting crests crevices crewed crewing cribbed cribbing crick ' +
+  'cricked crickets cricking cricks criers crimes criminal cringing crinkled crinkles crinkling cripples ' +
+  'crippling crises crisped crispier crispiest crisping critters croak croaked croaking croaks crock crocked ' +
+  'crocks crones crooked crooking crooning cropper crossbeam crossbeams crossbow crossbows crosser crossest ' +
+  'crossings crotches crouched crouches crouching croup croupiers crowbars crowding crowned crowning crude cruet ' +
+  'cruets cruising crullers crumb crumbed crumbier crumbing crumble crumbles crumblier crumby crumpled crumples ' +
+  'crumpling cruncher crunchier crunchiest crush crushes crushing crusted crusting crutch crutches crux cryings ' +
+  'crypt cube cubed cubes cubing cubs cuddled cuds cued cues cuffed cuffing cuing cull culled culling culls ' +
+  'cults cultured cultures culturing cumming cums cunning cunninger cunt cunts cupped cups curb curbed curbing ' +
+  'curbs curd curdled curdling curds curer curie curies curiously curler curlew curly currant currants currency ' +
+  'currents curried curries curry currying curs curse cursed curses cursing curt curved curves curving cuss ' +
+  'cuttings czar czars dabbled dabbling dactylics daddy dairying dais dallied dallies dallying damages damaging ' +
+  'dammed damming damped dampened dampening damping damps dandle dandled dandles dandling dangers dangle dangles ' +
+  'dank dappling darkened darlings darn darned darning darted darting dashed dashes dashing dating daubed ' +
+  'daubing daubs daunting dawdling dawns daybed dazzling deactivated deaf deafening deafer dealings deals dearly ' +
+  'deathbeds deaves debacles debarked debarking debarred debarring debasing debauched debauches debauching ' +
+  'debiting debriefing debs debuting decals decamped decamping decanting decay decayed decaying decays deceased ' +
+  'deceases deceasing deceive deceived deceiver deceivers deceives deceiving decently deception deceptive decide ' +
+  'decides decision decks declaiming declaring decoded decoding decompressed decontamination decoying decreased ' +
   'decreases decreasing decree decrees decrying deducing deduct deducted deducting deductive deducts deeded ' +
   'deeding deemed deepened deepening defacing defaming defaulted defaulter defaulters defeating defecated ' +
   'defecating defect defected defecting defection defectives defector defectors defenced defencing defended ' +
@@ -196,9 +197,9 @@ export const PLAIN_ENGLISH =
   'demesnes demising demoting demurred denied denominate denominated denominates denominating denomination ' +
   'denoted denoting denounce denounced denounces denouncing dens departed departing depicted depicting deplaned ' +
   'deplanes deplaning deplete depleted depletes depleting deplored deplores deploring deport deported deporting ' +
-  'deports deposing deposit deposited depositor depositors depressed depresses depressing deprived deprives ' +
-  'depriving deputing derailed derailing deranged deranging deregulation derided derived derives deriving ' +
-  'desalinate desalinated desalinates desalinating desalination descanted descanting descants descended ' +
+  'deports deposing deposit deposited depositor depositors depreciate depressed depresses depressing deprived ' +
+  'deprives depriving deputing derailed derailing deranged deranging deregulation derided derived derives ' +
+  'deriving desalinate desalinated desalinates desalinating desalination descanted descanting descants descended ' +
   'descending descends descried descries descrying deserted deserter deserters deserting deservedly desiccate ' +
   'designated designers desiring desisted desisting desolated desolates desolating despaired despairing despised ' +
   'despising destined destroyer destroyers destroys detailed detailing detained detaining detection detective ' +
@@ -321,24 +322,24 @@ export const PLAIN_ENGLISH =
   'glutted glutting gnarling gnash gnashed gnats gnaw goaded goading goats gobbed gobbing gobbler gobblers gobs ' +
   'goggle goggled goggling goings gonged gonging goods goodwill goof goofs googles googling gook gooks goon ' +
   'goons goop gores gorge gorged gorgeously gorges gorging goring gosh goslings gossips gossipy gouger gougers ' +
-  'grabber graced graces gracing grackles grad grades grading grads grafting grains granaries grander ' +
+  'grabber graced graceful graces gracing grackles grad grades grading grads grafting grains granaries grander ' +
   'grandparent grands granting grapes graphing grappling grasped grasping grasps grasses grassing grate grated ' +
-  'grater graters gratings gratis graved graveled graveling gravelled gravelling gravels gravely graven graver ' +
-  'graves graving grayed graying grays grazes grazing greasier greats greening greeting greetings grid grids ' +
-  'griefs grieving grilled grilling grimed grimly grinders grinning grins gripe griped gripes griping grippe ' +
-  'gripped grist gritting groins groomed grooming grooms grooves grooving grossed grosses grossing grotto ' +
+  'gratefully grater graters gratings gratis graved graveled graveling gravelled gravelling gravels gravely ' +
+  'graven graver graves graving grayed graying grays grazes grazing greasier greats greening greeting greetings ' +
+  'grid grids griefs grieving grilled grilling grimed grimly grinders grinning grins gripe griped gripes griping ' +
+  'grippe gripped grist gritting groins groomed grooming grooms grooves grooving grossed grosses grossing grotto ' +
   'grouched grouches grouching grounder grounders grounding groundings grounds grouping grousing grouting grovel ' +
   'groveling groves growing growl grows grubbed grubbing grueling grumbled grumbler grumbles grumbling grunge ' +
   'grunting guarantied guaranties guessing guesting guided guiding guilds guises gulled gullies gulling gumming ' +
   'gums gunned gunning gunny guppy gush gushed gushes gushing gusted gusting gusts gutsy guttered guttering ' +
-  'guying guys guzzling gyps gyrates gyrating hacked hacking hackle hackles haft hafts haggle haggled haggles ' +
-  'haggling hags hailed hailing hails haired hairlines hairpins hake hakes hale haled hales haling hallowed ' +
-  'hallowing halls hallway halo haloed haloing halos halter haltered haltering halters halve halved halves ' +
-  'halving hammed hammerhead hammerings hamming hampered hampering hampers hamstring handfuls handler handlers ' +
-  'handy hangar hangars hanged hangings hank hanker hankered hankering hankers hanks happenings harasses ' +
-  'hardener hardeners hardening hardness hardy hare hared hares haring hark harked harking harmed harming ' +
-  'harmonised harnessed harp harped harping harried harries harrowed harrowing harry harrying harts hashed ' +
-  'hashes hashing hassling hasted hastened hastening hastes hasting hatched hatching haters hating hatted ' +
+  'guying guys guzzling gyps gyrates gyrating gyroscope hacked hacking hackle hackles haft hafts haggle haggled ' +
+  'haggles haggling hags hailed hailing hails haired hairlines hairpins hake hakes hale haled hales haling ' +
+  'hallowed hallowing halls hallway halo haloed haloing halos halter haltered haltering halters halve halved ' +
+  'halves halving hammed hammerhead hammerings hamming hampered hampering hampers hamstring handfuls handler ' +
+  'handlers handy hangar hangars hanged hangings hank hanker hankered hankering hankers hanks happenings ' +
+  'harasses hardener hardeners hardening hardness hardy hare hared hares haring hark harked harking harmed ' +
+  'harming harmonised harnessed harp harped harping harried harries harrowed harrowing harry harrying harts ' +
+  'hashed hashes hashing hassling hasted hastened hastening hastes hasting hatched hatching haters hating hatted ' +
   'hatters hatting haughty hauler haunch haunches haunting haven havens hawing haws haying hazes hazing headed ' +
   'header headers headgear heading headings headlock headlocks healer healers heaped heaping hearer hearers ' +
   'hearings hearkened hearse heartbreak heartbreaks heartened hearts heathens heather heave heaved heaves ' +
@@ -351,22 +352,22 @@ export const PLAIN_ENGLISH =
   'hollered hollering hollers hollow hollowed hollower hollowing hollows hologram holograms homer homering ' +
   'homers homey homeys hominy hone honed hones honing honked honking honoring hooding hooey hoof hoofs hooked ' +
   'hooker hookers hooking hooks hoop hooped hooping hoops hoot hooted hooter hooters hooting hoots hooves hopper ' +
-  'hopping hording horizontally horizontals horns horribly horridly horrors horses horsing hosed hosing hosting ' +
-  'hounded hounding hounds houses hove hover hovered hovering hovers howled howler hubs huddled huddling hues ' +
-  'huffed huffing hugged hugging hugs hulking hulled hulling humbling hummed humorous humour hump humped humping ' +
-  'humps humus hunched hunches hunching hundreds hungered hungers hunk hunted hurdling hurled hurling hurrying ' +
-  'hurting hushed hushes hushing huskiness hustings hustling hutches huts hydrated hydrates hydrating hype hyped ' +
-  'hypes hyphened hyphening hyping identically ides idled idles idly idolater idolaters igniting ignominy ' +
-  'ignorant imagined imagines imaging immaculately immolated immolates immolating impaired impairing impartially ' +
-  'impelled impelling impended impending imperfectly implicate implying imported importing importunity imposing ' +
-  'impossibly imprecision impressed impressing imprinted imprinting imprints improperly inaction inactive ' +
-  'inboards incensed incensing inception inched inching incidence incidences incidental incidentals incipient ' +
-  'incising inciting inclining inclusively incoming incomplete incompletely inconsistency inconsistently ' +
-  'inconstant incorrectly incubation inculcation indented indenting indicative indicted indicting indifferent ' +
-  'indigent indigents indisposed inducing inductee inducting induction inert infected infecting infection ' +
-  'infections inferior inferiors infernal inferred infested infesting inflammable inflated inflates inflating ' +
-  'inflation inflected inflecting inflection inflections inflects inflexible informed infrequently infusing ' +
-  'ingested ingesting inhalation inhaling inherent inhering inheritor inheritors initialing initialled ' +
+  'hopping hording horizontally horizontals horns horoscopes horribly horridly horrors horses horsing hosed ' +
+  'hosing hosting hounded hounding hounds houses hove hover hovered hovering hovers howled howler hubs huddled ' +
+  'huddling hues huffed huffing hugged hugging hugs hulking hulled hulling humbling hummed humorous humour hump ' +
+  'humped humping humps humus hunched hunches hunching hundreds hungered hungers hunk hunted hurdling hurled ' +
+  'hurling hurrying hurting hushed hushes hushing huskiness hustings hustling hutches huts hydrated hydrates ' +
+  'hydrating hype hyped hypes hyphened hyphening hyping identically ides idled idles idly idolater idolaters ' +
+  'igniting ignominy ignorant imagined imagines imaging immaculately immolated immolates immolating impaired ' +
+  'impairing impartially impelled impelling impended impending imperfectly implicate implying imported importing ' +
+  'importunity imposing impossibly imprecision impressed impressing imprinted imprinting imprints improperly ' +
+  'inaction inactive inboards incensed incensing inception inched inching incidence incidences incidental ' +
+  'incidentals incipient incising inciting inclining inclusively incoming incomplete incompletely inconsistency ' +
+  'inconsistently inconstant incorrectly incubation inculcation indented indenting indicative indicted indicting ' +
+  'indifferent indigent indigents indisposed inducing inductee inducting induction inert infected infecting ' +
+  'infection infections inferior inferiors infernal inferred infested infesting inflammable inflated inflates ' +
+  'inflating inflation inflected inflecting inflection inflections inflects inflexible informed infrequently ' +
+  'infusing ingested ingesting inhalation inhaling inherent inhering inheritor inheritors initialing initialled ' +
   'initialling initials injected injecting injection injections injuring inking inkling inklings inlaying inline ' +
   'innings inoculation inputs inquests inquired inquires inquiring inquisition inquisitions insect insects ' +
   'insecurity inserted inserting insertion insertions inset insets insetting insider insiders insistent ' +
@@ -501,9 +502,9 @@ export const PLAIN_ENGLISH =
   'pinwheels piped piper pipers pipes piping pipped pippin pipping pips pirating piss pissed pisses pissing ' +
   'pitched pitching pitied pits pittance pittances pitting placating placement placer placers placid placket ' +
   'plackets plaguing plaice plains plaited plaiting planked planking planner planners plannings planters ' +
-  'plantings plasterer plasterers plastering plasticity platen platens platformed plating platter platters ' +
-  'plaudits players pleading pleads pleasing pleasured pleasures pleasuring pleated pleating pledging plied ' +
-  'plight plights plop plopped plopping plops plots plotted plotting ploughmen plowing ploy ploys pluckier ' +
+  'plantings plasterer plasterers plastering plasticity plateful platen platens platformed plating platter ' +
+  'platters plaudits players pleading pleads pleasing pleasured pleasures pleasuring pleated pleating pledging ' +
+  'plied plight plights plop plopped plopping plops plots plotted plotting ploughmen plowing ploy ploys pluckier ' +
   'plucky plum plumb plumbing plumed plumes plump plumped plumping plumps plums plunge plunger plunges plunging ' +
   'plunk plunked plunking plunks pluses plush plying poaching pocked pocking pockmark pockmarks pocks podding ' +
   'poets pointed pointer pointers pointing pointy poises poker pokers pokey pokeys poky poled poles policies ' +
@@ -518,11 +519,11 @@ export const PLAIN_ENGLISH =
   'precises preclusion predated predates predating predetermine predetermined predetermines predetermining ' +
   'preening prefaced preferred prefixes preheated premise premised premises premising preparation prepares ' +
   'preparing prepaying preppies prepping preps presaged presaging presented presenter presenting preserve ' +
-  'preserved preserves preserving preset presets presetting presided presides presiding pressings pressured ' +
-  'pressuring pressurise pressurises pressurize pressurizes presumable presumes presuming pretension pretensions ' +
-  'prettied pretties prettified prettifies prettifying prettying prevented preventing preview previewed ' +
-  'previewer previewing previews preys priceless prick pricking prickled pricklier prickliest pricks primed ' +
-  'primer primes primped primping primps princess printable printings priories priors priory prise prises ' +
+  'preserved preserver preserves preserving preset presets presetting presided presides presiding pressings ' +
+  'pressured pressuring pressurise pressurises pressurize pressurizes presumable presumes presuming pretension ' +
+  'pretensions prettied pretties prettified prettifies prettifying prettying prevented preventing preview ' +
+  'previewed previewer previewing previews preys priceless prick pricking prickled pricklier prickliest pricks ' +
+  'primed primer primes primped primping primps princess printable printings priories priors priory prise prises ' +
   'prising pristine proactive probating probation probed procedural procedures processing production productions ' +
   'productive profanes profaning professing profiled profiling profited profiting projectile projection ' +
   'projections projects prolixity promisingly promoted promotes promoting prompted prompting prong prongs ' +
@@ -584,260 +585,261 @@ export const PLAIN_ENGLISH =
   'repressed represses repressing reprised reprises reprising reprized reproved reproves reproving repulsing ' +
   'reputable reputation reputations reputedly reputing requester requiems requite requited requites requiting ' +
   'rereading rerouted rerouting rerunning rescuing reselling resemble resembled resembles resembling resent ' +
-  'resented resenting resents reserved reserves reserving resetting resettling reside resides residing residual ' +
-  'residuals resigned resigning resistance resisted resister resisters resisting resistor resistors resolutely ' +
-  'resolver resonances resonant resonate resonated resonates resonating resort resorted resorting resorts ' +
-  'resounded resounding resounds respectable respected respecting respects respired respires respiring ' +
-  'respondent responses responsive restarting restated restates restating rested resting restored restores ' +
-  'restoring restricted restricting restricts resultant resulted resulting resuming resupplies resurface ' +
-  'resurfaces resurrect resurrects retailed retailing retained retainer retainers retaining retaking retarded ' +
-  'retarding retch retched retches retching retelling rethinking retinues retiree retirees retooling retort ' +
-  'retorted retorting retorts retouching retrace retraced retraces retracing retraction retractions retrained ' +
-  'retraining retrains retreaded retreading retreated retreating retreats retried retries retrieve retrieved ' +
-  'retriever retrievers retrieves retrieving retry retrying returnee returnees returning retweeted retweeting ' +
-  'retyping reunified reunifies reunifying reusable reuse reused reuses reusing revaluing revealed revealing ' +
-  'revealings revel revelation revelations reveled reveling revelled reveller revelling revellings revels ' +
-  'revenged revenging revere revered reverend reveres reverie reveries revering reversed reverses reversing ' +
-  'reversion reviewer reviewers revile reviled reviles reviling revision revisions revisiting revisits revive ' +
-  'revives reviving revoking revolted revolting revolved revolver revolvers revolving revved rewarded rewarding ' +
-  'rewinding rewire rewired rewires rewiring reword reworded rewording rewords reworked reworking rewriting ' +
-  'rheumatic riced rices ricing rick ricked rickets ricking ricks ridding riddle riddles riddling ridge ridging ' +
-  'riding rids rife riffling rifted rifting rigged rigging riling rill rills riming rimmed rimming rims rind ' +
-  'rinds ringed ringers rink rinks ripely ripening riposted riposting ripper rippled rips risen riser risers ' +
-  'risible risking risks rivaling riverbed rivers riveting roach roaches roam roamed roaming roams roans roasted ' +
-  'roaster roasters robbed robber robbing robin robing rocked rocker rockers rocket rockets roes rogering roil ' +
-  'roiled roiling roils roister roistered roistering roisters roles roods rooked rooking rooks roomfuls roomy ' +
-  'rooster roosting rooted rooter rooting rootless roped ropes roping rosier rosiness roster rosters rosy ' +
-  'rotated rotational rotations rote rotors rotted rotten rotting rouble roubles rouge rouged rouges roughing ' +
-  'roughs rouging rounder rounding rouse rouses rousing routed routing routinise routinises routinizes routs ' +
-  'rove rovers roweling rowels rowers rubbers rubbery rubbished rubbishy rubble rube rubes rubier rudder rudders ' +
-  'rues ruffed ruffing rugby rugged rugs ruing rumbaing rumbled rumbling rumblings rumoring rumoured rumours ' +
-  'rumpling rums runaways rune runes rungs runt runts runway rupture ruptures rupturing ruse rushed rushes ' +
-  'rushing rusted rustiness rusting rustling ruts rutted rutting sables sack sacked sacking sacks sacrificial ' +
-  'sacs saddened saddling sades safeguard safeguards safely safes saga sagas sage sages sago sailboard ' +
-  'sailboards sailed sailing salaaming sales salients sallied sallies sallow sallower sallying salmons salon ' +
-  'saloon salted salting saluting salve salved salves salving sames sanction sanctioned sanctioning sanctions ' +
-  'sandpapered sandpapers sandpiper sandpipers sands sane sangs sank sans sapped sapping sash sashes sass sassed ' +
-  'sasses sassing satchels sate sated sates satiated satin sating satrap satraps saturate saturates saunaing ' +
-  'sauntered sauntering saunters savaging saver savers savings savoring savour savouring savvying saxes sayings ' +
-  'scab scabbed scabbing scabs scad scads scaled scaling scalloped scalloping scallops scalping scam scammed ' +
-  'scamming scams scanner scanners scanted scanting scants scar scarcest scarcity scared scares scarfed scarfing ' +
-  'scarified scarifies scaring scarring scars scat scathing scats scattered scattering scatters scatting ' +
-  'scenting scepters scheduler schedulers scheming schooling scoff scoffed scoffing scolding scoldings scooping ' +
-  'scooting scoped scopes scoping scorcher scorchers scorches scorer scores scorn scorned scorning scotch ' +
-  'scotched scotches scotching scourged scourging scout scouted scouting scouts scow scowling scows scrabble ' +
-  'scrabbled scrabbles scrabbling scram scramble scrambler scramblers scrambles scrambling scrammed scramming ' +
-  'scrams scrappier scratchier scratchiest scratchy scrawled scrawling screeched screechier screechiest screechy ' +
-  'screened screening screwier screwy scribbled scribbles scribbling scrimp scrimped scrimping scrimps scrip ' +
-  'scrips scripted scripting scrubber scrubbers scrubbier scruff scruffs scrunch scrunched scrunchies scrunchy ' +
-  'scrupled scrupling scubaing scudding scuffing scuffled scuffs sculling scumming scuppers scurf scurrying ' +
-  'scuttling seabed seagoing sealer seamed seaming seaports searched searches searching seared searing seas ' +
-  'seasides seating seceding secluding secondary seconded seconding secreting sect sectioned sectioning sections ' +
-  'sects securely securer securest sedated sedating sedition seducing seductive seeded seeding seedling seeds ' +
-  'seeings seeking seeks seeming seep seer seers seething segueing selected selecting selective selector ' +
-  'selectors self sells selves semen seniors sensed sensory sentries sentry sepal sepals separate separately ' +
-  'separates separations separatism separatist separator septa sequester sequined serape serapes serenaded ' +
-  'serenading serrated servile servings sessions settees setters settler settlers seventeens seventeenth seventh ' +
-  'seventies severing severity sews sexes sexing sexting shabby shack shackled shackles shackling shacks shaded ' +
-  'shades shading shadings shadowy shafted shafting shag shagged shagging shaggy shags shaker shakers shale ' +
-  'shallots shallower shallows shalt sham shambled shambles shambling shamed shames shaming shammed shamming ' +
-  'shams shandy shank shanks shantung shapes shaping shared shares sharing sharked sharking sharks sharpened ' +
-  'sharpening sharpens sharping shattering shatters shaven shaver shavers sheaf shearer shearing shears ' +
-  'sheathings sheave sheaves shedding sheen sheep sheer sheered sheering sheers sheeting shelled shelling ' +
-  'sheltered shielded shielding shies shiftier shiftily shifty shilling shillings shimmer shimmered shimmering ' +
-  'shimmied shimmies shimmying shin shined shines shingles shingling shining shinning shinny shinnying shins ' +
-  'shipped shippers shipping shirkers shirking shirred shirring shirrings shirrs shirted shirting shit shits ' +
-  'shitting shoaling shocker shockers shockingly shod shoeing shogun shone shoo shooed shooing shoos shooters ' +
-  'shooting shootings shoots shopped shoppers shored shores shoring shortages shortenings shorter shortest ' +
-  'shortish shortness shorts shotguns shouldered shouldering shovel shovels showdown showdowns showering ' +
-  'showings showy shred shredder shredders shrew shrewder shrews shriek shrift shrike shrikes shrilled shrilling ' +
-  'shrimped shrimping shrinking shrinks shriveled shriveling shriving shrouded shrouding shrub shrubs shrugged ' +
-  'shrugging shtick shticks shuck shucked shucking shucks shudder shuddered shun shunned shunning shuns shushing ' +
-  'shuttered shuttering shutters shuttling shying sicked sickened sicker sicking sickle sickles sicks sics ' +
-  'sidebars sidecars sided sideline sidelines sidewalk sidewalks sidewall siding sidle sidles sift sifted ' +
-  'sifting sifts sighed sighing sighs sights signer signet signings silents silicate silted silting silvered ' +
-  'silvering silverware simmered simmering simply sims sine singe singer singers singes singing singled singles ' +
-  'singling singly singsong sinkholes sinking sinned sinning sins sipped sipping sips sires siring sises sited ' +
-  'siting sittings situated sixteens sixth sized sizes sizing sizzled skate skated skater skaters skeet skeins ' +
-  'sketched sketches sketching skewer skewing skews skid skidding skids skies skiff skiffs skilled skills skim ' +
-  'skimmed skimming skimp skimped skimping skimps skims skinless skinning skipper skippering skippers skirting ' +
-  'skis skit skits skittered skittering skitters skulking skunk skunking skying slab slabbed slabbing slabs ' +
-  'slacked slacken slackens slackers slacking slag slags slaked slakes slaking slaloming slam slammer slandered ' +
-  'slandering slanders slanting slash slashes slashing slat slated slathered slathering slathers slats slattern ' +
-  'slatterns slaved slavering slaves slaving slaw slay slayer slayers slaying slayings slays sled sledding ' +
-  'sledge sledges sleeking sleepers sleeping sleeps sleet sleeting sleets sleeves slew slewed slewing slicer ' +
-  'slicers slick slicked slicker slickers slicking slicks slider sliders slier slighted slighter slights slim ' +
-  'slime slimmed slimming slims sling slinging slings slink slinking slinks slippage slippages slipper slippers ' +
-  'slit slits slitting sliver slivered slivering slob slobs sloe sloes slog slogged slogging slogs sloop sloops ' +
-  'sloped slopped slopping sloshing sloths slots slouched slouching slough sloughed sloughing sloughs slowed ' +
-  'slowing slows slue slues slug slugged slugging sluggishly slugs sluice sluiced sluices sluicing sluing slum ' +
-  'slummed slumming slumping slumps slums slung slunk slur slurping slurring slurs slut sluts sluttish smack ' +
-  'smacker smackers smacking smalls smarted smartened smartening smartens smarting smarts smash smashes ' +
-  'smattering smellier smelted smelters smelting smiles smirched smirches smirching smirking smite smites ' +
-  'smiting smock smocked smocking smocks smoggy smokeless smokestack smokestacks smolder smoldered smolders ' +
-  'smooch smooched smooching smoothed smoother smoothie smooths smote smothered smothering smoulder smouldered ' +
-  'smudge smudges smudging smug smuggest smuggled smuggles smuggling smuts snack snacked snacking snacks ' +
-  'snaffling snailing snaked snakes snaking snapper snappers snappier snappish snares snarling snatch snatched ' +
-  'sneaking sneering sneezing snicker snickered snickering snickers snide snider sniffled sniffling snipe sniped ' +
-  'snipes sniping snippet snippier snippiest snit snitch snitched snitches snitching snits snooped snooping ' +
-  'snore snored snores snoring snort snorted snorting snorts snot snots snotty snout snouts snowed snowing snub ' +
-  'snubbing snubs snuff snuffed snuffing snuffling snuffs snugger snuggest snuggled snuggles snuggling soak ' +
-  'soaked soaking soakings soaks soaps soared soaring sobbed sobbing sobering socked socking softener softeners ' +
-  'softening softens softer softy soiled soiling sojourned sojourning sojourns solacing soldiered soldiering ' +
-  'soldiers solider soloed solvency solver solvers solves someones someway soot sooth soothed soothing sopped ' +
-  'sopping soppy sops sorely sores sorrowed sorrowing sorrows sorta sorter sortied sots soughing sought sounder ' +
-  'soundest soundless soundness sour soured souring sours sousing sowed sowers sowing sown sows spaces spacey ' +
-  'spacier spaded spades spam spammed spammers spamming spams spangles spangling spaniels spank spanked spanking ' +
-  'spankings spanks spanned spanning spans spar spared sparer sparest sparing spark sparkled sparred sparring ' +
-  'spars sparsely sparser spastics spate spates spatially spats spatted spattered spattering spatters spatting ' +
-  'spawn spawning spay spayed spaying spays speaking speared spearing spears speciously speck specking speckling ' +
-  'specks sped speeches speeding spelled spellers spelling spellings spells spelt spenders spending spends spew ' +
-  'spewed spewing spews spice spiced spices spicing spicy spidery spieling spies spike spiked spilling spilt ' +
-  'spindled spindlier spindliest spindling spine spineless spines spinner spinners spiny spiraling spires ' +
-  'spiriting spit spites spiting spitted splashed splashing splat splats splattered splattering splatters ' +
-  'splatting splay splayed splaying splays splice spliced splicer splices splicing splinting splints splittings ' +
-  'splurging spluttered spluttering splutters spoiler spoilers spoiling spoils spokes sponger spongers spongier ' +
-  'spoof spoofed spoofing spoofs spook spooked spooking spooks spooned spooning spoor spoored spooring spoors ' +
-  'spore spored spores sporing sported sporting sports sporty spotlessly spotter spotters spottier spout spouted ' +
-  'spouting spouts spraining sprat sprats sprawling sprayer sprayers spreader spreaders spreed spreeing sprig ' +
-  'sprightly sprigs springier springing springy sprinkled sprinkles sprinkling sprinted sprinter sprinters ' +
-  'sprinting spritzing sprouting sprucest sprucing spry spud spunk spur spuriously spurn spurning spurring ' +
-  'spurting sputtered sputtering sputters spying squalled squalling squarer squarest squash squashes squashier ' +
-  'squashing squashy squatted squatters squatting squawk squawked squaws squeakier squealer squealers squeegee ' +
-  'squeegeed squeeze squeezer squeezers squeezes squeezing squinted squinter squinting squints squire squired ' +
-  'squires squiring squirmed squirming squirms squishier squishiest squishing stabbings stabled stables stabling ' +
-  'stacked stacking stacks staffer staffing staffs stag staged staging stagings stags staid staining staircases ' +
-  'staked stakes staking staled staler stales staling stalk stalked stalkers stalking stalkings stalks stallion ' +
-  'stallions stammered stammering stamping stanch stanched stancher stanches stanchest stanching standings staph ' +
-  'stapled stapling starched starches starching stared stares staring stark starless starling starlings starred ' +
-  'starring starter starters startled startling starve starves starvings stated stateless stateroom staterooms ' +
-  'states stating stationer stationers stationery statistic statistical staunched staunches staunching stave ' +
-  'staved staves staving stead steadying stealing steals steamers steamier steams steamy steed steeds steeling ' +
-  'steely steeped steeper steeping steeps steer steering steers stemming stems stencils stent stents steppe ' +
-  'steppes stepping sterling stew stewed stewing stews stickier stickies stickler sticklers stickpin stickpins ' +
-  'stickups sties stiffed stiffen stiffing stiffs stifling stiflings stile stilled stilling stilted stilts ' +
-  'stingers stingier stinging stinker stinkers stinting stints stipends stippled stippling stirrers stirring ' +
-  'stirrings stoats stockade stockaded stockades stockading stockier stockings stocky stoke stoked stokes ' +
-  'stoking stoles stomp stomped stomping stomps stoned stones stoning stools stoop stooped stooping stoops ' +
-  'stoppable stopper stoppering stoppers storey storeys storied stories stork storks stormed storming stout ' +
-  'stoves stowed strafing straggle straggled straggler stragglers straggles straggling straggly straighter ' +
-  'straightest straightness straights strained straining straiten straitened straitening straitens strand ' +
-  'stranded stranding strangle strangled strangler strangles strangling strapped strapping strawing straws ' +
-  'strayed straying streaked streaking streamed streamer streaming strep stressing stretcher stretchers ' +
-  'stretchier stretchiest strew strewed strewing strews striated stricter stridden stride strides striding ' +
-  'strife striker strikers strikingly strikings stringent stringer stringers stringiest stripe striping ' +
-  'stripling striplings stripper strippers strive strives striving strobes stroked strokes stroking strollers ' +
-  'strolling stronger strop stropped stropping strops strumming strung strutting stubbing studding studios ' +
-  'stuffed stuffing stumble stumbled stumbler stumblers stumbling stumping stun stunk stunning stuns stunted ' +
-  'stunting stunts stutter stuttered stutterer stutterers suave subbed subbing sublimed sublimes subliming ' +
-  'subsidies subsidise subsidised subsidises subsidising subsidize subsidized subsidizes subsidizing subsidy ' +
-  'subsisted subsisting subsists substitution substitutions subsumed subsumes subsuming succouring sucker ' +
-  'suckled suckling suctioned suctioning suctions sued sues suffices sugaring suggester suggestion suggestive ' +
-  'suicides suing suite suites suits sulfates sulfides sulk sulked sulks sullies sullying summed summered ' +
-  'summering summing sunblock sunblocks sundae sundaes sundered sundering sundowns sundry sung sunless sunning ' +
-  'suns super supers supersize supersized supersizes supersizing supervene supervened supervenes supervening ' +
-  'supplest supplicate supplied supplier suppliers supplying supported supporter supporters supporting supposes ' +
-  'surcease surceased surceases surceasing surfaced surged surges surging surmised surmises surmising surmounted ' +
-  'surmounting surmounts surnames surplices surrey surreys surtaxes surveyor survival survivals survivor ' +
-  'survivors suspected suspecting suspender suspenders suspense suturing swag swagged swagging swags swam ' +
-  'swamped swamping swamps swan swank swanking swanks swans sward swards swarm swarmed swarming swarms swash ' +
-  'swashed swashes swashing swat swatch swatches swathing swats swattered swattering swatters swatting sway ' +
-  'swayed swaying sways sweating sweats sweepers sweepings sweets swelled swelling swellings swells swerving ' +
-  'swift swifts swigged swigging swigs swilling swims swindle swindled swindler swindlers swindles swindling ' +
-  'swine swines swinger swirling swisher swishest switcher swoon swooning swoop swooped swooping swoops syringed ' +
-  'syringes syringing tabbed tabbing tabs tack tacked tacking tackler tacklers tacks tads tailed tailing ' +
-  'tailless tainting taker takers takings tales talked talkers talking talks tallyhoing tamed tamers tames ' +
-  'taming tamp tamped tampered tampering tamping tamps tams tanager tangents tangle tangled tangles tangling ' +
-  'tangoing tangos tangs tangy tanked tankers tanking tanks tanned tans tapers tapes tapped tare tared tares ' +
-  'targeting taring tarmacking tarnished tarnishes tarnishing tarred tarried tarries tarring tarrying tars ' +
-  'tartly tasers tasked tasking tasted tastes tasting tats tatted tatter tattering tatting tattle tattled ' +
-  'tattles tattling tattooed taunting tauter taxed taxing teaches teachings teaks teal teals teamed teaming ' +
-  'teared teasel teaser teat teats technical technicians tediously teeing teemed tees teetered teetering teethe ' +
-  'teethes teething telexing temped temperament temperamentally temperaments temperate template templates tempo ' +
-  'tempos tempter tempters tempting tempts tended tendered tendering tending tenements tenoning tens tensed ' +
-  'tenses tensing tensor tensors tented tenths tenting tenuring terminable terminally termination terminations ' +
-  'terminator terminators terminus termites tern terns terribly terrified terrifies terrifying terrors testable ' +
-  'testates tester testes testified testifies testifying testis testy tethered textural texture textures ' +
-  'thanking thatched thatches thatching theaters thees therefrom thereupon thermals thermos thicken thicket ' +
-  'thickets thieving thine thinker thinkers thinned thinners thinning thins thirteens thirteenth thirties ' +
-  'thistles thongs thou thousands thousandth thrash thrashed thrashes thrashing thrashings threaten threats ' +
-  'threshed threshing thrilling thriving throaty throb throbbing throbs throe throes thronging thrum thrumming ' +
-  'thud thudding thuds thug thugs thumbed thumbing thumbs thundered thundering thunders thwacking ticker tickers ' +
-  'ticketing tickled tickling tics tided tides tidier tidiest tiding tied tighter tightest tights tiled tiles ' +
-  'tiling tilled tilling tills tilt timed timeless timer timers timings tine tines ting tinge tinged tingeing ' +
-  'tinges tinging tinglings tings tinkle tinkled tinkles tinkling tinned tinning tinsel tinseling tinsels tinted ' +
-  'tinting tints tipper tipping tipple tippled tipples tippling tipsy tireless tiring tissue tissues titled ' +
-  'titling tits tittered tittering toad toady toasting toasty toddy toed toeing toes toffee toggles toggling ' +
-  'togs toiled toiling toke toked token tokes toking tolerable tolerances tolerant tolerate tolerated tolerates ' +
-  'tolerating toleration toll tolling tolls tomb tombed tome tomes tomorrows toms toned tonguing toning tons ' +
-  'tonsured tonsures tonsuring tooled tooling toot tooted tooting toots toppings toppled toppling topsails ' +
-  'topsides toque toques torched torches torching torrents tors tort torte tortured torturing totaling ' +
-  'totalities totalling tote toted toting tots totter tottered tottering touchier touchingly touchings toughly ' +
-  'tours tousling tout touted touting touts toweling towered towering towheads towing tows toys tracer tracers ' +
-  'tracings tracker trackers tract traction tractors tracts trades trading trailing trails trained training ' +
-  'traipsing trammel trammeling tramped tramping trampling tramps trance trances transform transformed ' +
-  'transforming transforms translucence transparency transparently transpire transpired transpires transpiring ' +
-  'transporter transporters transpose transposed transposes transposing trapezoid trapezoids trapped trapping ' +
-  'trappings traps trashier trashy traveled traveling travelling trawling treading treadled treadling treasured ' +
-  'treasures treasuring treaties treatise treatments treaty trebling treed treeing trekking trembled trembles ' +
-  'trembling trenched trenches trenching tresses triad trialing trialling tribes trice tricked tricking trickle ' +
-  'trickled trickles trickling tricks triflers trifling trig trikes trilled trilling trimmer trimmers trimmings ' +
-  'trios tripe tripled tripling tripos trolling trolls tromping trooped trooping troops trotted trotting ' +
-  'troubled trough trounced trounces trouncing trouping troweling trowels troy troys truanting truce truces ' +
-  'trucked trucking truckled truckles truckling truer truest trump trumped trumping trumps trunking truss ' +
-  'trussing trusting trusty trysting tuba tubas tubed tuber tuberous tubers tuck tucked tucking tucks tufts ' +
-  'tumbled tumblers tumbles tumbling tumour tuna tunas tuner tuners tunnies tuns turd turds turf turfed turfing ' +
-  'turfs turner tushes tusk tusks tutorials tutoring tuxes twang twanging tweeds tweet tweeter twerk twerked ' +
-  'twerking twerks twigging twinged twinging twinkle twinkled twinkling twinklings twinning twins twister ' +
-  'twisting twitch twitched twitching twitted twittered twittering twitting tying tyke tykes types typing typos ' +
-  'tyro udders ulterior ultimate umping unabated unaccepted unaffected unassailable unassuming unavoidable ' +
-  'unbarred unbeaten unbecoming unbending unborn unbounded unbuttoned unbuttoning unchanging uncharted unclothed ' +
-  'unclothing uncomfortable uncomplaining uncompressed uncontaminated uncontrollable unconvinced uncorked ' +
-  'uncoupling uncovered uncovers unction unctions undated undaunted underbid underbids underfeed underfeeds ' +
-  'underneaths undersea underused undeserving undoes undoings undoubted undulation undying unearned unending ' +
-  'unexpected unfits unfitting unflagging unfolded unfolding unformed unfounded unfrocked unfrocking unfrocks ' +
-  'unharmed unhesitating unhinged unhinging unhitching uniforms unifying uninstalling uninstalls unites unity ' +
-  'unlabeled unlacing unlatches unlatching unleaded unlisted unloading unloads unloosed unloosing unmaking ' +
-  'unmanned unmarried unmasked unmasking unmatched unnerved unoriginal unpick unpinning unplumbed unprepared ' +
-  'unpromising unravel unravelled unrelated unreleased unrepeatable unrewarding unrivaled unrolled unrolling ' +
-  'unsalted unsaturated unscathed unscheduled unscrambled unsealing unsettled unsettling unsheathed unsigned ' +
-  'unsnapping unsolved unstated unsteadily unstopping unsuitable unsuited unthinking untiring unto unwavering ' +
-  'unwonted unwrapping unzipping upbraided upbraiding upbringing upchucking updater upending uplifting upload ' +
-  'upmarket upright upstages upstanding upstarting upstarts upturned urgently urging urinating urns user users ' +
-  'ushering uttered uttering utters vacating vaccines vacillated vacillates vacillating vagrants vale vales ' +
-  'valeting valued valves vane vanes vanguard vanguards vanishings vanities vanned vanquished vanquishes ' +
-  'vanquishing vaping variants varied variously vastly vasts vaulted vaults vaunting veered veering vend vended ' +
-  'vending vends veneering vented ventilate ventilated ventilates ventilating ventured venturing verily verities ' +
-  'verity versified versifies versify versifying vertices vested vesting vetches vets vetting vibrato vibrator ' +
-  'vibrators vibratos videos vied vies viewer viewings vilified vilifies vilifying vindictive violated violates ' +
-  'violating violation violations vireo virginal viscount viscounts vise vises visibly vising vitiated vitiates ' +
-  'vitiating vitiation vivified vivifies vivifying vocation voiced voicing vole voles voluminous volunteered ' +
-  'vomited vomiting vomits voting vouched vouches vouching vowels vowing vulture wack wacks wadded wadding ' +
-  'waddling wader waders wading wads wafers waffling waft wafted wafting wafts waged wager wagering wagged ' +
-  'wagging waging waif waifs wailed waistline waistlines waists waiter waived waives waiving wakens wale waled ' +
-  'wales waling walker walking walks walled walleyed walling walloped walloping wallow wallowing wallows ' +
-  'wanderer wanderers wands wane waned wanes wangle wangled wangles wangling waning warbled warbling ward warded ' +
-  'warder warders warding wards ware wares warier warmed warmers warrantied warranties warranty warrantying ' +
-  'warred warring wart warty wary washings wasp wasps waster wasters watchdog watched watches watering waterline ' +
-  'waterlines wattle wattled wattles wattling waver wavering wavers waxed waxing waxwings waxy weakling weakly ' +
-  'weal wealthy wean weaning wearying weaves weaving wedges weed weeded weeder weeders weeding weeds weeing ' +
-  'weeper weepings weeps weepy weer wees weights weighty weir weirdo weirs welcoming welds welling wells welted ' +
-  'weltering welting wench wenches wended wending wends wens wets wetting whamming wheal wheals wheedled ' +
-  'wheedling wheeler wheezed wheezing whelped whelping whelps whereat wherefore wherefores whetting whiffing ' +
-  'whiled whiles whiling whimpers whined whiner whiners whinny whippet whippets whippings whirled whirling ' +
-  'whirls whirr whirs whisker whiskered whiskey whiskeys whiskies whisking whispers whist whistle whistled ' +
-  'whistler whistlers whit whiten whiter whites whither whiting whits whittler whittlers whittles whizzing ' +
-  'wholes whomever whoop whooping whopping whores wickets widen widows wigged wigging wiggler wigglers wigglier ' +
-  'wiggly wights wilder wile wiled wiles wiling willed willing wills wilted wilting wimpled wimples wimpling ' +
-  'wimps wimpy winched winching winding wined wines winged wingers winging wining winked winking winning ' +
-  'winnings winnow winnows wintered wintering wiper wipers wired wireless wiry wiser wises wisher wishers wishes ' +
-  'wishing wist witched witching withdrawal withdrawals withered withering wits witting wive wives wobbled ' +
-  'wobblier woes woks wombat wonted wooded woodmen woodpile woolen worded wording wordings worker workings ' +
-  'workshops wormed worming wormy worrying worsened worsting wounded wounder wounding wounds wowing wrack ' +
-  'wrangling wrapper wrappings wraps wreak wreaked wreaking wreaks wreathed wreathes wreathing wrecker wresting ' +
-  'wrestled wrestles wrestling wretch wretched wretches wriggle wriggled wrigglers wriggles wriggling wright ' +
-  'wring wringers wringing wrings wrinkle wrinkled wrinkles wrinkling writ writer writers writhe writhes ' +
-  'writhing writings writs wronging wrongs wroth wrung yakked yakking yaks yammered yammering yammers yapped ' +
-  'yapping yeahs yearling yearlings yearly yearn yearning yearnings yearns yeas yeasts yelled yelling yellower ' +
-  'yellowest yellowing yellows yells yelp yelped yelping yeps yessed yipped yipping yodels yoking yonder yowled ' +
-  'yowling zapper zillion zincking zinged zingers zinging zipped zipping zips zonked ';
+  'resented resenting resents reserved reservedly reserves reserving resetting resettling reside resides ' +
+  'residing residual residuals resigned resigning resistance resisted resister resisters resisting resistor ' +
+  'resistors resolutely resolver resonances resonant resonate resonated resonates resonating resort resorted ' +
+  'resorting resorts resounded resounding resounds respectable respected respecting respects respired respires ' +
+  'respiring respondent responses responsive restarting restated restates restating rested resting restored ' +
+  'restores restoring restricted restricting restricts resultant resulted resulting resuming resupplies ' +
+  'resurface resurfaces resurrect resurrects retailed retailing retained retainer retainers retaining retaking ' +
+  'retarded retarding retch retched retches retching retelling rethinking retinues retiree retirees retooling ' +
+  'retort retorted retorting retorts retouching retrace retraced retraces retracing retraction retractions ' +
+  'retrained retraining retrains retreaded retreading retreated retreating retreats retried retries retrieve ' +
+  'retrieved retriever retrievers retrieves retrieving retry retrying returnee returnees returning retweeted ' +
+  'retweeting retyping reunified reunifies reunifying reusable reuse reused reuses reusing revaluing revealed ' +
+  'revealing revealings revel revelation revelations reveled reveling revelled reveller revelling revellings ' +
+  'revels revenged revenging revere revered reverend reveres reverie reveries revering reversed reverses ' +
+  'reversing reversion reviewer reviewers revile reviled reviles reviling revision revisions revisiting revisits ' +
+  'revive revives reviving revoking revolted revolting revolved revolver revolvers revolving revved rewarded ' +
+  'rewarding rewinding rewire rewired rewires rewiring reword reworded rewording rewords reworked reworking ' +
+  'rewriting rheumatic riced rices ricing rick ricked rickets ricking ricks ridding riddle riddles riddling ' +
+  'ridge ridging riding rids rife riffling rifted rifting rigged rigging riling rill rills riming rimmed rimming ' +
+  'rims rind rinds ringed ringers rink rinks ripely ripening riposted riposting ripper rippled rips risen riser ' +
+  'risers risible risking risks rivaling riverbed rivers riveting roach roaches roam roamed roaming roams roans ' +
+  'roasted roaster roasters robbed robber robbing robin robing rocked rocker rockers rocket rockets roes ' +
+  'rogering roil roiled roiling roils roister roistered roistering roisters roles roods rooked rookie rooking ' +
+  'rooks roomfuls roomy rooster roosting rooted rooter rooting rootless roped ropes roping rosier rosiness ' +
+  'roster rosters rosy rotated rotational rotations rote rotors rotted rotten rotting rouble roubles rouge ' +
+  'rouged rouges roughing roughs rouging rounder rounding rouse rouses rousing routed routing routinise ' +
+  'routinises routinizes routs rove rovers roweling rowels rowers rubbers rubbery rubbished rubbishy rubble rube ' +
+  'rubes rubier rudder rudders rues ruffed ruffing rugby rugged rugs ruing rumbaing rumbled rumbling rumblings ' +
+  'rumoring rumoured rumours rumpling rums runaways rune runes rungs runt runts runway rupture ruptures ' +
+  'rupturing ruse rushed rushes rushing rusted rustiness rusting rustling ruts rutted rutting sables sack sacked ' +
+  'sacking sacks sacrificial sacs saddened saddling sades safeguard safeguards safely safes saga sagas sage ' +
+  'sages sago sailboard sailboards sailed sailing salaaming sales salients sallied sallies sallow sallower ' +
+  'sallying salmons salon saloon salted salting saluting salve salved salves salving sames sanction sanctioned ' +
+  'sanctioning sanctions sandpapered sandpapers sandpiper sandpipers sands sane sangs sank sans sapped sapping ' +
+  'sash sashes sass sassed sasses sassing satchels sate sated sates satiated satin sating satrap satraps ' +
+  'saturate saturates saunaing sauntered sauntering saunters savaging saver savers savings savoring savour ' +
+  'savouring savvying saxes sayings scab scabbed scabbing scabs scad scads scaled scaling scalloped scalloping ' +
+  'scallops scalping scam scammed scamming scams scanner scanners scanted scanting scants scar scarcest scarcity ' +
+  'scared scares scarfed scarfing scarified scarifies scaring scarring scars scat scathing scats scattered ' +
+  'scattering scatters scatting scenting scepters scheduler schedulers scheming schooling scoff scoffed scoffing ' +
+  'scolding scoldings scooping scooting scoped scopes scoping scorcher scorchers scorches scorer scores scorn ' +
+  'scorned scorning scotch scotched scotches scotching scourged scourging scout scouted scouting scouts scow ' +
+  'scowling scows scrabble scrabbled scrabbles scrabbling scram scramble scrambler scramblers scrambles ' +
+  'scrambling scrammed scramming scrams scrappier scratchier scratchiest scratchy scrawled scrawling screeched ' +
+  'screechier screechiest screechy screened screening screwier screwy scribbled scribbles scribbling scrimp ' +
+  'scrimped scrimping scrimps scrip scrips scripted scripting scrubber scrubbers scrubbier scruff scruffs ' +
+  'scrunch scrunched scrunchies scrunchy scrupled scrupling scubaing scudding scuffing scuffled scuffs sculling ' +
+  'scumming scuppers scurf scurrying scuttling seabed seagoing sealer seamed seaming seaports searched searches ' +
+  'searching seared searing seas seasides seating seceding secluding secondary seconded seconding secreting sect ' +
+  'sectioned sectioning sections sects securely securer securest sedated sedating sedition seducing seductive ' +
+  'seeded seeding seedling seeds seeings seeking seeks seeming seep seer seers seething segueing selected ' +
+  'selecting selective selector selectors self sells selves semen seniors sensed sensory sentries sentry sepal ' +
+  'sepals separate separately separates separations separatism separatist separator septa sequester sequined ' +
+  'serape serapes serenaded serenading serrated servile servings sessions settees setters settler settlers ' +
+  'seventeens seventeenth seventh seventies severing severity sews sexes sexing sexting shabby shack shackled ' +
+  'shackles shackling shacks shaded shades shading shadings shadowy shafted shafting shag shagged shagging ' +
+  'shaggy shags shaker shakers shale shallots shallower shallows shalt sham shambled shambles shambling shamed ' +
+  'shames shaming shammed shamming shams shandy shank shanks shantung shapes shaping shared shares sharing ' +
+  'sharked sharking sharks sharpened sharpening sharpens sharping shattering shatters shaven shaver shavers ' +
+  'sheaf shearer shearing shears sheathings sheave sheaves shedding sheen sheep sheer sheered sheering sheers ' +
+  'sheeting shelled shelling sheltered shielded shielding shies shiftier shiftily shifty shilling shillings ' +
+  'shimmer shimmered shimmering shimmied shimmies shimmying shin shined shines shingles shingling shining ' +
+  'shinning shinny shinnying shins shipped shippers shipping shirkers shirking shirred shirring shirrings shirrs ' +
+  'shirted shirting shit shits shitting shoaling shocker shockers shockingly shod shoeing shogun shone shoo ' +
+  'shooed shooing shoos shooters shooting shootings shoots shopped shoppers shored shores shoring shortages ' +
+  'shortenings shorter shortest shortish shortness shorts shotguns shouldered shouldering shovel shovels ' +
+  'showdown showdowns showering showings showy shred shredder shredders shrew shrewder shrews shriek shrift ' +
+  'shrike shrikes shrilled shrilling shrimped shrimping shrinking shrinks shriveled shriveling shriving shrouded ' +
+  'shrouding shrub shrubs shrugged shrugging shtick shticks shuck shucked shucking shucks shudder shuddered shun ' +
+  'shunned shunning shuns shushing shuttered shuttering shutters shuttling shying sicked sickened sicker sicking ' +
+  'sickle sickles sicks sics sidebars sidecars sided sideline sidelines sidewalk sidewalks sidewall siding sidle ' +
+  'sidles sift sifted sifting sifts sighed sighing sighs sights signer signet signings silents silicate silted ' +
+  'silting silvered silvering silverware simmered simmering simply sims sine singe singer singers singes singing ' +
+  'singled singles singling singly singsong sinkholes sinking sinned sinning sins sipped sipping sips sires ' +
+  'siring sises sited siting sittings situated sixteens sixth sized sizes sizing sizzled skate skated skater ' +
+  'skaters skeet skeins sketched sketches sketching skewer skewing skews skid skidding skids skies skiff skiffs ' +
+  'skilled skills skim skimmed skimming skimp skimped skimping skimps skims skinless skinning skipper skippering ' +
+  'skippers skirting skis skit skits skittered skittering skitters skulking skunk skunking skying slab slabbed ' +
+  'slabbing slabs slacked slacken slackens slackers slacking slag slags slaked slakes slaking slaloming slam ' +
+  'slammer slandered slandering slanders slanting slash slashes slashing slat slated slathered slathering ' +
+  'slathers slats slattern slatterns slaved slavering slaves slaving slaw slay slayer slayers slaying slayings ' +
+  'slays sled sledding sledge sledges sleeking sleepers sleeping sleeps sleet sleeting sleets sleeves slew ' +
+  'slewed slewing slicer slicers slick slicked slicker slickers slicking slicks slider sliders slier slighted ' +
+  'slighter slights slim slime slimmed slimming slims sling slinging slings slink slinking slinks slippage ' +
+  'slippages slipper slippers slit slits slitting sliver slivered slivering slob slobs sloe sloes slog slogged ' +
+  'slogging slogs sloop sloops sloped slopped slopping sloshing sloths slots slouched slouching slough sloughed ' +
+  'sloughing sloughs slowed slowing slows slue slues slug slugged slugging sluggishly slugs sluice sluiced ' +
+  'sluices sluicing sluing slum slummed slumming slumping slumps slums slung slunk slur slurping slurring slurs ' +
+  'slut sluts sluttish smack smacker smackers smacking smalls smarted smartened smartening smartens smarting ' +
+  'smarts smash smashes smattering smellier smelted smelters smelting smiles smirched smirches smirching ' +
+  'smirking smite smites smiting smock smocked smocking smocks smoggy smokeless smokestack smokestacks smolder ' +
+  'smoldered smolders smooch smooched smooching smoothed smoother smoothie smooths smote smothered smothering ' +
+  'smoulder smouldered smudge smudges smudging smug smuggest smuggled smuggles smuggling smuts snack snacked ' +
+  'snacking snacks snaffling snailing snaked snakes snaking snapper snappers snappier snappish snares snarling ' +
+  'snatch snatched sneaking sneering sneezing snicker snickered snickering snickers snide snider sniffled ' +
+  'sniffling snipe sniped snipes sniping snippet snippier snippiest snit snitch snitched snitches snitching ' +
+  'snits snooped snooping snore snored snores snoring snort snorted snorting snorts snot snots snotty snout ' +
+  'snouts snowed snowing snub snubbing snubs snuff snuffed snuffing snuffling snuffs snugger snuggest snuggled ' +
+  'snuggles snuggling soak soaked soaking soakings soaks soaps soared soaring sobbed sobbing sobering socked ' +
+  'socking softener softeners softening softens softer softy soiled soiling sojourned sojourning sojourns ' +
+  'solacing soldiered soldiering soldiers solider soloed solvency solver solvers solves someones someway soot ' +
+  'sooth soothed soothing sopped sopping soppy sops sorely sores sorrowed sorrowing sorrows sorta sorter sortied ' +
+  'sots soughing sought sounder soundest soundless soundness sour soured souring sours sousing sowed sowers ' +
+  'sowing sown sows spaces spacey spacier spaded spades spam spammed spammers spamming spams spangles spangling ' +
+  'spaniels spank spanked spanking spankings spanks spanned spanning spans spar spared sparer sparest sparing ' +
+  'spark sparkled sparred sparring spars sparsely sparser spastics spate spates spatially spats spatted ' +
+  'spattered spattering spatters spatting spawn spawning spay spayed spaying spays speaking speared spearing ' +
+  'spears speciously speck specking speckling specks sped speeches speeding spelled spellers spelling spellings ' +
+  'spells spelt spenders spending spends spew spewed spewing spews spice spiced spices spicing spicy spidery ' +
+  'spieling spies spike spiked spilling spilt spindled spindlier spindliest spindling spine spineless spines ' +
+  'spinner spinners spiny spiraling spires spiriting spit spites spiting spitted splashed splashing splat splats ' +
+  'splattered splattering splatters splatting splay splayed splaying splays splice spliced splicer splices ' +
+  'splicing splinting splints splittings splurging spluttered spluttering splutters spoiler spoilers spoiling ' +
+  'spoils spokes sponger spongers spongier spoof spoofed spoofing spoofs spook spooked spooking spooks spooned ' +
+  'spooning spoor spoored spooring spoors spore spored spores sporing sported sporting sports sporty spotlessly ' +
+  'spotter spotters spottier spout spouted spouting spouts spraining sprat sprats sprawling sprayer sprayers ' +
+  'spreader spreaders spreed spreeing sprig sprightly sprigs springier springing springy sprinkled sprinkles ' +
+  'sprinkling sprinted sprinter sprinters sprinting spritzing sprouting sprucest sprucing spry spud spunk spur ' +
+  'spuriously spurn spurning spurring spurting sputtered sputtering sputters spying squalled squalling squarer ' +
+  'squarest squash squashes squashier squashing squashy squatted squatters squatting squawk squawked squaws ' +
+  'squeakier squealer squealers squeegee squeegeed squeeze squeezer squeezers squeezes squeezing squinted ' +
+  'squinter squinting squints squire squired squires squiring squirmed squirming squirms squishier squishiest ' +
+  'squishing stabbings stabled stables stabling stacked stacking stacks staffer staffing staffs stag staged ' +
+  'staging stagings stags staid staining staircases staked stakes staking staled staler stales staling stalk ' +
+  'stalked stalkers stalking stalkings stalks stallion stallions stammered stammering stamping stanch stanched ' +
+  'stancher stanches stanchest stanching standings staph stapled stapling starched starches starching stared ' +
+  'stares staring stark starless starling starlings starred starring starter starters startled startling starve ' +
+  'starves starvings stated stateless stateroom staterooms states stating stationer stationers stationery ' +
+  'statistic statistical staunched staunches staunching stave staved staves staving stead steadying stealing ' +
+  'steals steamers steamier steams steamy steed steeds steeling steely steeped steeper steeping steeps steer ' +
+  'steering steers stemming stems stencils stent stents steppe steppes stepping sterling stew stewed stewing ' +
+  'stews stickier stickies stickler sticklers stickpin stickpins stickups sties stiffed stiffen stiffing stiffs ' +
+  'stifling stiflings stile stilled stilling stilted stilts stingers stingier stinging stinker stinkers stinting ' +
+  'stints stipends stippled stippling stirrers stirring stirrings stoats stockade stockaded stockades stockading ' +
+  'stockier stockings stocky stoke stoked stokes stoking stoles stomp stomped stomping stomps stoned stoner ' +
+  'stones stoning stools stoop stooped stooping stoops stoppable stopper stoppering stoppers storey storeys ' +
+  'storied stories stork storks stormed storming stout stoves stowed strafing straggle straggled straggler ' +
+  'stragglers straggles straggling straggly straighter straightest straightness straights strained straining ' +
+  'straiten straitened straitening straitens strand stranded stranding strangle strangled strangler strangles ' +
+  'strangling strapped strapping strawing straws strayed straying streaked streaking streamed streamer streaming ' +
+  'strep stressing stretcher stretchers stretchier stretchiest strew strewed strewing strews striated stricter ' +
+  'stridden stride strides striding strife striker strikers strikingly strikings stringent stringer stringers ' +
+  'stringiest stripe striping stripling striplings stripper strippers strive strives striving strobes stroked ' +
+  'strokes stroking strollers strolling stronger strop stropped stropping strops strumming strung strutting ' +
+  'stubbing studding studios stuffed stuffing stumble stumbled stumbler stumblers stumbling stumping stun stunk ' +
+  'stunning stuns stunted stunting stunts stutter stuttered stutterer stutterers suave subbed subbing subjects ' +
+  'sublimed sublimes subliming subsidies subsidise subsidised subsidises subsidising subsidize subsidized ' +
+  'subsidizes subsidizing subsidy subsisted subsisting subsists substitution substitutions subsumed subsumes ' +
+  'subsuming succouring sucker suckled suckling suctioned suctioning suctions sued sues suffices sugaring ' +
+  'suggester suggestion suggestive suicides suing suite suites suits sulfates sulfides sulk sulked sulks sullies ' +
+  'sullying summed summered summering summing sunblock sunblocks sundae sundaes sundered sundering sundowns ' +
+  'sundry sung sunless sunning suns super supers supersize supersized supersizes supersizing supervene ' +
+  'supervened supervenes supervening supplest supplicate supplied supplier suppliers supplying supported ' +
+  'supporter supporters supporting supposes surcease surceased surceases surceasing surfaced surged surges ' +
+  'surging surmised surmises surmising surmounted surmounting surmounts surnames surplices surrey surreys ' +
+  'surtaxes surveyor survival survivals survivor survivors suspect suspected suspecting suspender suspenders ' +
+  'suspense suturing swag swagged swagging swags swam swamped swamping swamps swan swank swanking swanks swans ' +
+  'sward swards swarm swarmed swarming swarms swash swashed swashes swashing swat swatch swatches swathing swats ' +
+  'swattered swattering swatters swatting sway swayed swaying sways sweating sweats sweepers sweepings sweets ' +
+  'swelled swelling swellings swells swerving swift swifts swigged swigging swigs swilling swims swindle ' +
+  'swindled swindler swindlers swindles swindling swine swines swinger swirling swisher swishest switcher swoon ' +
+  'swooning swoop swooped swooping swoops syringed syringes syringing tabbed tabbing tabs tack tacked tacking ' +
+  'tackler tacklers tacks tads tailed tailing tailless tainting taker takers takings tales talked talkers ' +
+  'talking talks tallyhoing tamed tamers tames taming tamp tamped tampered tampering tamping tamps tams tanager ' +
+  'tangents tangle tangled tangles tangling tangoing tangos tangs tangy tanked tankers tanking tanks tanned tans ' +
+  'tapers tapes tapped tare tared tares targeting taring tarmacking tarnished tarnishes tarnishing tarred ' +
+  'tarried tarries tarring tarrying tars tartly tasers tasked tasking tasted tastes tasting tats tatted tatter ' +
+  'tattering tatting tattle tattled tattles tattling tattooed taunting tauter taxed taxing teaches teachings ' +
+  'teaks teal teals teamed teaming teared teasel teaser teat teats technical technicians tediously teeing teemed ' +
+  'tees teetered teetering teethe teethes teething telexing temped temperament temperamentally temperaments ' +
+  'temperate template templates tempo tempos tempter tempters tempting tempts tended tendered tendering tending ' +
+  'tenements tenoning tens tensed tenses tensing tensor tensors tented tenths tenting tenuring terminable ' +
+  'terminally termination terminations terminator terminators terminus termites tern terns terribly terrified ' +
+  'terrifies terrifying terrors testable testates tester testes testified testifies testifying testis testy ' +
+  'tethered textural texture textures thanking thatched thatches thatching theaters thees therefrom thereupon ' +
+  'thermals thermos thicken thicket thickets thieving thine thinker thinkers thinned thinners thinning thins ' +
+  'thirteens thirteenth thirties thistles thongs thou thousands thousandth thrash thrashed thrashes thrashing ' +
+  'thrashings threaten threats threshed threshing thrilling thriving throaty throb throbbing throbs throe throes ' +
+  'thronging thrum thrumming thud thudding thuds thug thugs thumbed thumbing thumbs thundered thundering ' +
+  'thunders thwacking ticker tickers ticketing tickled tickling tics tided tides tidier tidiest tiding tied ' +
+  'tighter tightest tights tiled tiles tiling tilled tilling tills tilt timed timeless timer timers timings tine ' +
+  'tines ting tinge tinged tingeing tinges tinging tinglings tings tinkle tinkled tinkles tinkling tinned ' +
+  'tinning tinsel tinseling tinsels tinted tinting tints tipper tipping tipple tippled tipples tippling tipsy ' +
+  'tireless tiring tissue tissues titled titling tits tittered tittering toad toady toasting toasty toddy toed ' +
+  'toeing toes toffee toggles toggling togs toiled toiling toke toked token tokes toking tolerable tolerances ' +
+  'tolerant tolerate tolerated tolerates tolerating toleration toll tolling tolls tomb tombed tome tomes ' +
+  'tomorrows toms toned tonguing toning tons tonsured tonsures tonsuring tooled tooling toot tooted tooting ' +
+  'toots toppings toppled toppling topsails topsides toque toques torched torches torching torrents tors tort ' +
+  'torte tortured torturing totaling totalities totalling tote toted toting tots totter tottered tottering ' +
+  'touchier touchingly touchings toughly tours tousling tout touted touting touts toweling towered towering ' +
+  'towheads towing tows toys tracer tracers tracings tracker trackers tract traction tractors tracts trades ' +
+  'trading trailing trails trained training traipsing trammel trammeling tramped tramping trampling tramps ' +
+  'trance trances transform transformed transforming transforms translucence transparency transparently ' +
+  'transpire transpired transpires transpiring transporter transporters transpose transposed transposes ' +
+  'transposing trapezoid trapezoids trapped trapping trappings traps trashier trashy traveled traveling ' +
+  'travelling trawling treading treadled treadling treasured treasures treasuring treaties treatise treatments ' +
+  'treaty trebling treed treeing trekking trembled trembles trembling trenched trenches trenching tresses triad ' +
+  'trialing trialling tribes trice tricked tricking trickle trickled trickles trickling tricks triflers trifling ' +
+  'trig trikes trilled trilling trimmer trimmers trimmings trios tripe tripled tripling tripos trolling trolls ' +
+  'tromping trooped trooping troops trotted trotting troubled trough trounced trounces trouncing trouping ' +
+  'troweling trowels troy troys truanting truce truces trucked trucking truckled truckles truckling truer truest ' +
+  'trump trumped trumping trumps trunking truss trussing trusting trusty trysting tuba tubas tubed tuber ' +
+  'tuberous tubers tuck tucked tucking tucks tufts tumbled tumblers tumbles tumbling tumour tuna tunas tuner ' +
+  'tuners tunnies tuns turd turds turf turfed turfing turfs turner tushes tusk tusks tutorials tutoring tuxes ' +
+  'twang twanging tweeds tweet tweeter twerk twerked twerking twerks twigging twinged twinging twinkle twinkled ' +
+  'twinkling twinklings twinning twins twister twisting twitch twitched twitching twitted twittered twittering ' +
+  'twitting tying tyke tykes types typing typos tyro udders ulterior ultimate umping unabated unaccepted ' +
+  'unaffected unassailable unassuming unavoidable unbarred unbeaten unbecoming unbending unborn unbounded ' +
+  'unbuttoned unbuttoning unchanging uncharted unclothed unclothing uncomfortable uncomplaining uncompressed ' +
+  'uncontaminated uncontrollable unconvinced uncorked uncoupling uncovered uncovers unction unctions undated ' +
+  'undaunted underbid underbids underfeed underfeeds underneaths undersea underused undeserving undoes undoings ' +
+  'undoubted undulation undying unearned unending unexpected unfits unfitting unflagging unfolded unfolding ' +
+  'unformed unfounded unfrocked unfrocking unfrocks ungrateful unharmed unhesitating unhinged unhinging ' +
+  'unhitching uniforms unifying uninstalling uninstalls unites unity unlabeled unlacing unlatches unlatching ' +
+  'unleaded unlisted unloading unloads unloosed unloosing unmaking unmanned unmarried unmasked unmasking ' +
+  'unmatched unnerved unoriginal unpick unpinning unplumbed unprepared unpromising unravel unravelled unrelated ' +
+  'unreleased unrepeatable unreserved unrewarding unrivaled unrolled unrolling unsalted unsaturated unscathed ' +
+  'unscheduled unscrambled unsealing unsettled unsettling unsheathed unsigned unsnapping unsolved unstated ' +
+  'unsteadily unstopping unsuitable unsuited unthinking untiring unto unwavering unwonted unwrapping unzipping ' +
+  'upbraided upbraiding upbringing upchucking updater upending uplifting upload upmarket upright upstages ' +
+  'upstanding upstarting upstarts upturned urgently urging urinating urns user users ushering uttered uttering ' +
+  'utters vacating vaccines vacillated vacillates vacillating vagrants vale vales valeting valued valves vane ' +
+  'vanes vanguard vanguards vanishings vanities vanned vanquished vanquishes vanquishing vaping variants varied ' +
+  'variously vastly vasts vaulted vaults vaunting veered veering vend vended vending vends veneering vented ' +
+  'ventilate ventilated ventilates ventilating ventured venturing verily verities verity versified versifies ' +
+  'versify versifying vertices vested vesting vetches vets vetting vibrato vibrator vibrators vibratos videos ' +
+  'vied vies viewer viewings vilified vilifies vilifying vindictive violated violates violating violation ' +
+  'violations vireo virginal viscount viscounts vise vises visibly vising vitiated vitiates vitiating vitiation ' +
+  'vivified vivifies vivifying vocation voiced voicing vole voles voluminous volunteered vomited vomiting vomits ' +
+  'voting vouched vouches vouching vowels vowing vulture wack wacks wadded wadding waddling wader waders wading ' +
+  'wads wafers waffling waft wafted wafting wafts waged wager wagering wagged wagging waging waif waifs wailed ' +
+  'waistline waistlines waists waiter waived waives waiving wakens wale waled wales waling walker walking walks ' +
+  'walled walleyed walling walloped walloping wallow wallowing wallows wanderer wanderers wands wane waned wanes ' +
+  'wangle wangled wangles wangling waning warbled warbling ward warded warder warders warding wards ware wares ' +
+  'warier warmed warmers warrantied warranties warranty warrantying warred warring wart warty wary washings wasp ' +
+  'wasps waster wasters watchdog watched watches watering waterline waterlines wattle wattled wattles wattling ' +
+  'waver wavering wavers waxed waxing waxwings waxy weakling weakly weal wealthy wean weaning wearying weaves ' +
+  'weaving wedges weed weeded weeder weeders weeding weeds weeing weeper weepings weeps weepy weer wees weights ' +
+  'weighty weir weirdo weirs welcoming welds welling wells welted weltering welting wench wenches wended wending ' +
+  'wends wens wets wetting whamming wheal wheals wheedled wheedling wheeler wheezed wheezing whelped whelping ' +
+  'whelps whereat wherefore wherefores whetting whiffing whiled whiles whiling whimpers whined whiner whiners ' +
+  'whinny whippet whippets whippings whirled whirling whirls whirr whirs whisker whiskered whiskey whiskeys ' +
+  'whiskies whisking whispers whist whistle whistled whistler whistlers whit whiten whiter whites whither ' +
+  'whiting whits whittler whittlers whittles whizzing wholes whomever whoop whooping whopping whores wickets ' +
+  'widen widows wigged wigging wiggler wigglers wigglier wiggly wights wilder wile wiled wiles wiling willed ' +
+  'willing wills wilted wilting wimpled wimples wimpling wimps wimpy winched winching winding wined wines winged ' +
+  'wingers winging wining winked winking winning winnings winnow winnows wintered wintering wiper wipers wired ' +
+  'wireless wiry wiser wises wisher wishers wishes wishing wist witched witching withdrawal withdrawals withered ' +
+  'withering wits witting wive wives wobbled wobblier woes woks wombat wonted wooded woodmen woodpile woolen ' +
+  'worded wording wordings worker workings workshops wormed worming wormy worrying worsened worsting wounded ' +
+  'wounder wounding wounds wowing wrack wrangling wrapper wrappings wraps wrathful wreak wreaked wreaking wreaks ' +
+  'wreathed wreathes wreathing wrecker wresting wrestled wrestles wrestling wretch wretched wretches wriggle ' +
+  'wriggled wrigglers wriggles wriggling wright wring wringers wringing wrings wrinkle wrinkled wrinkles ' +
+  'wrinkling writ writer writers writhe writhes writhing writings writs wronging wrongs wroth wrung yakked ' +
+  'yakking yaks yammered yammering yammers yapped yapping yeahs yearling yearlings yearly yearn yearning ' +
+  'yearnings yearns yeas yeasts yelled yelling yellower yellowest yellowing yellows yells yelp yelped yelping ' +
+  'yeps yessed yipped yipping yodels yoking yonder yowled yowling zapper zillion zincking zinged zingers zinging ' +
+  'zipped zipping zips zonked ';
