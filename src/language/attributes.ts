@@ -27,7 +27,15 @@ export function withBareTroubles(items: readonly Item[]): readonly Item[] {
     if (code === undefined || hasTag(item, 'complaint', 'symptom')) return item;
     const before = items[at - 1];
     const used = before?.text === 'to' && items[at - 2]?.text === 'used';
-    return used || HELPS.test(before?.text ?? '') || (before?.text === 'not' && isFn(items[at - 2], 'do'))
+    // "the bearings grate"
+    const plural =
+      hasTag(before, 'part', 'thing') &&
+      before?.text.endsWith('s') === true &&
+      !hasTag(item, 'part', 'thing');
+    return used ||
+      plural ||
+      HELPS.test(before?.text ?? '') ||
+      (before?.text === 'not' && isFn(items[at - 2], 'do'))
       ? { ...item, senses: [...item.senses, { tag: 'complaint', code }] }
       : item;
   });

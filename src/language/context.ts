@@ -364,7 +364,8 @@ const complains = (scene: Scene): boolean =>
     // "… a connector which is brown and hot"
     (scene.clause.joint === 'because' && isFn(scene.items[0], 'be')) ||
     (scene.clause.joint === 'and' &&
-      (scene.items.some((item) => isComplaint(item, OF_LAYERS)) ||
+      (scene.items.length === 1 ||
+        scene.items.some((item) => isComplaint(item, OF_LAYERS)) ||
         // "… into the plate and scratched it badly"
         (scene.items.some((item) => isFn(item, 'it')) && isComplaint(scene.items[0], HARM))))) &&
   scene.items.some((item) => hasTag(item, 'complaint')) &&

@@ -10,7 +10,10 @@ const figures = phraseReader(FIGURE_WORDS);
 const isToMe = (scene: Scene, from: number): boolean =>
   scene.items[from]?.text === 'to' && !/\b(?:dead|died)$/u.test(scene.items[from - 1]?.text ?? '');
 const speaksInFigures = (scene: Scene): boolean =>
-  figures(scene.items).some(({ from }) => !isToMe(scene, from));
+  figures(scene.items).some(({ from }) => !isToMe(scene, from) && !isLikeness(scene, from));
+/** "bends like a banana": how it looks. */
+const isLikeness = (scene: Scene, from: number): boolean =>
+  isFn(scene.items[from - 1], 'like') || /\blike\b/u.test(scene.items[from]?.text ?? '');
 /** Of the clause, or of the one that goes on with it: "cedar died … of boredom". */
 export function isFigurative(scenes: readonly Scene[], at: number): boolean {
   const [scene, next] = [scenes[at], scenes[at + 1]];

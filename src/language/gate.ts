@@ -109,7 +109,9 @@ function ofPrinters({ act, draft }: Placed, scene: Scene, message: readonly Scen
     return (
       (firmNoun(scene) && !onlyObjects(scene)) ||
       (SAFE.has(act.symptom) && (act.symptom !== 'shock' || touched(scene))) ||
-      scene.items.some((item) => hasTag(item, 'symptom') && item.text.includes(' '))
+      scene.items.some(
+        (item) => hasTag(item, 'symptom') && item.text.includes(' ') && OF_THE_TRADE.test(item.text),
+      )
     );
   if (act.kind === 'claim')
     return draft.weak !== true || firmNoun(scene) || (act.task !== undefined && !HOUSE_TASKS.has(act.task));
@@ -122,6 +124,9 @@ function isElsewhere(scene: Scene, message: readonly Scene[]): boolean {
   const goesOn = lent && before?.clause.sentence === scene.clause.sentence;
   return otherWhole(scene) || (goesOn && before !== undefined && otherWhole(before));
 }
+/** Said in several words, one of which no other trade uses so. */
+const OF_THE_TRADE =
+  /\b(?:layers?|prints?|printed|printing|extru\w+|filament|plastic|nozzle|plates?|sheet|bed|tube|bowden|ptfe|liner|feeder|gear|homing|homes?|banding|z|x|y|hot end|heat\w*|temp\w*|probe|end stop|belts?|ghosting|ringing|adhesion|offset|settings|screen|smoke|burning|burnt|power|mains|fan|spaghetti|mesh|fuse|walls?|lines?|corners?|edges?|block|sock|spool|string\w*|collet|fitting|wheels?|shaft|elephant\w*|spider\w*|electricity|lights|breaker|rcd|wires?|cable|copper|frame|connector|terminals?|thermal|error|infill|seam|surface|coating|calibration|display|touch|bearings?)\b/u;
 /** "Lathe 3: spindle bearing replaced": the heading says what it was done to. */
 function isHeadedElsewhere(scene: Scene, message: readonly Scene[]): boolean {
   const first = message.findIndex((one) => one.clause.sentence === scene.clause.sentence);

@@ -278,6 +278,11 @@ function isGeneral(items: readonly Item[]): boolean {
     !isFn(items[at - 1], 'i', 'we', 'you', 'someone', 'it', 'nobody') &&
     !hasTag(items[at - 1], 'person') &&
     !(hasTag(items[at - 1], 'machine') && /^(?:be|print|run|use)\b/u.test(items[at + 1]?.text ?? '')) &&
+    // "cedar's layers can be peeled apart by hand": of that one
+    !(
+      items[at + 1]?.text.startsWith('be') === true &&
+      items.slice(0, at).some((item) => hasTag(item, 'machine'))
+    ) &&
     !SENSING.test(items[at + 1]?.text ?? '') &&
     !items.some((item) => isFn(item, 'again'))
   );
@@ -381,7 +386,14 @@ export function readMood(clause: Clause): Mood {
       (some('let-me') && some('who', 'which', 'when') && seeks(items)) ||
       (some('reported') &&
         items.some(
-          (item, i) => isFn(item, 'reported') && !(item.text === 'it says' && hasTag(items[i + 1], 'value')),
+          (item, i) =>
+            isFn(item, 'reported') &&
+            !(item.text === 'it says' && hasTag(items[i + 1], 'value')) &&
+            !(
+              hasTag(items[i - 1], 'machine') &&
+              i === items.length - 2 &&
+              hasTag(items[i + 1], 'symptom', 'complaint')
+            ),
         )),
     carriedOut,
   };

@@ -10,7 +10,13 @@ export interface Span {
   readonly items: readonly Item[];
   readonly phrases: readonly ControlPhrase[];
 }
-export const spanOf = (items: readonly Item[]): Span => ({ items, phrases: read(items) });
+export const spanOf = (items: readonly Item[]): Span => ({
+  items,
+  phrases: read(items).filter(({ from, to }) => to - from > 1 || !isTrouble(items[from])),
+});
+/** "the screws are undone", "homes in the wrong place": a trouble said in several words takes nothing back. */
+const isTrouble = (item: Item | undefined): boolean =>
+  hasTag(item, 'symptom') && item?.text.includes(' ') === true;
 
 /** Longer than any correction; what is longer tells of something. */
 export const LONGEST_CONTROL = 32;

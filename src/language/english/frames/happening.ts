@@ -17,7 +17,7 @@ const isElsewhere = (scene: Scene): boolean =>
   scene.materials.length === 0 &&
   scene.nouns.every((noun) => noun.part === undefined || noun.weak) &&
   ((NOW_AT.test(scene.text) && someFn(scene, 'now')) || TAKEN_TO.test(scene.text)) &&
-  !scene.items.some((item) => hasTag(item, 'state', 'complaint', 'symptom'));
+  !scene.items.some((item) => hasTag(item, 'state', 'complaint', 'symptom') && item.text !== 'back');
 
 export function readHappening(scene: Scene): Draft[] {
   if (!asserted(scene)) return [];

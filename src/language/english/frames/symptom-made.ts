@@ -50,7 +50,7 @@ const noise: Maker = (scene) => {
     : { seen: { symptom, at, noun, complaint: 'noisy' }, uses: (i) => i === at };
 };
 
-const STAYS = /^(?:stuck|stays?|stayed|staying|sits?|sat|sitting|hangs?|hanging|remains?|stopped|stops|sticks)\b/u; // prettier-ignore
+const STAYS = /^(?:(?:gets |got |is )?stuck|stays?|stayed|staying|sits?|sat|sitting|hangs?|hanging|remains?|stopped|stops|sticks)\b/u; // prettier-ignore
 /** Degrees that no hot end or bed is set to. */
 const COLDEST_SET = 45;
 /** "stuck at 22 degrees", "the bed stays at 30". */
@@ -68,7 +68,7 @@ const figure: Maker = (scene) => {
 const hasMachineIn = (items: readonly Item[]): boolean => items.some((item) => hasTag(item, 'machine'));
 
 const WIRE = /\b(?:cable|cables|wire|wires|wiring|insulation|flex|cord|lead|leads)\b/u;
-const HURT = /^(?:nicked|nick|cut|chewed|gnawed|sliced|split|pierced|slit|torn|rubbed through|worn through|chafed through|damaged)\b/u; // prettier-ignore
+const HURT = /^(?:nibbled|bitten|munched|nicked|nick|cut|chewed|gnawed|sliced|split|pierced|slit|torn|rubbed through|worn through|chafed through|damaged)\b/u; // prettier-ignore
 /** "the cable to hazel's bed is nicked", "a mouse chewed through the cable": insulation that no longer keeps. */
 const insulation: Maker = (scene) => {
   const wire = scene.nouns.find((noun) => WIRE.test(scene.items[noun.at]?.text ?? '')) ?? undefined;

@@ -1,8 +1,9 @@
 /** Something seen, heard, felt: said in so many words, or a complaint and the item that it is said of. */
-import { isPart } from '../../../maintenance/codes.ts';
+import { isPart, type Symptom } from '../../../maintenance/codes.ts';
 import { ownDenial } from '../../mood.ts';
 import { hasTag, isFn, type Item, sense, type SenseOf } from '../../item.ts';
 import { type Draft, draft, hasMachine, type NounAt, type Scene } from '../../scene.ts';
+import type { Complaint } from '../../senses.ts';
 import { madeUp, type Seen } from './symptom-made.ts';
 import { SYMPTOMS_OF } from './symptom-table.ts';
 
@@ -50,7 +51,16 @@ function fromComplaint(scene: Scene, at: number, complaint: SenseOf<'complaint'>
     scene.items.slice(at + 1, at + 5).some((item) => /^(?:in|into|back|back in|in again)$/u.test(item.text))
   )
     return undefined;
+  if (lacksNoun(scene, at, complaint.code, nouns)) return undefined;
   if (isOwnDeed(scene, at) || isUntroubling(scene, at) || isUsedUp(scene, at)) return undefined;
+  // "the first layer sticks on the left": it holds
+  if (
+    complaint.code === 'stuck' &&
+    /^(?:sticks|sticking|stuck)$/u.test(scene.items[at]?.text ?? '') &&
+    nouns[0]?.code === 'first-layer'
+  )
+    // prettier-ignore
+    return undefined;
   // "wet glue on the bed": of no filament
   if (complaint.code === 'wet' && nouns.some((one) => WET_THINGS.has(one.code))) return undefined;
   if (
@@ -60,7 +70,17 @@ function fromComplaint(scene: Scene, at: number, complaint: SenseOf<'complaint'>
     hangs(scene, at)
   )
     return undefined;
-  const noun = nouns.find((one) => row[one.code] !== undefined);
+  // "the hot end wobbles": of the hot end, and of the wobble only where nothing else is named
+  const owned = nouns.some((one) => one.code !== 'play' && row[one.code] !== undefined);
+  const noun = nouns.find((one) => row[one.code] !== undefined && !(owned && one.code === 'play'));
+  // "the tpu got chewed up by the gears"
+  if (
+    scene.materials.length > 0 &&
+    OF_FILAMENT.has(complaint.code) &&
+    row.filament !== undefined &&
+    scene.items[at]?.text.endsWith('through') !== true
+  )
+    return { symptom: row.filament, at, complaint: complaint.code };
   const symptom = noun === undefined ? undefined : row[noun.code];
   // The motor of the feeder skips where the filament will not go; the others where a layer shifts.
   if (
@@ -70,12 +90,33 @@ function fromComplaint(scene: Scene, at: number, complaint: SenseOf<'complaint'>
   )
     return { symptom: 'feeder-clicking', at, noun, complaint: complaint.code };
   if (noun !== undefined && symptom !== undefined) return { symptom, at, noun, complaint: complaint.code };
+  // "drifts between 195 and 215"
+  if (
+    complaint.code === 'swing' &&
+    nouns.length === 0 &&
+    scene.values.some(
+      (value) => value.value >= 120 && value.value < 350 && ['bare', 'other'].includes(value.code),
+    )
+  )
+    return { symptom: 'temperature-swing', at, complaint: complaint.code };
   const other = nouns.find((one) => one.part !== undefined || one.code === 'fan');
   return row['*'] !== undefined && (other === undefined || HEARD.has(complaint.code))
     ? { symptom: row['*'], at, complaint: complaint.code }
     : undefined;
 }
 
+/** What says too little alone: "bare" of a patch, "flat" of what was ground, "won't come out" of a screw, "won't go past". */
+const NEEDS_NOUN: Readonly<Partial<Record<Complaint, readonly [words: RegExp, of: ReadonlySet<string>]>>> = {
+  bare: [/^(?:bare|naked|exposed)$/u, new Set(['wiring', 'plug', 'mains-lead', 'heater', 'thermistor'])],
+  flat: [/^(?!.*(?:flat ?spot|flatspot|turn|bump)).*$/u, new Set(['wheel', 'filament', 'bearing', 'carriage', 'guide-tube', 'nozzle', 'wall', 'surface', 'first-layer'])],
+  jam: [/\b(?:go in|goes in|go through|come out|comes out|come through|going in|coming out|coming through)$/u, new Set(['filament', 'spool', 'plastic'])],
+  cold: [/\b(?:past|above|at|than)$/u, new Set(['nozzle', 'hot-end', 'heater', 'bed', 'build-plate', 'bed-heater', 'temperature'])],
+}; // prettier-ignore
+function lacksNoun(scene: Scene, at: number, complaint: Complaint, nouns: readonly NounAt[]): boolean {
+  const [words, of] = NEEDS_NOUN[complaint] ?? [];
+  if (!words || !of || !words.test(scene.items[at]?.text ?? '')) return false;
+  return !nouns.some((noun) => of.has(noun.code)) && !(complaint === 'jam' && scene.materials.length > 0);
+}
 /** "popped the plate off", "blew the fluff out of the fans": done by somebody, and not broken. */
 function isOwnDeed(scene: Scene, at: number): boolean {
   const [item, next] = [scene.items[at], scene.items[at + 1]];
@@ -101,6 +142,8 @@ const isUsedUp = (scene: Scene, at: number): boolean =>
     scene.items[at]?.text ?? '',
   ) && scene.values.some((value) => value.at > at && (value.code === 'grams' || value.code === 'metres'));
 
+/** Said of a material these are of the filament, whatever part stands beside. */
+const OF_FILAMENT: ReadonlySet<string> = new Set(['chewed', 'wet']);
 const WET_THINGS: ReadonlySet<string> = new Set([
   'glue',
   'floor',
@@ -220,6 +263,7 @@ function seek(scene: Scene): Seen[] {
       // "kill alder" asks for it, "kill() called on alder" tells of it
       (item.text === 'kill' && hasTag(scene.items[at + 1], 'machine')) ||
       made.some((one) => one.uses(at)) ||
+      (item.text.startsWith('like ') && !isLikened(scene, at)) ||
       ownDenial(scene.items, at) ||
       (isFn(scene.items[at - 1], 'for', 'any') && isFn(scene.items[at - 1], 'any')
         ? isFn(scene.items[at - 2], 'for')
@@ -236,7 +280,7 @@ function seek(scene: Scene): Seen[] {
     );
     const firm = direct !== undefined && words(item) > 1;
     const seen = firm
-      ? { symptom: direct.code, at }
+      ? { symptom: ofWalls(scene, direct.code), at }
       : (withNoun ?? (direct ? { symptom: direct.code, at } : crossed[0]));
     if (seen && !asTool(scene, at, item) && !isOwnMove(scene, at)) found.push(whatCameOff(scene, seen));
   });
@@ -260,6 +304,22 @@ function seek(scene: Scene): Seen[] {
   return kept.filter((one, i) => kept.findIndex((other) => other.symptom === one.symptom) === i);
 }
 
+/** "walls are paper thin": no first layer is. */
+const ofWalls = (scene: Scene, symptom: Symptom): Symptom =>
+  symptom === 'first-layer-close' &&
+  scene.nouns.some((noun) => noun.code === 'wall') &&
+  !scene.nouns.some((noun) => noun.code === 'first-layer')
+    ? 'under-extrusion'
+    : symptom;
+
+/** "sounds like a bag of spanners": of a machine or a thing of it that the clause names, points at or leaves out. */
+const isLikened = (scene: Scene, at: number): boolean =>
+  hasMachine(scene) ||
+  scene.nouns.some((noun) => noun.at < at) ||
+  scene.items.slice(0, at).some((item) => isFn(item, 'it', 'its', 'they', 'this')) ||
+  at === 0 ||
+  (isFn(scene.items[0], 'be') && at <= 2);
+
 /** "checked hazel for the burning smell": what a look is for, not what it found. */
 function isLookedFor(scene: Scene, at: number): boolean {
   let i = at - 1;
@@ -271,7 +331,7 @@ function isLookedFor(scene: Scene, at: number): boolean {
 const isOwnMove = (scene: Scene, at: number): boolean =>
   // "juniper shifted to the bay by the window"
   (scene.items[at]?.text === 'shifted' &&
-    hasTag(scene.items[at - 1], 'machine') &&
+    (hasTag(scene.items[at - 1], 'machine') || isFn(scene.items[at - 1], 'be')) &&
     isFn(scene.items[at + 1], 'to')) ||
   // "when I locked up", "I unscrewed its head"
   (/^(?:locked up|unscrewed|unplugged|loosened|bent)$/u.test(scene.items[at]?.text ?? '') &&

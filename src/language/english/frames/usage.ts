@@ -435,6 +435,7 @@ export function readLoad(scene: Scene, before?: Scene): Draft[] {
     !deed &&
     material !== undefined &&
     hasMachine(scene) &&
+    !scene.items.some((item) => hasTag(item, 'symptom', 'complaint')) &&
     (said(scene, 'holds').length > 0 || isOnMachine(scene)) &&
     scene.values.length === 0;
   const loads =

@@ -9,13 +9,14 @@ import { verbForms } from '../../inflect.ts';
 /** What it should do and does not. */
 export const REFUSED_COMPLAINTS: Readonly<Partial<Record<Complaint, string>>> = {
   cold: 'become warm, become hot, heat, heat up, warm, warm up, get hot, get warm, get up to heat, reach temperature, reach temp, reach its temperature, get to temperature, get to temp, get up to temperature, get up to temp, come up to temperature, come up to temp, hit temperature, hit its target',
-  dead: 'spin, turn, turn round, go round, work, function, respond, come on, kick in, blow, spin up, rotate, wake up, do anything, budge',
+  dead: 'move, spin, turn, turn round, go round, work, function, respond, come on, kick in, blow, spin up, rotate, wake up, do anything, budge',
+  jam: 'go in, go through, come out, come through, load',
   'no-stick':
-    'stick, adhere, grip, hold on, stay stuck, stay down, stay put, bond, hold the first layer, hold a first layer, hold the print, hold prints, bond to each other, stick to each other, stick together, fuse, fuse together, hold together',
+    'stay in, stick, adhere, grip, hold on, stay stuck, stay down, stay put, bond, hold the first layer, hold a first layer, hold the print, hold prints, bond to each other, stick to each other, stick together, fuse, fuse together, hold together',
   misses:
     'trigger, deploy, register, come down, pop out, stow, retract, detect the bed, see the bed, sense the bed',
   frozen:
-    'respond, react, respond to touch, react to touch, react to anything, accept touch, take any input, take touch, take any button, take any touch, show anything, light up',
+    'refresh, respond, react, respond to touch, react to touch, react to anything, accept touch, take any input, take touch, take any button, take any touch, show anything, light up',
   swing:
     'hold, hold steady, hold still, stay still, hold temperature, hold its temperature, hold temp, keep its temperature, keep temperature, keep the temperature, hold the temperature, stay steady, stay put, settle, stay stable, settle down',
   'round-lines': 'touch, touch each other, meet, join, join up',
@@ -25,10 +26,10 @@ export const REFUSED_SYMPTOMS: Readonly<Partial<Record<Symptom, string>>> = {
   'temperature-swing':
     'hold temperature, hold its temperature, hold temp, keep its temperature, keep temperature, keep the temperature, hold the temperature, stay at temperature, stay on target',
   'poor-adhesion':
-    'get it to stick, get pla to stick, get petg to stick, get abs to stick, get asa to stick, get tpu to stick, get nylon to stick, get anything to stick, get prints to stick, get them to stick, get the first layer to stick',
+    'keep the first layer down, keep a first layer down, hold the first layer down, keep the print down, keep prints down, keep hold of the print, keep hold of prints, hold its prints, hold prints down, keep anything down, hold anything down, get it to stick, get pla to stick, get petg to stick, get abs to stick, get asa to stick, get tpu to stick, get nylon to stick, get anything to stick, get prints to stick, get them to stick, get the first layer to stick',
   'screen-frozen': 'get any response from the screen, get any response from its screen',
   'no-extrusion':
-    'extrude, feed, push filament, push plastic, push any plastic, push any filament, push the filament, take filament, take the filament, pull filament, pull the filament, grab filament, grab the filament, lay down anything, put down anything, lay down plastic, lay plastic, put out plastic, extrude anything, push anything',
+    'spit anything out, spit out anything, spit anything, squirt, squirt anything, squirt any plastic, squirt out any plastic, squirt plastic, push anything out, give any plastic, lay anything down, put anything down, lay down any plastic, spit plastic, spit out plastic, deliver plastic, deliver filament, deliver any filament, extrude, feed, push filament, push plastic, push any plastic, push any filament, push the filament, take filament, take the filament, pull filament, pull the filament, grab filament, grab the filament, lay down anything, put down anything, lay down plastic, lay plastic, put out plastic, extrude anything, push anything',
   'homing-failed':
     'home, home properly, find home, find its home, find its end stop, find the end stop, find its endstop, find the endstop, find the x end stop, find the y end stop, find the z end stop, find zero, find its zero, find its zero point, find her zero point, find his zero point, find the zero point, find her home, find his home, complete homing, finish homing',
   'power-lost':
@@ -37,6 +38,8 @@ export const REFUSED_SYMPTOMS: Readonly<Partial<Record<Symptom, string>>> = {
     'remember its settings, remember its offset, remember its z offset, remember the z offset, remember the settings, remember its e steps, remember settings, keep its settings, keep its offset, hold its settings',
   runaway: 'stop heating, stop climbing, stop rising, stop at its target',
   'layer-shift': 'line up, stay in register, keep its place',
+  'under-extrusion':
+    'push enough, push enough plastic, push out enough plastic, put out enough, put out enough plastic, lay down enough, lay down enough plastic, give enough plastic, deliver enough, deliver enough filament, extrude enough, extrude enough plastic, feed enough, feed enough filament',
   'tube-slipped': 'stay in its fitting, stay in the fitting, stay in its collet, stay in the collet',
 };
 /** What it should be and is not. */
@@ -54,7 +57,7 @@ export const LACKED: Readonly<Partial<Record<Complaint, string>>> = {
 
 /** Endings of the third person and bare auxiliaries, each denied. */
 const BARE =
-  "won't, doesn't, don't, does not, do not, will not, didn't, did not, wouldn't, would not, couldn't, could not, can't, cannot, can not, not, never, refuses to, refused to, refusing to, fails to, failed to, failing to, struggles to, struggled to, struggling to, unable to, hardly".split(', '); // prettier-ignore
+  "doesn't want to, does not want to, don't want to, didn't want to, doesn't really want to, doesn't like to, won't ever, just won't, simply won't, still won't, won't properly, doesn't properly, reluctant to, declines to, is not able to, isn't able to, won't, doesn't, don't, does not, do not, will not, didn't, did not, wouldn't, would not, couldn't, could not, can't, cannot, can not, not, never, refuses to, refused to, refusing to, fails to, failed to, failing to, struggles to, struggled to, struggling to, unable to, hardly".split(', '); // prettier-ignore
 const GERUND =
   "isn't, aren't, wasn't, weren't, not, stopped, stops, has stopped, have stopped, keeps not, quit, quits, has quit, have quit, is barely, barely, hardly, ceased, has ceased, gave up, has given up".split(', '); // prettier-ignore
 const THIRD = 'no longer, never, barely, hardly, scarcely, only just'.split(', ');

@@ -121,7 +121,7 @@ export const THING_WORDS: Readonly<Record<Thing, string>> = {
     'corner, corners, edge, edges, left rear, front left, back left, front right, back right, left side, right side, rear left, rear right',
   wall: 'walls, infill, perimeters, side walls, top layers, top skin, extrusion lines, lines, strands, outer walls, inner walls, wall of the print, walls of the print',
   surface:
-    'surface, surface finish, surface quality, top surface, outer surface, print surface, print quality, surface of the print, finish of the print, finish, outside of the print',
+    'overhangs, overhang, bridges, skin, outer skin, top skin, underside, surface, surface finish, surface quality, top surface, outer surface, print surface, print quality, surface of the print, finish of the print, finish, outside of the print',
   coating: 'coating, coat of the plate, textured surface, surface of the plate, plate coating, pei coating',
   side: 'side, end, front, rear, left, right, half, top, bottom, middle, centre, center',
 };

@@ -2,16 +2,16 @@
 import type { Complaint } from '../../senses.ts';
 
 export const TROUBLE_VERBS: Readonly<Partial<Record<Complaint, string>>> = {
-  click: 'click, clack, tick, knock, thump, clunk, clonk, tock',
+  click: 'thunk, click, clack, tick, knock, thump, clunk, clonk, tock',
   jam: 'jam, clog, choke, clog up, jam up, block up, plug up, gum up, bung up',
   loose: 'back out, come loose, work loose, come undone, fall off, dangle, shake loose, rattle loose',
-  slack: 'flap, lose tension, lose its tension',
+  slack: 'twang, flap, lose tension, lose its tension',
   dead: 'seize, seize up, stall, cut out',
   stuck: 'judder, snag, jerk, stutter, snatch, lurch, stumble, hesitate',
   noisy: 'whine, howl, screech, scream, buzz, hum, drone, roar, whirr, whistle, moan, growl, wail, shriek, groan',
-  squeak: 'squeak, squeal, squawk, chirp, tweet, creak, yelp',
-  grind: 'grind, graunch, crunch, scrunch, gnash, rasp',
-  rattle: 'rattle, vibrate, clatter, jangle, shudder, chatter, judder about',
+  squeak: 'peep, cheep, squeak, squeal, squawk, chirp, tweet, creak, yelp',
+  grind: 'grate, grind, graunch, crunch, scrunch, gnash, rasp',
+  rattle: 'jingle, clank, clang, tremble, quiver, rattle, vibrate, clatter, jangle, shudder, chatter, judder about',
   leak: 'leak, seep, weep, drip',
   slip: 'slip, skip, lose steps, miss steps, skip steps',
   wet: 'hiss, crackle, sizzle, fizz',
