@@ -110,7 +110,9 @@ export function isDeed(
     return false;
   const toBe = before?.text === 'be' || (isFn(before, 'be') && isFn(items[at - 2], 'should', 'will', 'to'));
   if (toBe || /^(?:can|may)$/u.test(before?.text ?? '')) return false;
-  if (form === 'past') return !isFn(before, 'should', 'to') || before?.text === 'had';
+  // "thermistor dead -> replaced": an arrow, which reads as "to"
+  const arrow = before?.text === 'to' && hasTag(items[at - 2], 'complaint', 'symptom');
+  if (form === 'past') return !isFn(before, 'should', 'to') || before?.text === 'had' || arrow;
   if (form === 'both')
     return !isFn(before, 'to', 'will', 'should', 'let-me', 'please', 'would') && !isLubricant(items[at]);
   if (nominal(items, at) || (named && code === 'pull' && items.length <= 3 && !mood.question)) return true;

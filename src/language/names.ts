@@ -98,6 +98,13 @@ function leadOf(items: readonly Item[], at: number, book: NameBook): number | un
   const item = items[at];
   if (item?.text === '#')
     return digits(items[at + 1]) !== undefined && !(items[at + 1]?.gap ?? true) ? 1 : undefined;
+  // "wheel number 3 on maple's carriage": of the wheels
+  if (
+    /^(?:number|no|nr)$/u.test(item?.text ?? '') &&
+    hasTag(items[at - 1], 'part') &&
+    items.slice(at + 2, at + 6).some((one) => hasTag(one, 'machine'))
+  )
+    return undefined;
   if (isFn(item, 'number-sign') && digits(items[at + 1]) !== undefined) {
     if (item?.text === 'no' && !/^\d/u.test(items[at + 1]?.text ?? '')) return undefined;
     // "wait no 350": no printer has such a number

@@ -79,7 +79,11 @@ export function readDone(scene: Scene, earlier: readonly Scene[] = []): Draft[] 
   const named = tasksNamed(
     scene,
     (verb) =>
-      (verb.deed && verb.code !== 'work' && !ranIt(scene, verb) && !isSetting(scene, verb)) ||
+      (verb.deed &&
+        verb.code !== 'work' &&
+        !ranIt(scene, verb) &&
+        !isSetting(scene, verb) &&
+        !turnsOver(scene, verb)) ||
       (verb.code === 'pull' && scene.verbs.some((other) => other.deed)),
   );
   if (named.length > 0) return named.map((one) => toDraft(scene, one));
@@ -97,6 +101,11 @@ export function readDone(scene: Scene, earlier: readonly Scene[] = []): Draft[] 
 const ranIt = (scene: Scene, verb: VerbAt): boolean =>
   (verb.code === 'did' || (verb.code === 'look' && deedOf(scene, 'run')?.at === verb.at)) &&
   scene.values.some((value) => ['hours', 'grams', 'metres'].includes(value.code));
+/** "turned the plate round": the other side of it, and no adjusting. */
+const turnsOver = (scene: Scene, verb: VerbAt): boolean =>
+  /^(?:turned|flipped|turn)$/u.test(scene.items[verb.at]?.text ?? '') &&
+  scene.nouns.some((noun) => noun.code === 'build-plate' || noun.code === 'spool') &&
+  /\b(?:over|round|around)\b/u.test(scene.text);
 /** "set the hot end to 215": how a print is made, not a tuning; "e-steps set to 415" tells of one. */
 const isSetting = (scene: Scene, verb: VerbAt): boolean =>
   verb.code === 'adjust' &&

@@ -171,6 +171,15 @@ const nowHas = ({ items }: Scene): boolean =>
       items.slice(at + 3).some((one) => hasTag(one, 'spec')) &&
       items.slice(at + 3).some((one) => hasTag(one, 'part')),
   );
+/** "reprinted the cable clip on rowan". */
+const reprinted = (scene: Scene): VerbAt | undefined =>
+  scene.verbs.find(
+    (verb) =>
+      verb.deed &&
+      /^re ?printed$/u.test(scene.items[verb.at]?.text ?? '') &&
+      hasMachine(scene) &&
+      scene.nouns.some((noun) => noun.at > verb.at && noun.part !== undefined && noun.code !== 'filament'),
+  );
 /** "upgraded birch to a steel gear": what it was upgraded to went in. */
 const upgradedTo = (scene: Scene): VerbAt | undefined => {
   const verb = deedOf(scene, 'update');
@@ -203,7 +212,8 @@ export function readSwap(scene: Scene, before?: Scene, next?: Scene): Draft[] {
     fitsPart(scene) ??
     putsTaken(scene, before) ??
     usedIn(scene) ??
-    upgradedTo(scene);
+    upgradedTo(scene) ??
+    reprinted(scene);
   if (!verb && !isNew(scene) && !opensNewParts(scene, next)) return [];
   const nouns = objects(scene).filter(
     (noun) =>
@@ -243,14 +253,22 @@ const opensNewParts = (scene: Scene, after: Scene | undefined): boolean =>
 function exchange(scene: Scene): Draft | undefined {
   const at = scene.items.findIndex((item) => /^(?:swapped|exchanged|traded|switched)$/u.test(item.text));
   const [verb, before] = [scene.items[at], scene.items[at - 1]];
-  const names = new Set(sensesOf(scene.items.slice(0, Math.max(at, 0)), 'machine').map(({ code }) => code));
+  const names = (until: number): number =>
+    new Set(sensesOf(scene.items.slice(0, Math.max(until, 0)), 'machine').map(({ code }) => code)).size;
   const noun = scene.nouns.find((one) => one.at > at && one.part !== undefined);
   const mutual =
-    /\b(?:with each other|between them|with one another|swapped (?:the )?[a-z ]+ between)\b/u.test(
-      scene.text,
-    );
+    /\b(?:with each other|between them|with one another)\b/u.test(scene.text) ||
+    (names(scene.items.length) === 2 &&
+      at >= 0 &&
+      /\bbetween\b|\bover$/u.test(scene.items.slice(at + 1).map((item) => item.text).join(' '))); // prettier-ignore
   const doers = hasTag(before, 'machine') && verb !== undefined && verb.from - (before?.to ?? 0) <= 1;
-  if (names.size < 2 || !noun || !(mutual || doers) || someFn(scene, 'new', 'i', 'we')) return undefined;
+  if (
+    names(scene.items.length) < 2 ||
+    !noun ||
+    !(mutual || (doers && names(at) >= 2)) ||
+    someFn(scene, 'new', 'i', 'we')
+  )
+    return undefined;
   const said = scene.items[noun.at]?.text ?? noun.code;
   return draft(
     scene,
