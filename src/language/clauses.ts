@@ -137,6 +137,14 @@ function opensEntry(current: readonly Item[], items: readonly Item[], at: number
     current.length >= 3
   )
     return true;
+  // "I'll swap the wheels once this print is off"
+  if (
+    /^(?:once|as soon as)$/u.test(item.text) &&
+    current.length >= 3 &&
+    (isFn(items[at + 1], 'article', 'this', 'it', 'my', 'they', 'i', 'we') ||
+      hasTag(items[at + 1], 'machine'))
+  )
+    return true;
   // "heard birch made a funny noise yesterday is that sorted": asked in the same breath
   if (asksAfterwards(current, items, at)) return true;
   // "new motor on elm the old one had died": what was told of the old part is its own clause.

@@ -45,24 +45,26 @@ function promiseOn(scenes: readonly Scene[]): Scene[] {
 }
 /** "rods I wipe first and then oil them": a deed told in the present goes on in the present. */
 function reportOn(scenes: readonly Scene[]): Scene[] {
-  const out: Scene[] = [];
-  for (const scene of scenes) {
-    const before = out.at(-1);
+  let reporting = -1;
+  return scenes.map((scene) => {
+    const { sentence, joint } = scene.clause;
+    if (scene.verbs.some((verb) => isPresentReport(scene, verb))) reporting = asserted(scene) ? sentence : -1;
     const at = isFn(scene.items[0], 'just', 'now', 'after') ? 1 : 0;
     const goesOn =
-      before !== undefined &&
-      before.clause.sentence === scene.clause.sentence &&
-      /^(?:and|next|comma)$/u.test(scene.clause.joint) &&
-      before.verbs.some((verb) => verb.deed && verb.form === 'base' && CARE.has(verb.code)) &&
-      before.items.some((item) => isFn(item, 'i', 'we')) &&
-      asserted(before) &&
+      reporting === sentence &&
+      /^(?:and|next|comma)$/u.test(joint) &&
       asserted(scene) &&
       scene.verbs.some((verb) => verb.at === at && verb.form === 'base' && CARE.has(verb.code));
     const told = (verb: VerbAt): VerbAt => (verb.at === at ? { ...verb, deed: true } : verb);
-    out.push(goesOn ? { ...scene, verbs: scene.verbs.map(told) } : scene);
-  }
-  return out;
+    return goesOn ? { ...scene, verbs: scene.verbs.map(told) } : scene;
+  });
 }
+/** "I wipe the rods", "I fit a new one": a deed whose form may be the present. */
+const isPresentReport = ({ items, verbs }: Scene, { at, deed, code }: VerbAt): boolean =>
+  deed &&
+  CARE.has(code) &&
+  isFn(items[at - 1], 'i', 'we') &&
+  verbs.some((verb) => verb.at === at && verb.form === 'base');
 /** A base form, or a participle behind one: "get it cleaned and greased"; "…, cleaned the plate already" is done. */
 function opensWithDeed(scene: Scene, before: Scene): boolean {
   const verbs = scene.verbs.filter((verb) => verb.at <= 1);
@@ -310,6 +312,8 @@ const hasNewOne = ({ items }: Scene): boolean =>
 /** "the liner was worn at the tip": of the liner; the tip is where. */
 const saysWhereOf = (scene: Scene, noun: NounAt): boolean => {
   const at = isFn(scene.items[noun.at - 1], 'article', 'its') ? noun.at - 2 : noun.at - 1;
+  // "snapped off its bracket"
+  if (isFn(scene.items[noun.at - 1], 'its') && scene.items[at]?.text.endsWith(' off') === true) return true;
   return (
     noun.at > 0 && isFn(scene.items[at], 'at') && scene.nouns.some((other) => other.at >= 0 && other.at < at)
   );

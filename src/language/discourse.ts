@@ -13,6 +13,8 @@ export interface Place {
   ditto: boolean;
   /** Spelling was put right in a name. */
   said?: string;
+  /** Named only to be denied: "neither alder nor maple". */
+  denied?: readonly string[];
 }
 
 export interface Memory {
@@ -25,9 +27,10 @@ export interface Memory {
 function named(
   scene: Scene,
   book: NameBook,
-): { machines: string[]; excluded: string[]; choice?: Place['choice']; said?: string } {
+): { machines: string[]; excluded: string[]; not: string[]; choice?: Place['choice']; said?: string } {
   const machines: string[] = [];
   const excluded: string[] = [];
+  const not: string[] = [];
   let said: string | undefined;
   let choice: Place['choice'];
   let excepting = false;
@@ -55,12 +58,14 @@ function named(
         machines.push(...rangeOf(before, code, book));
     }
     if (excepting) excluded.push(code);
-    else if (!denied(scene, at)) machines.push(code);
+    else if (denied(scene, at)) not.push(code);
+    else machines.push(code);
     previous = at;
   });
   return {
     machines: [...new Set(machines)],
     excluded,
+    not,
     ...(choice === undefined ? {} : { choice }),
     ...(said === undefined ? {} : { said }),
   };
@@ -176,12 +181,13 @@ function ofBuild(scene: Scene): string | undefined {
 }
 
 export function placeOf(scene: Scene, memory: Memory, book: NameBook): Place {
-  const { machines, excluded, choice, said } = named(scene, book);
+  const { machines, excluded, not, choice, said } = named(scene, book);
   const ditto = scene.items.some((item) => isFn(item, 'too', 'same'));
   const extra = {
     ditto,
     ...(choice === undefined ? {} : { choice }),
     ...(said === undefined ? {} : { said }),
+    ...(not.length > 1 ? { denied: not } : {}),
   };
   const build = machines.length > 0 ? undefined : ofBuild(scene);
   if (build !== undefined)
@@ -198,7 +204,9 @@ export function placeOf(scene: Scene, memory: Memory, book: NameBook): Place {
     : { machines: back, how: 'pointed', ...extra };
 }
 
-export function remember(memory: Memory, machines: readonly string[]): void {
+export function remember(memory: Memory, { machines, denied = [] }: Place): void {
+  if (denied.length > 0)
+    memory.mentioned = [...memory.mentioned.filter((one) => !denied.includes(one)), ...denied].slice(-64);
   if (machines.length === 0) return;
   memory.last = machines;
   memory.mentioned = [...memory.mentioned.filter((one) => !machines.includes(one)), ...machines].slice(-64);

@@ -76,6 +76,12 @@ export function readNumbers(items: readonly Item[], book: NameBook): Item[] {
   for (let at = 0; at < items.length;) {
     const item = items[at];
     if (!item) break;
+    const owner = ownerAt(items, at, book);
+    if (owner) {
+      out.push(...owner);
+      at += 2;
+      continue;
+    }
     const lead = leadOf(items, at, book);
     const number = lead === undefined ? undefined : digits(items[at + lead]);
     if (lead === undefined || number === undefined || unitFollows(items, at + lead)) {
@@ -90,6 +96,27 @@ export function readNumbers(items: readonly Item[], book: NameBook): Item[] {
     at += lead + 1;
   }
   return out;
+}
+
+/** "gave 8s plate a wipe", "2s back in business": a number that owns a part, or is. */
+function ownerAt(items: readonly Item[], at: number, book: NameBook): Item[] | undefined {
+  const [item, s, next] = [items[at], items[at + 1], items[at + 2]];
+  if (!item || s?.text !== 's' || s.gap || !/^\d{1,2}$/u.test(item.text)) return undefined;
+  const code = book.numbers.get(String(Number(item.text)));
+  const owns = hasTag(next, 'part', 'thing') || (at === 0 && hasTag(next, 'state', 'complaint', 'symptom'));
+  return code !== undefined && owns
+    ? [
+        asMachine(item, code),
+        {
+          ...s,
+          text: "'s",
+          senses: [
+            { tag: 'fn', code: 'possessive' },
+            { tag: 'fn', code: 'be' },
+          ],
+        },
+      ]
+    : undefined;
 }
 
 const MOST_PRINTERS = 99;

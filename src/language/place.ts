@@ -317,7 +317,7 @@ export function place(
   for (const scene of scenes) {
     const at = placeOf(scene, scout, book);
     places.push(at);
-    remember(scout, at.machines);
+    remember(scout, at);
   }
   lendChoices(scenes, places);
   const rulings: Placed[] = [];
@@ -343,7 +343,7 @@ export function place(
     for (const one of settled) rulings.push(...expand(one, scene, scenes, drafted, places, memory, today));
     if (drafts.length > 0)
       previous = drafts.filter((one) => one.act.kind !== 'ask' && one.act.kind !== 'unclear');
-    remember(memory, at.machines);
+    remember(memory, at);
   });
   return {
     rulings: mergeAmends(rulings).map((one) => orphaned(one, rulings, scenes)),

@@ -81,7 +81,14 @@ function reasonBeside(
   at: number,
   drafted: ReadonlySet<number>,
 ): 'worn' | 'broken' | 'planned' | undefined {
-  for (const i of [at + 1, at - 1, ...(isOfBoth(scenes[at + 2]) && drafted.has(at + 1) ? [at + 2] : [])]) {
+  // "…, purely because they were due"
+  const idle = scenes[at + 1]?.items.every((item) => item.senses.length === 0) === true;
+  for (const i of [
+    at + 1,
+    at - 1,
+    ...(idle ? [at + 2] : []),
+    ...(isOfBoth(scenes[at + 2]) && drafted.has(at + 1) ? [at + 2] : []),
+  ]) {
     const scene = scenes[i];
     if (!scene || drafted.has(i) || scene.mood.question) continue;
     const planned = sensesOf(scene.items, 'reason')[0]?.code;

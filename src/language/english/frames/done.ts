@@ -86,6 +86,8 @@ export function readDone(scene: Scene, earlier: readonly Scene[] = []): Draft[] 
         !turnsOver(scene, verb)) ||
       (verb.code === 'pull' && scene.verbs.some((other) => other.deed)),
   );
+  const off = offWhat(scene);
+  if (off.length > 0) return off;
   if (named.length > 0) return named.map((one) => toDraft(scene, one));
   return first(
     dried(scene, earlier.at(-1)),
@@ -155,6 +157,21 @@ function dried(scene: Scene, before: Scene | undefined): Draft[] {
   return stuff && (been || put) ? [toDraft(scene, { task: 'dry-filament', verb: 'dry' })] : [];
 }
 const LUMP = /\b(?:blobs?|lumps?|globs?|ball of plastic|strings?)\b/u;
+/** "brushed the fluff off cedar's fans": what was cleaned is what the dirt came off. */
+function offWhat(scene: Scene): Draft[] {
+  const deed = deedOf(scene, 'clean', 'wipe', 'dust', 'clear');
+  const dirt = scene.nouns.find((noun) => deed !== undefined && noun.at > deed.at && DIRT.has(noun.code));
+  const from = scene.items.findIndex(
+    (item, at) => at > (dirt?.at ?? scene.items.length) && isFn(item, 'off', 'from'),
+  );
+  const noun = scene.nouns.find(
+    (one) => from > 0 && one.at > from && TASKS_OF.clean?.[one.code] !== undefined,
+  );
+  const task = noun === undefined ? undefined : TASKS_OF.clean?.[noun.code];
+  return noun !== undefined && task !== undefined && dirt?.code !== 'jam' && dirt?.code !== 'debris'
+    ? [toDraft(scene, { task, noun, verb: 'clean' })]
+    : [];
+}
 /** "got the glue off the glass", "took 5 mm off the tube", "got it flowing again". */
 function gotOff(scene: Scene): Draft[] {
   const deed = deedOf(scene, 'get', 'take', 'remove') ?? pulledOut(scene);
