@@ -36,7 +36,10 @@ function doesAgain(scene: Scene): Symptom | undefined {
 }
 /** "rowan's screen is back": the part, and nothing that it came back to. */
 const isBack = (scene: Scene): boolean =>
-  scene.items.at(-1)?.text === 'back' && isFn(scene.items.at(-2), 'be') && scene.nouns.length === 1;
+  scene.items.at(-1)?.text === 'back' &&
+  isFn(scene.items.at(-2), 'be') &&
+  !isFn(scene.items.at(-3), 'you', 'i', 'we') &&
+  scene.nouns.length === 1;
 /** "juniper sticks again": the prints to the plate, which is well, or the carriage, which is not. */
 const sticksUnsaid = (scene: Scene): boolean =>
   scene.items.length === 3 && hasTag(scene.items[0], 'machine') && scene.items[1]?.text === 'sticks' && isFn(scene.items[2], 'again'); // prettier-ignore
