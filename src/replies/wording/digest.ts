@@ -3,10 +3,20 @@ import { dayOfDate, weekdayOf, type Day } from '../../maintenance/calendar.ts';
 import type { Digest } from '../../maintenance/due/digest.ts';
 import { fullDate } from '../format/date.ts';
 import { list, shortened } from '../format/list.ts';
-import { minutes } from '../format/number.ts';
+import { count, minutes } from '../format/number.ts';
 import { bold, item, type Line, type Reply, type Section } from '../reply.ts';
 import { fetch } from './digestFetch.ts';
-import { care, leftOver, lists, noRecord, pulled, someNames, unknownWords } from './digestLists.ts';
+import {
+  care,
+  leftOver,
+  noRecord,
+  owed,
+  pulled,
+  safetyUnknown,
+  someNames,
+  soon,
+  unknownWords,
+} from './digestLists.ts';
 import { machineName, symptomName, todo } from './names.ts';
 import { since, type View } from './view.ts';
 
@@ -21,8 +31,13 @@ function title(digest: Digest): string {
   const said =
     counts.length > 0
       ? `${counts.join(', ')}${sinceClosed(digest)}, about ${minutes(work)} of work`
-      : 'Nothing overdue, nothing due';
+      : `Nothing overdue, nothing due${unchecked(digest)}`;
   return `${fullDate(date, date)}. ${said}`;
+}
+
+/** Nothing due is not all well where nobody has looked yet. */
+function unchecked({ noRecord: { safety } }: Digest): string {
+  return safety.length === 0 ? '' : `, but ${count(safety.length, 'safety check')} without a record`;
 }
 
 /** " (2 of them over the weekend)": nobody was there to read it on the day itself. */
@@ -79,10 +94,12 @@ export function digestReply(digest: Digest, view: View): Reply {
   const sections: Section[] = [
     { items: fetch(digest) },
     ...outOfUse(digest, view),
-    ...lists(digest, view),
+    ...owed(digest, view),
+    ...safetyUnknown(digest, view),
+    ...soon(digest, view),
     ...pulled(digest, view),
     ...leftOver(digest, view),
-    ...noRecord(digest, view),
+    ...noRecord(digest),
     ...care(digest, view),
   ];
   return {

@@ -68,24 +68,44 @@ export function pulled({ round }: Digest, view: Names): Section[] {
     : [];
 }
 
-export function noRecord({ noRecord: unknown }: Digest, names: Names): Section[] {
-  const { tasks, machines, safety } = unknown;
-  const items: Item[] = [];
-  if (safety.length > 0)
-    items.push(item(bold('Safety checks without a record: '), safetyWords(safety, names)));
-  if (tasks > 0)
-    items.push(item(`${unknownWords(tasks, machines)}: say when last done, or “all fine on … as of today”.`));
-  return items.length > 0 ? [{ items }] : [];
+/** Of these nobody knows whether they were ever done: they stand with what is due. */
+export const safetyUnknown = ({ noRecord: { safety } }: Digest, names: Names): Section[] =>
+  safety.length === 0
+    ? []
+    : [{ items: [item(bold('Safety checks without a record: '), safetyWords(safety, names))] }];
+
+export const noRecord = ({ noRecord: { tasks, machines } }: Digest): Section[] =>
+  tasks === 0
+    ? []
+    : [
+        {
+          items: [
+            item(`${unknownWords(tasks, machines)}: say when last done, or “all fine on … as of today”.`),
+          ],
+        },
+      ];
+
+/** By task, so that one check on all machines is one entry; checks of the same machines name them once. */
+function safetyWords(rows: readonly DueRow[], view: Names): string {
+  const machinesOf = grouped(
+    rows,
+    (row) => todo(row.task),
+    (row) => machineInList(row.machine, view),
+  );
+  const { shown, more } = shortened([...machinesOf], MOST_LINES);
+  const tasksAt = grouped(
+    shown,
+    ([, machines]) => someNames(machines),
+    ([task]) => task,
+  );
+  const words = [...tasksAt].map(([where, tasks]) => `${list(tasks)} (${where})`);
+  return [...words, ...(more > 0 ? [`and ${more} more`] : [])].join(' · ');
 }
 
-/** By task, so that one check on all machines is one entry. */
-function safetyWords(rows: readonly DueRow[], view: Names): string {
-  const groups = new Map<string, string[]>();
-  for (const row of rows)
-    groups.set(todo(row.task), [...(groups.get(todo(row.task)) ?? []), machineInList(row.machine, view)]);
-  const { shown, more } = shortened([...groups], MOST_LINES);
-  const words = shown.map(([task, machines]) => `${task} (${someNames(machines)})`);
-  return [...words, ...(more > 0 ? [`and ${more} more`] : [])].join(' · ');
+function grouped<T, V>(all: readonly T[], key: (one: T) => string, value: (one: T) => V): Map<string, V[]> {
+  const groups = new Map<string, V[]>();
+  for (const one of all) groups.set(key(one), [...(groups.get(key(one)) ?? []), value(one)]);
+  return groups;
 }
 
 /** What kills or maims before what burns, what burns before what chokes or cuts. Judgement of our own. */
@@ -105,30 +125,32 @@ export function care({ cautions, round }: Digest, view: Names): Section[] {
   return [{ heading: 'Care', items: [...lines, rest] }];
 }
 
-export const lists = (digest: Digest, view: View): Section[] => {
-  const owed = { lines: MOST_LINES, tasks: MOST_TASKS };
-  const soon = { lines: MOST_SOON, tasks: MOST_SOON_TASKS };
-  return [
-    { heading: 'Overdue', items: byMachine(digest.overdue, dueLine, owed, view) },
-    { heading: 'Due today', items: byMachine(digest.due, dueLine, owed, view) },
-    {
-      heading: 'This week',
-      items: byMachine(soonestFirst(digest.comingUp), (row) => comingShort(row, view), soon, view),
-    },
-  ];
-};
+const OWED = { lines: MOST_LINES, tasks: MOST_TASKS };
+export const owed = (digest: Digest, view: View): Section[] => [
+  { heading: 'Overdue', items: byMachine(digest.overdue, dueLine, OWED, view) },
+  { heading: 'Due today', items: byMachine(digest.due, dueLine, OWED, view) },
+];
+
+const SOON = { lines: MOST_SOON, tasks: MOST_SOON_TASKS };
+export const soon = (digest: Digest, view: View): Section[] => [
+  {
+    heading: 'This week',
+    items: byMachine(soonestFirst(digest.comingUp), (row) => comingShort(row, view), SOON, view),
+  },
+];
 const soonestFirst = (rows: readonly DueRow[]): DueRow[] =>
   rows.toSorted((a, b) => (a.forecast?.p50 ?? Infinity) - (b.forecast?.p50 ?? Infinity));
 
-export const leftOver = ({ left }: Digest, view: Names): Section[] =>
-  left.length === 0
-    ? []
-    : [
-        {
-          items: [
-            item(
-              `More than today’s minutes: ${count(left.length, 'task')} left for another day, ${list(left.slice(0, 3).map((row) => `${machineName(row.machine, view)} ${todo(row.task)}`))}${left.length > 3 ? ` and ${left.length - 3} more` : ''}.`,
-            ),
-          ],
-        },
-      ];
+export function leftOver({ left }: Digest, view: Names): Section[] {
+  if (left.length === 0) return [];
+  const words = left.map((row) => `${machineName(row.machine, view)} ${todo(row.task)}`);
+  return [
+    {
+      items: [
+        item(
+          `More than today’s minutes: ${count(left.length, 'task')} left for another day: ${someNames(words)}.`,
+        ),
+      ],
+    },
+  ];
+}
