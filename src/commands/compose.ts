@@ -128,7 +128,10 @@ const RAISING: ReadonlySet<Entry['kind']> = new Set<Entry['kind']>([
 const owed = (scene: Scene, written: readonly WrittenEntry[]): Item[] =>
   written.flatMap(({ entry, after }) =>
     entry.kind === 'up' && after
-      ? owedBeforeStart(machineDue(after, dueContext(scene), scene.record.room))
+      ? owedBeforeStart(
+          // what standing still has raised is told as one line of its own
+          machineDue(after, dueContext(scene), scene.record.room).filter((row) => row.raisedBy !== entry.id),
+        )
       : [],
   );
 

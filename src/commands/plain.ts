@@ -29,6 +29,11 @@ const ROWS: readonly Row[] = [
     answer: (scene) => reply(heldItems(scene)),
   },
   {
+    said: /^(?:what|which|who|is anything|is anybody|is anyone)(?:['’]s| is| are)?(?: (?:machines?|printers?))?(?: is| are)? (?:still |currently |now )?(?:open|in bits|in pieces|taken apart)(?: (?:now|today|right now))?\??$/iu,
+    ask: { topic: 'status' },
+    answer: (scene) => reply(openItems(scene)),
+  },
+  {
     said: /^what(?:['’]s| is| filament is| material is)? (?:now |currently )?(?:loaded|mounted)(?: (?:on|in|into) (?:the )?(.+?))?\??$/iu,
     ask: { topic: 'status' },
     answer: (scene, [, name]) => loadedOn(scene, name),
@@ -107,6 +112,20 @@ function heldItems(scene: Scene): Item[] {
       : [],
   );
   return lines.length > 0 ? lines : [item('Nothing is held.')];
+}
+
+function openItems(scene: Scene): Item[] {
+  const lines = [...scene.record.machines.values()].flatMap(({ name, opened, retired }) =>
+    opened && !retired
+      ? [
+          item(
+            bold(machineName(name, scene)),
+            ` is open: ${scene.personName(opened.by)} since ${since(opened.at, scene)}.`,
+          ),
+        ]
+      : [],
+  );
+  return lines.length > 0 ? lines : [item('No machine is open, by the records.')];
 }
 
 const called = ({ record }: Scene, name: string): MachineRecord | undefined => {

@@ -12,6 +12,7 @@ import { hours } from '../replies/format/number.ts';
 import { dayMonth, weekdayName } from '../replies/format/date.ts';
 import { machineName, partName, symptomName, todo } from '../replies/wording/names.ts';
 import type { Names } from '../replies/wording/view.ts';
+import { note } from '../replies/wording/noted.ts';
 import { question as worded } from '../replies/wording/questions.ts';
 import { dateWord } from '../replies/wording/view.ts';
 import { CONFIRM, LAST, LEAVE } from './answering.ts';
@@ -122,9 +123,18 @@ export function askAbout(scene: Scene, deed: Deed, asked: Asked): OpenQuestion {
   }
   if (field === 'until')
     return open(scene, { field, text, options: laterDays(scene, asked.facts.date), pending });
-  const options = asked.options.map(({ value, label }) => ({ value, label: label ?? value }));
+  const options = asked.options.map(({ value, label, fact }) => ({
+    value,
+    label: fact ? factWords(fact, scene) : (label ?? value),
+  }));
   return open(scene, { field, text, options, pending });
 }
+
+/** "Birch: feeder cleaned". */
+const factWords = (fact: Entry, scene: Scene): string =>
+  'machine' in fact && fact.machine !== undefined
+    ? `${machineName(fact.machine, scene)}: ${note(fact, scene)}`
+    : capital(note(fact, scene));
 
 /** A figure that could not be is told anew. */
 export const figureQuestion = (scene: Scene, deed: Deed): OpenQuestion =>

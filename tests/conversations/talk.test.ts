@@ -80,6 +80,27 @@ describe('putting right', () => {
     expect(text(put)).toMatch(/Birch: put right\.\n4 h run .*\(was: 3 h run/u);
   });
 
+  it('a day is said of the whole message, on however many machines; a machine of one of its lines', async () => {
+    await talk.say('cleaned the feeder on birch and hazel, levelled rowan');
+    const day = await talk.say('that was yesterday');
+    expect(day.entries.map((e) => e.kind)).toEqual(['amended', 'amended', 'amended']);
+    const which = await talk.say('make that maple');
+    expect(labels(which).slice(0, 3)).toEqual([
+      'Birch: feeder cleaned',
+      'Hazel: feeder cleaned',
+      'Rowan: bed levelled',
+    ]);
+    expect((await talk.say('2')).entries).toMatchObject([{ kind: 'amended', set: { machine: 'maple' } }]);
+  });
+
+  it('the same on many machines is a line each, and one line where the words are the same', async () => {
+    const ran = text(await talk.say('ran 4 h on all but cedar'));
+    expect(ran.split('\n')).toHaveLength(8);
+    expect(ran).toMatch(/^Noted\.\nAlder: 4 h run, now at 4,104 h\n/u);
+    expect(text(await talk.say('undo'))).toMatch(/^Alder, Birch, .* and Rowan: taken back\.\n4 h run$/u);
+    expect(text(await talk.say('ran alder 3h, birch 4h'))).toMatch(/^Alder: noted\.\n3 h run/u);
+  });
+
   it('goes back one message with each undo, and says when nothing is left', async () => {
     await talk.say('oiled the rods on alder', { as: 'Priya' });
     await talk.say('dusted hazel', { as: 'Priya' });

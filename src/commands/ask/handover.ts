@@ -6,6 +6,7 @@ import { dueLine } from '../../replies/wording/due.ts';
 import { machineName, todo } from '../../replies/wording/names.ts';
 import { note } from '../../replies/wording/noted.ts';
 import { moreOf } from '../../replies/wording/refusals.ts';
+import type { Fact } from '../../maintenance/record/standing.ts';
 import type { Task } from '../../maintenance/codes.ts';
 import { openSymptoms, stateWords } from './status.ts';
 import { told as factsTold } from './told.ts';
@@ -33,12 +34,19 @@ function lineOf(machine: MachineRecord, scene: AskScene): Item[] {
 
 const MOST_TODAY = 12;
 
+/** What is still so is in the list of what is open; it need not be told a second time. */
+const OPEN_KINDS: ReadonlySet<Fact['kind']> = new Set(['down', 'opened', 'claimed', 'putOff']);
+function standsAbove(fact: Fact, { record }: AskScene): boolean {
+  if (fact.kind !== 'seen') return OPEN_KINDS.has(fact.kind);
+  return record.machines.get(fact.machine)?.symptoms[fact.symptom]?.open !== undefined;
+}
+
 /** What was written since this morning, so that the next shift reads it too. */
 async function today(scene: AskScene): Promise<Item[]> {
   const { journal, calendar, now } = scene;
   const facts = await factsTold(journal, { from: calendar.at(scene.today, 0), asOf: now, limit: 200 });
   const { shown, more } = shortened(
-    facts.filter((fact) => 'machine' in fact && fact.machine !== undefined),
+    facts.filter((fact) => 'machine' in fact && fact.machine !== undefined && !standsAbove(fact, scene)),
     MOST_TODAY,
   );
   const items = shown.map((fact) => {

@@ -1,6 +1,6 @@
 /** "Status #2": one machine as it stands, or all in a line each. */
 import type { MachineRecord } from '../../maintenance/record/record.ts';
-import { SYMPTOMS } from '../../maintenance/codes.ts';
+import { SYMPTOMS, type Symptom } from '../../maintenance/codes.ts';
 import type { DueRow } from '../../maintenance/due/row.ts';
 import { list } from '../../replies/format/list.ts';
 import { count, figure, hours } from '../../replies/format/number.ts';
@@ -33,7 +33,10 @@ function stateBesideHold({ down, opened, retired }: MachineRecord, view: AskScen
 
 /** What a hold stands for is said with the hold. */
 export const openSymptoms = ({ symptoms, hold }: MachineRecord): string[] =>
-  SYMPTOMS.filter((s) => symptoms[s]?.open && s !== hold?.symptom).map(symptomName);
+  SYMPTOMS.filter((s) => symptoms[s]?.open && s !== hold?.symptom && !HAPPENED.has(s)).map(symptomName);
+
+/** Over as soon as it happened; what it asks for is in the list. */
+const HAPPENED: ReadonlySet<Symptom> = new Set<Symptom>(['moved', 'power-cut']);
 
 function claims(machine: MachineRecord, view: AskScene): string[] {
   return Object.entries(machine.claims).flatMap(([task, claim]) =>

@@ -1,6 +1,7 @@
 /** "Is maple blocking up more than it did?": the last 90 days beside the 90 before, with the hours run in each. */
 import { dateOfDay, dayOfDate, type Day } from '../../maintenance/calendar.ts';
 import type { Entry } from '../../maintenance/entry/entry.ts';
+import { dayMonth } from '../../replies/format/date.ts';
 import { count, figure, hours } from '../../replies/format/number.ts';
 import { bold, item, type Reply } from '../../replies/reply.ts';
 import { machineName, symptomName } from '../../replies/wording/names.ts';
@@ -44,18 +45,18 @@ export const trend: Topic = async (scene): Promise<Reply> => {
   const ran = (from: Day, to: Day): number => machines.reduce((sum, m) => sum + hoursBetween(m, from, to), 0);
   const [ranNow, ranBefore] = [ran(middle, today), ran(middle - span, middle - 1)];
   const what = act.symptom === undefined ? 'trouble' : symptomName(act.symptom);
-  const per = (n: number, h: number): string => (h > 0 ? `, ${figure((n / h) * 100, 1)} in 100 h` : '');
+  const per = (n: number, h: number): string =>
+    n > 0 && h > 0 ? `, ${figure((n / h) * 100, 1)} in 100 h` : '';
+  const days = (n: number): string => (n === 0 ? 'none' : `on ${count(n, 'day')}`);
   const name = act.machine === undefined ? 'All machines' : machineName(act.machine, scene);
   return {
-    title: [bold(`${name}, ${what}`)],
+    title: [bold(`${name}, ${what}`), ':'],
     sections: [
       {
         items: [
+          item(`${count(span, 'day')} to today: ${days(now)}${per(now, ranNow)} (${hours(ranNow)} run)`),
           item(
-            `${count(span, 'day')} to today: on ${count(now, 'day')}${per(now, ranNow)} (${hours(ranNow)} run)`,
-          ),
-          item(
-            `${count(span, 'day')} before, from ${dateOfDay(middle - span)}: on ${count(before, 'day')}${per(before, ranBefore)} (${hours(ranBefore)} run)`,
+            `${count(span, 'day')} before, from ${dayMonth(dateOfDay(middle - span), dateOfDay(today))}: ${days(before)}${per(before, ranBefore)} (${hours(ranBefore)} run)`,
           ),
           item(
             now + before < 6

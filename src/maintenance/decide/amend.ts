@@ -71,7 +71,7 @@ function choose(
   const fit = fitting(pool, change);
   if (fit.length === 0)
     return refused('nothing-to-undo', { act: 'amend', field: Object.keys(change.set)[0] ?? 'value' });
-  if (fit.length > 1 && !(change.whole && onOneMachine(fit))) return askWhich(fit);
+  if (fit.length > 1 && !(change.whole && (onOneMachine(fit) || isDayAlone(change)))) return askWhich(fit);
   const [only] = fit;
   if (change.value === undefined || !only) return fit.map((fact) => ({ fact, set: change.set }));
   const figure = figureFor(only, change.value);
@@ -93,13 +93,15 @@ function withoutMachine({ machine: _selector, ...rest }: AmendDeed): AmendDeed {
 
 const isEmpty = ({ set, value }: Change): boolean => Object.keys(set).length === 0 && value === undefined;
 const machineOf = (fact: Fact): string | undefined => ('machine' in fact ? fact.machine : undefined);
+/** A day is said of the whole message; a machine of what stands on one. */
+const isDayAlone = ({ set }: Change): boolean => set.at !== undefined && set.machine === undefined;
 const onOneMachine = (facts: readonly Fact[]): boolean => new Set(facts.map(machineOf)).size === 1;
 
 const askWhich = (facts: readonly Fact[]): Asked =>
   asked(
     'entry',
     { act: 'amend', entries: facts.map((fact) => fact.id) },
-    facts.map((fact) => ({ value: fact.id, label: labelOf(fact) })),
+    facts.map((fact) => ({ value: fact.id, label: labelOf(fact), fact })),
   );
 
 /** Enough to tell two entries of one message apart. */

@@ -4,6 +4,7 @@
  */
 import type { Part, StockItem, Symptom, Task } from '../codes.ts';
 import type { Draft, EntryKind, Instant, LocalDate } from '../entry/entry.ts';
+import type { Fact } from '../record/standing.ts';
 
 export const REFUSAL_CODES = [
   'too-many-hours', 'counter-back', 'before-start', 'in-future', 'unknown-machine', 'not-yours',
@@ -86,6 +87,8 @@ export interface WrittenNotes {
 export interface Option {
   value: string;
   label?: string;
+  /** The entry that it stands for: it is named in the reader's words. */
+  fact?: Fact;
 }
 
 export interface Written {

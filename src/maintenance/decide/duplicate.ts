@@ -10,13 +10,28 @@ export const LATELY_MS = 30 * 60_000;
 /** An entry of another message, by anybody, with the same fields. */
 export function repeatOf(draft: Draft, context: DecideContext, within = WINDOW_MS): Entry | undefined {
   const said = fieldsOf(draft);
-  return [...(context.recent ?? []), ...context.lastBatch].find(
-    (entry) =>
-      Math.abs(entry.saidAt - context.saidAt) <= within &&
-      isOtherMessage(entry, context) &&
-      fieldsOf(entry) === said,
+  const lately = [...(context.recent ?? []), ...context.lastBatch].filter(
+    (entry) => Math.abs(entry.saidAt - context.saidAt) <= within,
+  );
+  return lately.find(
+    (entry) => isOtherMessage(entry, context) && fieldsOf(entry) === said && !wasUndone(entry, lately),
   );
 }
+
+const OPPOSITE: Readonly<Partial<Record<Entry['kind'], Entry['kind']>>> = {
+  opened: 'closed', closed: 'opened', down: 'up', up: 'down',
+}; // prettier-ignore
+
+/** "Open", "closed", "open again" is no repetition. */
+const wasUndone = (entry: Entry, lately: readonly Entry[]): boolean =>
+  lately.some(
+    (other) =>
+      other.kind === OPPOSITE[entry.kind] &&
+      'machine' in other &&
+      'machine' in entry &&
+      other.machine === entry.machine &&
+      other.saidAt >= entry.saidAt,
+  );
 
 /** Without the key of the message in hand, its own moment tells it: two acts of one message share that. */
 const isOtherMessage = (entry: Entry, { message, saidAt }: DecideContext): boolean =>

@@ -69,6 +69,7 @@ export function writtenSections(all: readonly WrittenEntry[], view: View): Secti
     const key = group.map((written) => `${verbOf(written)} ${noteLine(written, view)}`).join('\n');
     alike.set(key, [...(alike.get(key) ?? []), group]);
   }
+  if (alike.size >= MANY && isOneEach([...groups.values()])) return lineEach([...groups.values()], view);
   return [...alike.values()].flatMap((same) =>
     same.length < MANY ? same.flatMap((group) => sectionOf(group, view)) : together(same, view),
   );
@@ -84,6 +85,25 @@ function together(same: readonly (readonly WrittenEntry[])[], view: View): Secti
   if (!first?.[0] || !head || names.length < same.length) return [first ?? [], ...others].flatMap((group) => sectionOf(group, view)); // prettier-ignore
   const title = item(bold(list(names.filter((n) => n !== undefined).map((name) => machineName(name, view)))), `: ${verbOf(first[0])}.`); // prettier-ignore
   return [{ ...head, items: [title] }, ...notes];
+}
+
+/** Of each machine one thing, and all of them noted, or all taken back. */
+const isOneEach = (groups: readonly (readonly WrittenEntry[])[]): boolean =>
+  groups.every(([first, ...more]) => first && more.length === 0 && machineOf(first) !== undefined) &&
+  new Set(groups.map(([first]) => first && verbOf(first))).size === 1;
+
+/** "Noted." and a line a machine, where the words differ from machine to machine. */
+function lineEach(groups: readonly (readonly WrittenEntry[])[], view: View): Section[] {
+  const all = groups.flat();
+  const [first] = all;
+  if (!first) return [];
+  const lines = all.map((written) =>
+    item(
+      bold(machineName(machineOf(written) ?? '', view)),
+      `: ${bare(noteLine(written, view), verbOf(written))}`,
+    ),
+  );
+  return [{ items: [item(bold(`${capital(verbOf(first))}.`))] }, { items: lines }];
 }
 
 function sectionOf(group: readonly WrittenEntry[], view: View): Section[] {
@@ -157,6 +177,7 @@ const causeOf = (row: DueRow): string => {
   const event = row.raised?.event;
   if (!event) return '';
   const symptom = 'symptom' in event ? event.symptom : '';
+  if ('backAfterDays' in event) return `It stood still for ${event.backAfterDays} days or more`;
   return HINTS[`${symptom} ${row.task}`] ?? `Because of ${happening(event)}`;
 };
 

@@ -19,7 +19,7 @@ const QUESTIONS: Readonly<Record<Field, Sentence>> = {
     f.machine === undefined ? 'Which machine was that?' : `I know no “${f.machine}”. Which machine was that?`,
   hours: (f, view) => {
     const given = hours(f.given ?? 0);
-    const limit = f.limit === undefined ? '' : `, at most ${hours(f.limit)}`;
+    const limit = f.limit === undefined || f.limit >= 24 ? '' : `, at most ${hours(f.limit)}`;
     const border =
       f.border === 'clock'
         ? `there was less time than that since its last run${f.at === undefined ? '' : ` (${since(f.at, view)})`}${limit}`
