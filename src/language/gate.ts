@@ -101,6 +101,8 @@ function ofPrinters({ act, draft }: Placed, scene: Scene, message: readonly Scen
       draft.weak !== true ||
       !HOUSEHOLD.has(act.part) ||
       scene.nouns.some((noun) => noun.code === 'shelf') ||
+      (act.part === 'alcohol' &&
+        scene.items.some((item) => /^(?:bottles?|litres?|cans?)$/u.test(item.text))) ||
       firmNoun(scene)
     );
   if (act.kind === 'load' || act.kind === 'meter') return draft.weak !== true || firmNoun(scene);

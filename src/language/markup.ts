@@ -92,6 +92,7 @@ export function readMarkup(sent: string, at: number, blind: Blind): Markup | und
     case '*':
       if (atLineStart(sent, at) && sent.charAt(at + 1) === ' ')
         return sent.includes('\n') ? { plain: '\u2022', end: at + 1 } : undefined;
+      if (isLoneStar(sent, at)) return { plain: ' * ', end: at + 1 };
       if (/\d/u.test(sent.charAt(at - 1))) return { plain: ' x ', end: at + 1 };
       return { plain: '', end: at + 1 };
     case '_':
@@ -107,6 +108,13 @@ export function readMarkup(sent: string, at: number, blind: Blind): Markup | und
   }
 }
 
+/** "*450 g", "maple*": the one star of a message, at its edge, says that a word before was meant otherwise. */
+const isLoneStar = (sent: string, at: number): boolean =>
+  sent.length <= LONGEST_STARRED &&
+  sent.indexOf('*') === at &&
+  sent.lastIndexOf('*') === at &&
+  (sent.slice(0, at).trim() === '' || sent.slice(at + 1).trim() === '');
+const LONGEST_STARRED = 60;
 /** Slack sends a block quote as `&gt;` at the start of a line. */
 function quoteLine(sent: string, at: number, hit: readonly [string, string]): Markup {
   if (hit[1] === '>' && atLineStart(sent, at)) return { plain: MASKED, end: lineEnd(sent, at) };

@@ -503,7 +503,7 @@ const picks = (items: readonly Item[], at: number): boolean =>
   /^one of (?:the|our|its|those)$/u.test(items[at]?.text ?? '') &&
   !/^(?:ones?|machines?|printers?)$/u.test(items[at + 2]?.text ?? '') &&
   (hasTag(items[at + 1], 'part') ||
-    (hasTag(items[at + 1], 'spec', 'machine') &&
+    ((hasTag(items[at + 1], 'spec', 'machine') || isFn(items[at + 1], 'new', 'old')) &&
       items.slice(at + 2, at + 4).some((item) => hasTag(item, 'part'))));
 
 /** "should juniper lose its head again: …": an "if" without the word. */

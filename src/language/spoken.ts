@@ -17,7 +17,10 @@ function fills(items: readonly Item[], at: number): boolean {
   if (!item || !SOUND.test(item.text)) return false;
   const [before, next] = [items[at - 1], items[at + 1]];
   if (item.text === 'like')
-    return (figure(next) !== undefined && !isMark(before)) || SOUND.test(before?.text ?? '');
+    return (
+      (figure(next) !== undefined && !isMark(before) && before?.text !== 'more') ||
+      SOUND.test(before?.text ?? '')
+    );
   return !(isField(before) && isField(next)) && !(isMark(before) && at > 0 && isField(next));
 }
 

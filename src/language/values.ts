@@ -368,7 +368,8 @@ const READERS: readonly ((items: readonly Item[], at: number) => Read | undefine
 /** "idlers +2", "bearings -4": a change of what is on the shelf. */
 function signed(items: readonly Item[], at: number): number | undefined {
   const [item, next] = [items[at], items[at + 1]];
-  if (!item?.gap || !/^[+-]$/u.test(item.text) || next?.gap !== false || !hasTag(items[at - 1], 'part'))
+  const behind = items[at - 1]?.text === ':' ? items[at - 2] : items[at - 1];
+  if (!item?.gap || !/^[+-]$/u.test(item.text) || next?.gap !== false || !hasTag(behind, 'part'))
     return undefined;
   const value = /^\d{1,3}$/u.test(next.text) ? Number(next.text) : undefined;
   return unitAt(items, at + 2) === undefined ? value : undefined;

@@ -151,6 +151,12 @@ export function opens(scene: Scene): boolean {
   if (mood.reported) return false;
   // "what would happen if birch ran dry"
   if (mood.conditional && /\bhappens?\b/u.test(scene.text)) return false;
+  // "…, all used up": of what was just told
+  if (
+    !mood.question &&
+    /^(?:all |now |completely )?(?:used up|gone|finished|empty)(?: now)?$/u.test(scene.text)
+  )
+    return false;
   // "tomasz showed me how"
   if (/\b(?:showed|shown|taught|told) (?:me|us|him|her) how\b/u.test(scene.text)) return false;
   // "any volunteers?", "log that please"

@@ -10,7 +10,7 @@ import type { Side, Sided } from './sides.ts';
 
 export type Change = Omit<AmendAct, 'kind'>;
 
-const sceneOf = (items: readonly Item[]): Scene => {
+export const sceneOf = (items: readonly Item[]): Scene => {
   const clause = { items, joint: 'start', sentence: 0, asked: false } as const;
   return makeScene(clause, readMood(clause), 0, false);
 };

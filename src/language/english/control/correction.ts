@@ -3,8 +3,9 @@
  * words of correcting and small words between them. What holds a deed, a part's trouble or a stranger word tells of something.
  */
 import type { LocalDate } from '../../act.ts';
-import { hasTag, isFn, type Item, sense } from '../../item.ts';
-import { type Change, changeOf } from './amendment.ts';
+import { hasTag, isFn, isThing, type Item, sense } from '../../item.ts';
+import { symptomsIn } from '../frames/symptom.ts';
+import { type Change, changeOf, sceneOf } from './amendment.ts';
 import { cleftIn, relativeHead } from './relative.ts';
 import { type Sided, sidesOf, isTold } from './sides.ts';
 import {
@@ -15,7 +16,8 @@ import {
 type Signal = 'marker' | 'ought' | 'hint' | 'change' | 'told' | 'points' | 'contrast' | 'again';
 
 /** "was", "were", "should be": what joins an entry to what it was. */
-const WAS = /^(?:was|were|wasn't|weren't|is|isn't|should|should be|should have been|has been|had been|'s)$/u;
+const WAS =
+  /^(?:was|were|wasn't|weren't|is|isn't|are|aren't|should|should be|should have been|has been|had been|'s)$/u;
 const wasAt = (items: readonly Item[], at: number): boolean => WAS.test(items[at]?.text ?? '');
 const PAST = /^(?:was|were|wasn't|weren't)$/u;
 
@@ -25,7 +27,7 @@ function pointsAt(span: Span): boolean {
   return items.some((item, at) => {
     if (!PAST.test(item.text)) return false;
     const head = relativeHead(span);
-    if (head && at >= head.told && at - head.told <= 3) return true;
+    if ((head && at >= head.told && at - head.told <= 3) || figureBefore(span, at)) return true;
     let i = at - 1;
     while (
       i >= 0 &&
@@ -39,6 +41,19 @@ function pointsAt(span: Span): boolean {
   });
 }
 
+/** "those 300 g were abs", "the 5 hours on maple were on rowan": a figure that was told, by its article. */
+function figureBefore({ items }: Span, at: number): boolean {
+  // "the 5 hours were well spent"
+  if (items.slice(at).some(isReason)) return false;
+  let figures = 0;
+  for (let i = at - 1; i >= 0 && !isBreak(items[i]); i -= 1) {
+    if (/^(?:hours|grams|metres)$/u.test(sense(items[i], 'value')?.code ?? '')) figures += 1;
+    else if (isFn(items[i], 'article', 'this', 'these', 'my') && figures > 0)
+      return i === 0 || isBreak(items[i - 1]);
+    else if (!hasTag(items[i], 'machine', 'material') && !isFn(items[i], 'on', 'for', 'of')) return false;
+  }
+  return false;
+}
 /** Two values of one kind, one of them denied. */
 function contrasts(sided: readonly Sided[]): boolean {
   const kinds = (side: Sided['side']): string[] =>
@@ -71,7 +86,7 @@ function changes(span: Span): boolean {
   );
   const to =
     /\bto$/u.test(span.items[verb.from]?.text ?? '') ||
-    rest.some((item) => /^(?:to|into|on|onto|from)$/u.test(item.text) || isMark(item));
+    rest.some((item) => /^(?:to|into|on|onto|from|as|under)$/u.test(item.text) || isMark(item));
   const instead =
     rest.some((item) => isFn(item, 'instead')) ||
     (verb.code === 'change' && /^belongs?$/u.test(span.items[verb.from]?.text ?? ''));
@@ -80,6 +95,7 @@ function changes(span: Span): boolean {
     to &&
     (instead ||
       movesEntry(span, verb.from) ||
+      fixesTo(span, verb.from) ||
       !/^(?:put|move|book|set|swap|switch|shift|turn|adjust|make|fix)/u.test(
         span.items[verb.from]?.text ?? '',
       ))
@@ -97,6 +113,12 @@ function movesEntry({ items }: Span, at: number): boolean {
     hasTag(words[3], 'machine')
   );
 }
+
+/** "could you fix that to 7 h": a figure in a unit of entries, and nothing that is mended. */
+const fixesTo = ({ items }: Span, at: number): boolean =>
+  /^fix that$|^fix it$/u.test(
+    `${items[at]?.text ?? ''}${/ /u.test(items[at]?.text ?? '') ? '' : ` ${items[at + 1]?.text ?? ''}`}`,
+  ) && items.slice(at + 1).some((item, i) => item.text === 'to' && isFigure(items[at + 2 + i]));
 
 /** "it should be 6", "should read petg", "last entry should say elm": of an entry; "cedar should be fine" is of a machine. */
 const oughts = (span: Span): boolean =>
@@ -217,7 +239,7 @@ export function correctionOf(items: readonly Item[], today: LocalDate): Change |
   const span = spanOf(items);
   if (!mayCorrect(span) || asks(span) || intends(span)) return undefined;
   const sided = sidesOf(span);
-  if (sided.length === 0) return undefined;
+  if (sided.length === 0) return troubleMeant(span);
   const signals = signalsOf(span, sided);
   if (signals.size === 0 || isTooFull(sided, signals) || !isClosed(span, signals)) return undefined;
   const alarm = span.items.some((item) => /alarm/u.test(item.text));
@@ -243,6 +265,36 @@ const intends = ({ items }: Span): boolean =>
         (s) => s.tag === 'verb' && s.form === 'base' && s.code !== 'say' && s.code !== 'log',
       ) === true,
   );
+/** "I said squeak but it was grinding", "that wasn't a rattle, more of a squeak": a trouble told before is called otherwise. */
+function troubleMeant(span: Span): Change | undefined {
+  const { items } = span;
+  const sides = { wrong: 0, right: 0 };
+  const right: Item[] = [];
+  let side: 'wrong' | 'right' = 'right';
+  items.forEach((item, at) => {
+    if (isBreak(item)) side = 'right';
+    else if (
+      isFn(item, 'not') ||
+      item.text === "n't" ||
+      (startsAt(span, at, 'told') && isFn(items[at - 1], 'i', 'we'))
+    )
+      side = 'wrong';
+    if (isTrouble(item)) sides[side] += 1;
+    if (side === 'right' && !isBreak(item)) right.push(item);
+  });
+  const open = strangers(span).some((item) => !isTrouble(item) && !isFn(item, 'more', 'of'));
+  if (
+    sides.wrong !== 1 ||
+    sides.right !== 1 ||
+    open ||
+    items.some((item) => isFn(item, 'anymore', 'now', 'still'))
+  )
+    return undefined;
+  const symptom = symptomsIn(sceneOf(right))[0]?.symptom;
+  return symptom === undefined ? undefined : { symptom };
+}
+const isTrouble = (item: Item): boolean => hasTag(item, 'symptom', 'complaint') || isThing(item, 'jam');
+
 /** "can you change that to petg?" asks for it; "was it maple?" asks. */
 const asks = (span: Span): boolean =>
   span.items.some((item) => item.text === '?') && !changes(span) && phrasesOf(span, 'marker').length === 0;

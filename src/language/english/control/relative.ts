@@ -13,6 +13,11 @@ const LONGEST_HEAD = 6;
 export function relativeHead(span: Span): RelativeHead | undefined {
   const { items } = span;
   const first = items.findIndex((item, at) => !isMark(item) && !covered(span, at, 'hint', 'marker'));
+  // "what I put for cedar was meant for birch"
+  if (items[first]?.text === 'what' && isFn(items[first + 1], 'i', 'we')) {
+    const told = startsAt(span, first + (isFn(items[first + 2], 'just', 'have', 'do') ? 3 : 2), 'told');
+    return told ? { to: first + 1, told: told.to } : undefined;
+  }
   if (!isFn(items[first], 'article', 'this', 'these', 'my')) return undefined;
   for (let at = first + 1; at <= first + LONGEST_HEAD && !isBreak(items[at]); at += 1) {
     if (!isFn(items[at], 'i', 'we')) continue;

@@ -76,7 +76,7 @@ export function sidesOf(span: Span): Sided[] {
   return withoutSubjectOnly(found);
 }
 const isBe = (item: Item): boolean =>
-  /^(?:was|were|is|should|should be|should have been|should've been|needs to be|ought to be|'s)$/u.test(
+  /^(?:was|were|is|are|should|should be|should have been|should've been|needs to be|ought to be|'s)$/u.test(
     item.text,
   );
 const isWrongly = ({ items }: Span, at: number): boolean =>

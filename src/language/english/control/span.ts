@@ -1,5 +1,5 @@
 /** The stretches of a message in which an entry can be put right: their items, marks kept, and the phrases over them. */
-import { hasTag, type Item, sense } from '../../item.ts';
+import { hasTag, isFn, type Item, sense } from '../../item.ts';
 import { type Phrase, phraseReader } from '../../phrases.ts';
 import { CONTROL_WORDS, type ControlCode } from '../words/control.ts';
 
@@ -12,11 +12,16 @@ export interface Span {
 }
 export const spanOf = (items: readonly Item[]): Span => ({
   items,
-  phrases: read(items).filter(({ from, to }) => to - from > 1 || !isTrouble(items[from])),
+  phrases: read(items).filter(
+    ({ from, to }) => (to - from > 1 || !isTrouble(items[from])) && !isCounting(items, from, to),
+  ),
 });
 /** "the screws are undone", "homes in the wrong place": a trouble said in several words takes nothing back. */
 const isTrouble = (item: Item | undefined): boolean =>
   hasTag(item, 'symptom') && item?.text.includes(' ') === true;
+/** "I make it seven end stops": counts, and puts nothing right. */
+const isCounting = (items: readonly Item[], from: number, to: number): boolean =>
+  to - from <= 2 && items[from]?.text.startsWith('make') === true && isFn(items[from - 1], 'i', 'we');
 
 /** Longer than any correction; what is longer tells of something. */
 export const LONGEST_CONTROL = 32;

@@ -69,6 +69,7 @@ function wishes(span: Span): boolean {
   if (/^(?:i )?(?:take|roll)$/u.test(word)) return goesBack(span, soft.to);
   if (ofAPrint(after)) return false;
   if (isEntry(span) && !partsOnly(after)) return true;
+  if (/^(?:delete|remove|erase|strike|scratch)$/u.test(word) && isDeedNoun(after)) return true;
   const pointed = phrasesOf(span, 'that').some((one) => one.from >= soft.to && one.from - soft.to <= 1);
   const bare = after.every(
     (item, i) =>
@@ -76,6 +77,25 @@ function wishes(span: Span): boolean {
   );
   return (pointed && bare) || (bare && isRegret(span, head, word));
 }
+/** "remove the sock swap": what was told of, by its noun. */
+const isDeedNoun = (after: readonly Item[]): boolean => {
+  const words = after.filter((item) => !isMark(item) && !isFn(item, 'please', 'thanks'));
+  const at = words.findIndex((item) =>
+    /^(?:swap|change|replacement|cleaning|oiling|greasing|tensioning|levelling|leveling)$/u.test(item.text),
+  );
+  return (
+    isFn(words[0], 'article', 'this', 'my') &&
+    at > 0 &&
+    words
+      .slice(1)
+      .every(
+        (item, i) =>
+          i + 1 === at ||
+          hasTag(item, 'part', 'machine', 'spec', 'thing') ||
+          isFn(item, 'on', 'for', 'of', 'possessive', 'article', 'in'),
+      )
+  );
+};
 /** "take that back", "roll it back". */
 const goesBack = (span: Span, from: number): boolean =>
   phrasesOf(span, 'back').some((one) => one.from >= from && one.from - from <= 5) &&

@@ -32,6 +32,18 @@ const isArrival = (scene: Scene): boolean =>
       /^(?:parcel|delivery|order|box|package|shipment|stuff|goodies|post)$/u.test(item.text),
     )) &&
   !scene.items.some((item) => hasTag(item, 'machine', 'foreign'));
+/** "drawer B", "on shelf 2". */
+const isWhere = ({ items, nouns, mood }: Scene): boolean =>
+  items.length <= 4 &&
+  !mood.question &&
+  nouns.length === 1 &&
+  nouns[0]?.code === 'shelf' &&
+  items.every(
+    (item) =>
+      hasTag(item, 'thing', 'value', 'date') ||
+      isFn(item, 'article', 'in', 'on', 'my') ||
+      /^[a-z]$|^(?:top|bottom|middle|left|right|upper|lower|red|blue|grey)$/u.test(item.text),
+  );
 const isHeadWord = (item: Item): boolean => HEADS.some(([pattern]) => pattern.test(item.text));
 
 const isLine = (scene: Scene): boolean =>
@@ -49,6 +61,14 @@ export function withListings(scenes: readonly Scene[]): Scene[] {
   return scenes.map((scene, i) => {
     const head = headOf(scene);
     const next = scenes[i + 1];
+    const beyond = scenes[i + 2];
+    // "Stocktake, drawer B: 3 thermistors": where it was counted stands between.
+    if (head !== undefined && next && beyond && isWhere(next) && isLine(beyond)) {
+      mode = head;
+      return { ...scene, listing: 'head' as const };
+    }
+    if (mode !== undefined && isWhere(scene) && next && isLine(next))
+      return { ...scene, listing: 'head' as const };
     if (head !== undefined && next && isLine(next)) {
       mode = head;
       return { ...scene, listing: 'head' as const };

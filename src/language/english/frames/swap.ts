@@ -85,6 +85,8 @@ function toDraft(scene: Scene, noun: NounAt, part: Part, rule: string, taken?: S
 /** "new x belt on hazel", "fresh nozzle in maple", "nozzle out, 0.6 in". */
 function isNew(scene: Scene): boolean {
   if (holdsThem(scene)) return false;
+  // "gave one of our spare cameras to Odd": handed on
+  if (!hasMachine(scene) && deedOf(scene, 'give', 'hand') && someFn(scene, 'to')) return false;
   const out = scene.items.findIndex((item) => item.text === 'out');
   if (
     out > 0 &&
@@ -311,7 +313,8 @@ function fitsPart(scene: Scene): ReturnType<typeof deedOf> {
   const another =
     someFn(scene, 'another') && scene.nouns.length > 0 && scene.nouns.every((noun) => noun.at < 0);
   // "gave the metal plate a scrub": what it is of, and nothing fitted
-  if (put?.code === 'give' && !someFn(scene, 'new')) return undefined;
+  if (put?.code === 'give' && (!someFn(scene, 'new') || (!hasMachine(scene) && someFn(scene, 'to'))))
+    return undefined;
   if (
     !put ||
     !(

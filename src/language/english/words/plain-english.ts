@@ -419,240 +419,240 @@ export const PLAIN_ENGLISH =
   'lineal linen linens linger lingering lingers liniment liniments linked linker linking links lipreading lips ' +
   'lire lisp listed listened listener listeners listings listless lite liter liters lithe littered littering ' +
   'litters liveliness livelong livelongs lively liven livening livens livers livest livid livings loader loaf ' +
-  'loafed loafing loafs loam loaned loaning loans loathing loathings loaves lobbed lobbing lobbying lobe lobed ' +
-  'lobes lobs locale locales location locations locket lockets lockouts loco locus lode lodes lodged lodger ' +
-  'lodges lodging loft lofted lofting lofts loge loges logger login logon logos lolling lone loner loners longed ' +
-  'longing longs lookout lookouts loomed loon loons looped looping loopy loosed looser looses loosing loot ' +
-  'looted looting loots lope loped lopes loping lopsidedly lorded lording lordly lords lore losers losses lotion ' +
-  'lotions lotus lounging louse louses lousiness lout louver louvered loveless loveliness lovers lowered ' +
-  'lowering lowing lows lubber lubrication lubricator lubricators lucked lucking lulled lulling lumbering ' +
-  'luminously lumped lumping lunched lunching lunchtimes lunged lunges lunging lungs lurching lure lured lures ' +
-  'luring lushes lushness lust lusted luster lustiness lusting lusts lute lutes lynching mace maces machetes ' +
-  'machined machinery machinist macing macron macrons maddened mads magnesia magnetise magnetism magnetize ' +
-  'magneto magnetos maids mailed mailing maiming maims mainline mainlined mainlining mainsail mainsails ' +
-  'maintainer maintainers makings males malign maligned maligning maligns malted malteds malting malts manacling ' +
-  'managers mandating mandrill mandrills mane manes mange manger mangers mangle mangled mangles mangling mangy ' +
-  'manholes manly manned mannered mans manses mansions mantling manuals manufacture manufactured manufacturers ' +
-  'manufactures manuring mapped mapping maraca marbled marching mare mares marginalia marginally mariners marker ' +
-  'markings marred marriages marries marring marrying mars marsh mart martial marts mash mashed masher mashers ' +
-  'mashes mashing masked masking massage massaged massages massaging massed masses massing mast mastered ' +
-  'mastering masts matched matching mates math mating matins matt matted mattered mattering matters mattes matts ' +
-  'maturing mauled mauling maundered maundering maws maxed maxes maxing mead meals meandered meandering meanings ' +
-  'meaty mechanic mechanics mechanise mechanised mechanises mechanize mechanizes meddle meddled meddles ' +
-  'meditated meditates meditating meekly megs meld melded melding melds mellow mellowed mellower mellowing ' +
-  'menacing menage menages mender menses mentored mentoring menus mere meres mesa mesas mescaline mesdames ' +
-  'messing metabolic metals mete meted meteor meteors metering metes meting metro metros mettle mewing mews mica ' +
-  'microfiche middies midges miens migrated migrates migrating migration migrations mike miked mikes miking ' +
-  'miler milers milfs milked milking milled miller millet milliliter millions mils mime mimed mimes miming mince ' +
-  'mincing minded minding minds mined miners mines mingle mingled mingles mingling mini mining minis mink minks ' +
-  'minoring minster minting minuet minuets minuses minuted minuter minutest minuting minx mires miring mirroring ' +
-  'misbehavior miscount miscounted miscounting miscounts miser mislaying mislead misleads misled misplay ' +
-  'misplayed misplaying misplays misreads mistakes mistaking misted mistimed misting mists misty mistype ' +
-  'mistypes misused misuses misusing mite miter mitering miters mites mitres mitt mitten mixer mixes moan moats ' +
-  'mobbed mobbing mobs mobster mock mocked mocker mockers mocking mocks modal modals mode modem modems moderated ' +
-  'moderates moderating moderation modes modules moires moister moisturise moisturize molder moldered moldering ' +
-  'molders molding mole moles molted molting molts moms monger mongered mongering mono monsters monument ' +
-  'mooching mooed mooing mooned mooning moons moor moorings moors moos mooted mooting mope moped mopes moping ' +
-  'moppet mores mornings morns moron moroseness morrow morrows mortal mortals moss mosses mossy mote motel ' +
-  'motels motes moth mothered mothering mothers moths motioned motioning motivated motocross motorcade ' +
-  'motorcades motorcar motorcars motorcycle motorcycles motoring motorise motorises motorize motorizes ' +
-  'motormouth motormouths mottle mottles mottling moulded mouldered mouldering moulders moult moulted moulting ' +
-  'moults mound mounded mounding mounds mountains mountings mourning mousiness mousing moussing mouthing mouths ' +
-  'movements movers mowing mows mucked mucking mucus muddied muddle muddles muffed muffin muffing mugged mugging ' +
-  'mulched mulches mulching mules mulled mulling mullion multiplayer multiple multiples multiplex multiplexer ' +
-  'multiplied multipliers multiplies mumbling munches munchies munition munitions murdered murdering murk murks ' +
-  'murky muscling mush mushed mushes mushiness mushing mushy musing musk muskiness musky muss mussed musses ' +
-  'mussing mussy muster mustered mustering musters mustiness musts mutating mutation muter mutinous mutt ' +
-  'muzzling myths nabbed nabbing nabs nagged nailed nailing nape napped napping naps narrated narrating narrowed ' +
-  'narrowing natty naught naughts nearby nearing neater neatly necked necking necklines necks needled needless ' +
-  'needling needy negating neighboured neighbourly neighs nerd nerds nervously nested nesting nestling nets ' +
-  'netted netting nettle nettled nettles nettling neutering newel newsletters newsy newt nibble nibbler nibbles ' +
-  'nibbling nibs nicety niches nickels nieces nigger niggle niggled niggles niggling nigh nigher nines nineteens ' +
-  'nineteenth nineties nipper nipple nipples nitrated nitrates nitrating nits node nodes nodule noes noised ' +
-  'noisier noisiest nonmember noodled nooses nosed nosedive nosedives nosiness nosing nosy notation notations ' +
-  'nothings notifying notion notions nought novice novices nowise nubs nude nudes nuked numbs numerals nuns ' +
-  'nurtured nutted nutting nuzzles nuzzling nylons oafs oaring obit obits objection objections observant ' +
-  'observer observers obsessed obsesses obsessing obstructions obtruded obtrudes obtruding obverses occluding ' +
-  'odder offering officers ogled ogling oilier oinked olives omen omens omission omissions omitted omitting ' +
-  'oncoming onrushing onus oodles oozed opal opener openings operable operands operatic operationally operations ' +
-  'operative operatives operator operators opined opining opponent opponents opportunism opportunist ' +
-  'opportunists opposing oppressed oppressing options opts oral orated orates orating ordained ordaining ' +
-  'orderings ores orienting orifices originally originals originate oscillate oscillated oscillation ' +
-  'oscillations oscillator oscillators otters ounces oust ousted ouster ousters ousting outages outdoing ' +
-  'outfoxing outgrowing outlined outlines outlining outlives outlying outrage outrider outriders outriggers ' +
-  'outshines outsider outsiders outsizes outskirts outvoting ovals ovaries overacted overacting overages ' +
-  'overalls overate overawed overawes overawing overbear overbearing overbears overbite overboard overcoat ' +
-  'overcoats overeat overeaten overeating overeats overextended overextending overfull overgrowing overhand ' +
-  'overhands overhang overhangs overhauled overhead overheads overhear overhearing overhears overhung overkill ' +
-  'overland overlay overlong overnights overrated overrates overrating overreact overreacted overreacting ' +
-  'overreacts override overripe overrule overrules overrun overseas overseeing overselling oversells oversexed ' +
-  'overshoe overshoes overshoot oversight oversights oversize overstated overstating oversupplies oversupply ' +
-  'overt overtime overtly overturns overweening overweight ovoids owes owls owning oxen paced paces pacing ' +
-  'packer packers pact pacts padded padding paddling paged pager pagers pained paining painless pains paired ' +
-  'pairing palaces palate palates paled paler pales paling pall palled palling palls pals palsying paltry pamper ' +
-  'pampered pampering pampers pandered panderer pandering panders pane panelled pang pangs panned panniers ' +
-  'panning pant panted panting pantries pantry papering papery paps parables parading parallax paralleled ' +
-  'parallels parceled parceling parcelled parcelling parcels parch parched parches parching pardoned pare pared ' +
-  'parenting pares paring parishes parka parkas paroling parred parried parries parring parrying pars parse ' +
-  'parsed parses parsing partiality partials participle particles partied partings partisan partisans partition ' +
-  'partridge partridges partying passably passages passel passels passer pasted pasterns pastes pastiche pasting ' +
-  'pastries pasts pastured pastures pasturing patchier pates pathos pats patted pattered pattering patterned ' +
-  'patting paunch paunches pauper paupers pavement paves paving pawing paws payer payers paying pays peaces ' +
-  'peaches peaked peaking pealed pealing peals pearlier pearling pearly peas pebbled pebbles pebbling pebbly ' +
-  'peck pecked pecking pecks pecs pedaling pedalling peddling pedometer pedometers peed peeing peeks peelings ' +
-  'peep peeped peeper peeping peeps peers pees peeved peeving pegs pelleting pelted pelting pended penis pens ' +
-  'pension pensioned pensioner pensioners pensioning pensions pentameters peons peopled peoples peopling pepped ' +
-  'pepping peps percales perceived perceives perceiving percents perception perching percolated percolating ' +
-  'perdition perfected perfecter perfects perforate perforates perforating perforce performer performers ' +
-  'perfumed perfuming periling perilled perilling perilously perimeter perishes perishing perk perked perking ' +
-  'perks peroxided perplexes persisted perspires pert pertly perusing perverted perverting pester pestered ' +
-  'pestling pests petered petering peters petitioned petitioner petitions petrified petrifies petrifying pets ' +
-  'petted petting pews philters phishers phishing phosphorescence photoing pica picker picket picketing pickets ' +
-  'pickings pickle pickled pickles pickling picky pictures picturing piddle piddles piddling pied pieing pierce ' +
-  'pierced pierces piercing pies pigged pigging piglets pigs piing pike piked pikes piking pilaster pilasters ' +
-  'pilings pill pillaging pilled pilling pillion pillorying pillowed pillowing pills piloting pimp pimped ' +
-  'pimping pimple pimps pined pines ping pinged pinging pings pinheads pinhole pining pinked pinking pinks ' +
-  'pinned pinning pinwheel pinwheels piped piper pipers pipes piping pipped pippin pipping pips pirating piss ' +
-  'pissed pisses pissing pitched pitcher pitching pitied pits pittance pittances pitting placating placement ' +
-  'placer placers placid placket plackets plaguing plaice plains plaited plaiting planked planking planner ' +
-  'planners plannings planters plantings plasterer plasterers plastering plasticity plateful platen platens ' +
-  'platformed plating platter platters plaudits players pleading pleads pleasing pleasured pleasures pleasuring ' +
-  'pleated pleating pledging plied plight plights plop plopped plopping plops plots plotted plotting ploughmen ' +
-  'plowing ploy ploys pluckier plucky plum plumb plumbing plumed plumes plump plumped plumping plumps plums ' +
-  'plunge plunger plunges plunging plunk plunked plunking plunks pluses plush plying poaching pocked pocking ' +
-  'pockmark pockmarks pocks podding poets pointed pointer pointers pointing pointy poises poker pokers pokey ' +
-  'pokeys poky poled poles policies policing poling polisher polishers polities poll polled polling polls ' +
-  'pollsters pols polymers pomp ponder pondered pondering ponders pone pones pony pooching poodle poodles pooh ' +
-  'poohs pooled pooling pooped pooping pope popes pore pored pores poring pork ported porter porting portioned ' +
-  'portioning portly ports posed poser posers posh posher posing posit positioned positioning posits posses ' +
-  'possibles postal postcode postcodes posted postmarked posy potholes potion potions potted pottered pottering ' +
-  'potting pouched pouches pouching pounce pounced pounces pouncing pounded pounding pout pouting pouts powdered ' +
-  'powdering powdery powerless poxes prairies praising prancers prancing prate prated prates prating prattle ' +
-  'prattled prattles prattling prawning prayed praying prays preach preached preaches preaching preachy ' +
-  'preambled preambles preambling preceded preceding precious preciously precises preclusion predated predates ' +
-  'predating predetermine predetermined predetermines predetermining preening prefaced preferred prefixes ' +
-  'preheated preheating premise premised premises premising prep preparation prepares preparing prepaying ' +
-  'preppies prepping preps presaged presaging presented presenter presenting preserve preserved preserver ' +
-  'preserves preserving preset presets presetting presided presides presiding pressings pressured pressuring ' +
-  'pressurise pressurises pressurize pressurizes presumable presumes presuming pretension pretensions prettied ' +
-  'pretties prettified prettifies prettifying prettying prevented preventing preview previewed previewer ' +
-  'previewing previews preys priceless prick pricking prickled pricklier prickliest pricks primed primer primes ' +
-  'primped primping primps princess printable printings priories priors priory prise prises prising pristine ' +
-  'proactive probating probation probed procedural procedures processing production productions productive ' +
-  'profanes profaning professing profiled profiling profited profiting projectile projection projections ' +
-  'projects prolixity promisingly promoted promotes promoting prompted prompting prong prongs proofing properer ' +
-  'property proposed proposes proposing propped propping prorated prorating prosecuted prosecution prosecutions ' +
-  'prospected prospective protected protecting protectively protector protectors proteins protested protesting ' +
-  'protracted protracting protraction protracts provident provider providers provides providing provision ' +
-  'provisos provosts prowled prowlers prowling prowls prudently prying psst psyching published publishes ' +
-  'publishing puck pucks pudding puddled puffer puffin puffins puffy pugs puke puked pukes puking puller pullers ' +
-  'pullet pullets pulp pulped pulping pulps pulpy pulsed pulses pulsing puma pumas pumper punched punches ' +
-  'punching punished punishes punishing punning puns punsters punting punts pupped pupping pups purchaser ' +
-  'purchasers puree pureed purees purified purifies purifying purl purled purling purls purports purposing ' +
-  'purred purring pursed purses pursing purvey purveyed purveying purveys pusher pushers pushiness pushover ' +
-  'pushovers pushy puss pusses putt putted puttered puttering putters putts puttying puzzling pwns quacking quad ' +
-  'quailing quake quaked qualified qualifier qualifiers qualifies quantities quarrying quashed quashes quashing ' +
-  'quavered quavering quavers queening queering quelling quenched quenches quenching questing quests quibbled ' +
-  'quibbles quibbling quickness quids quieting quiets quilting quip quipping quips quirking quisling quiver ' +
-  'quizzing quoit quoiting quoits quota quotation rabid raced races racial racing racy radials radical radishes ' +
-  'raffling rafts raga ragas raged rages raggedy ragging raging raider railed railing railings raised raises ' +
-  'raisin raising raked raking rallied rallies rallying rambling ramps ranching ranged ranger rangers ranging ' +
-  'rangy ranked ranking rankings rankling ranks ransom rant ranted ranting rape raped rapes rapids raping rapped ' +
-  'rapping rapports raps rapture raptures rared rares raring rasher rashers rashes raspy raster rated ratified ' +
-  'ratifies ratifying rating rats ratted ratting rattler rattlers rattlings ratty raunchy ravaging rave raved ' +
-  'raveling ravelled ravelling ravellings ravels ravening raves raving ravished ravishes ravishing rays razed ' +
-  'razes razing reacted reactions reactivated reactive readiest readjustment readjustments readmits readying ' +
-  'realised realises realising realists realities realized realizes realizing reallocate reallocated reallocates ' +
-  'reallocating realms reamer reap reaped reaping reapplying reaps reared rearing rearm rearmed rearming rearms ' +
-  'reasoned reasoning reassigned reassigning reassigns reassure reassured reassures reassuring rebating rebel ' +
-  'rebelled rebelling rebels rebinding rebounded rebounding rebounds rebuking rebuses rebut rebuts rebutted ' +
-  'rebutting recalled recalling recanted recanting recap recapping recaps recaptured recaptures recapturing ' +
-  'recasting receding receipted receipting receipts receiver receivers recenter reception recessed recesses ' +
-  'recessing recession recessions recessives reciting reckonings reclaiming reclaims reclined recliner recliners ' +
-  'reclines reclining recoil recoiled recoiling recoils recondition reconditioned reconditioning reconditions ' +
-  'reconfiguration reconsidering reconvened recopied recopying recorder recorders recordings recouped recouping ' +
-  'recoveries recovers recovery recreate recreated recreates recreating recruited recruiting recruits rectal ' +
-  'rectifier rectifiers rectories recur recurred recurring recurs redeployed redeploying redesigned redheads ' +
-  'rediscover rediscovered rediscovering rediscovers rednecks redoes redoubts redounded redounding redounds ' +
-  'redrafted redrafting redrafts redrawing redressed redresses redressing reds reducing reduction reed reeds ' +
-  'reef reefing reefs reeked reelected reelecting reelects reeled reeling reenacted reenacting reenacts ' +
-  'reentering reentries reeving reexamined reexamines reexamining refereed referral referrals referred referring ' +
-  'refers refiled refiling refilled refilling refinance refining refinished refinishes refinishing reflected ' +
-  'reflecting reflective reflects refocusing reforested reforesting reform reformed reformer reformers reforming ' +
-  'refract refracted refracting refraction refracts refraining refreshed refresher refreshers refreshes ' +
-  'refreshing refreshingly refueling refuge refuges refunded refunding refutation refutations refute refuted ' +
-  'refutes refuting regained regaining regal regaled regaling regarded regarding registrant registrar registrars ' +
-  'registry regressed regresses regressing regretted regretting regularity regulars regulating regulator ' +
-  'regulators rehashed rehashes rehashing rehearses reheated reheating reheats rehire rehired rehires rehiring ' +
-  'reigning rein reined reinforce reinforces reining reins reinstalled reinstalling reissues rejected rejecting ' +
-  'rejection rejoicing rejoinder rejoinders rejoining rekindled rekindling relabeled relabeling relabelled ' +
-  'relabelling relabels relapsed relapses relating relation relations relaxant relaxing relayed relaying relays ' +
-  'relearned relearns releasable releasing relegate relegated relegates relegating relented relenting relevance ' +
-  'relevancy relevantly relieve relieved relieves relieving relished relishes relishing relived reliving ' +
-  'relocation reluctance reluctantly remaindered remained remaking remanded remanding remarked remarking ' +
-  'remedied remedies remedying reminder remit remits remitted remitting remotes remount remounted remounting ' +
-  'remounts remover removers renal renaming rend rendered rendering rending rendition renditions rends renegaded ' +
-  'renegading reneged reneging renewable renounce renounced renounces renouncing renovate renovated renovates ' +
-  'renovating rented renter renters renumbered renumbering renumbers reorging repaid repaint repainted ' +
-  'repainting repaints repairmen reparation reparations repartee repayable repaying repealed repealing repeals ' +
-  'repeatably repeatedly repeater repeaters repeating repel repelled repelling repels repented repenting repents ' +
-  'repetition replacements replayed replaying repleted repletes repleting replicas replicate replicated ' +
-  'replicates replicating replying reporter reporters reposing repressed represses repressing reprised reprises ' +
-  'reprising reprized reproved reproves reproving reps repulsing reputable reputation reputations reputedly ' +
-  'reputing requester requiems requite requited requites requiting rereading rerouted rerouting rerunning ' +
-  'rescuing reselling resemble resembled resembles resembling resent resented resenting resents reserved ' +
-  'reservedly reserves reserving resetting resettling reside resides residing residual residuals resigned ' +
-  'resigning resistance resisted resister resisters resisting resistor resistors resolutely resolver resonances ' +
-  'resonant resonate resonated resonates resonating resort resorted resorting resorts resounded resounding ' +
-  'resounds respectable respected respecting respects respired respires respiring respondent responses ' +
-  'responsive restart restarting restated restates restating rested resting restored restores restoring ' +
-  'restricted restricting restricts resultant resulted resulting resuming resupplies resurface resurfaces ' +
-  'resurrect resurrects retailed retailing retained retainer retainers retaining retaking retarded retarding ' +
-  'retch retched retches retching retelling rethinking retinues retiree retirees retooled retooling retort ' +
-  'retorted retorting retorts retouching retrace retraced retraces retracing retraction retractions retrained ' +
-  'retraining retrains retreaded retreading retreated retreating retreats retried retries retrieve retrieved ' +
-  'retriever retrievers retrieves retrieving retry retrying returnee returnees returning retweeted retweeting ' +
-  'retyping reunified reunifies reunifying reusable reuse reused reuses reusing revaluing revealed revealing ' +
-  'revealings revel revelation revelations reveled reveling revelled reveller revelling revellings revels ' +
-  'revenged revenging revere revered reverend reveres reverie reveries revering reversed reverses reversing ' +
-  'reversion reviewer reviewers revile reviled reviles reviling revision revisions revisiting revisits revive ' +
-  'revives reviving revoking revolted revolting revolved revolver revolvers revolving revved rewarded rewarding ' +
-  'rewinding rewire rewired rewires rewiring reword reworded rewording rewords reworked reworking rewriting ' +
-  'rheumatic riced rices ricing rick ricked rickets ricking ricks ridding riddle riddles riddling ridge ridging ' +
-  'riding rids rife riffling rifted rifting rigged rigging righter riling rill rills riming rimmed rimming rims ' +
-  'rind rinds ringed ringers rink rinks ripely ripen ripening riposted riposting ripper rippled rips risen riser ' +
-  'risers risible risking risks rivaling riverbed rivers riveting roach roaches roam roamed roaming roams roans ' +
-  'roasted roaster roasters robbed robber robbing robin robing rocked rocker rockers rocket rockets roes ' +
-  'rogering roil roiled roiling roils roister roistered roistering roisters roles roods rooked rookie rooking ' +
-  'rooks roomfuls roomy rooster roosting rooted rooter rooting rootless roped ropes roping rosier rosiness ' +
-  'roster rosters rosy rotated rotational rotations rote rotors rotted rotten rotting rouble roubles rouge ' +
-  'rouged rouges roughing roughs rouging rounder rounding rouse rouses rousing routed routing routinise ' +
-  'routinises routinizes routs rove rovers roweling rowels rowers rubbers rubbery rubbished rubbishy rubble rube ' +
-  'rubes rubier rudder rudders rues ruffed ruffing rugby rugged rugs ruing rumbaing rumbled rumbles rumbling ' +
-  'rumblings rumoring rumoured rumours rumpling rums runaways rune runes rungs runt runts runway rupture ' +
-  'ruptures rupturing ruse rushed rushes rushing rusted rustiness rusting rustling ruts rutted rutting sables ' +
-  'sack sacked sacking sacks sacrificial sacs saddened saddling sades safeguard safeguards safely safes saga ' +
-  'sagas sage sages sago sailboard sailboards sailed sailing salaaming sales salients sallied sallies sallow ' +
-  'sallower sallying salmons salon saloon salted salting saluting salve salved salves salving sames sanction ' +
-  'sanctioned sanctioning sanctions sandpapered sandpapers sandpiper sandpipers sands sane sangs sank sans ' +
-  'sapped sapping sash sashes sass sassed sasses sassing satchels sate sated sates satiated satin sating satrap ' +
-  'satraps saturate saturates saunaing sauntered sauntering saunters savaging saver savers savings savoring ' +
-  'savour savouring savvying saxes sayings scab scabbed scabbing scabs scad scads scaled scaling scalloped ' +
-  'scalloping scallops scalping scam scammed scamming scams scanner scanners scanted scanting scants scar ' +
-  'scarcest scarcity scared scares scarfed scarfing scarified scarifies scaring scarring scars scarves scary ' +
-  'scat scathing scats scattered scattering scatters scatting scenting scepters scheduler schedulers scheming ' +
-  'schooling scoff scoffed scoffing scolding scoldings scones scooping scooting scoped scopes scoping scorcher ' +
-  'scorchers scorches scorer scores scorn scorned scorning scotch scotched scotches scotching scourged scourging ' +
-  'scout scouted scouting scouts scow scowling scows scrabble scrabbled scrabbles scrabbling scram scramble ' +
-  'scrambler scramblers scrambles scrambling scrammed scramming scrams scrappier scratchier scratchiest scratchy ' +
-  'scrawled scrawling screeched screechier screechiest screechy screened screening screwier screwy scribbled ' +
-  'scribbles scribbling scrimp scrimped scrimping scrimps scrip scrips scripted scripting scrubber scrubbers ' +
-  'scrubbier scruff scruffs scrunch scrunched scrunchies scrunchy scrupled scrupling scubaing scudding scuffing ' +
-  'scuffled scuffs sculling scumming scuppers scurf scurrying scuttling seabed seagoing sealer seamed seaming ' +
-  'seaports searched searches searching seared searing seas seasides seating seceding secluding secondary ' +
-  'seconded seconding secreting sect sectioned sectioning sections sects securely securer securest sedated ' +
-  'sedating sedition seducing seductive seeded seeding seedling seeds seeings seeking seeks seeming seep seer ' +
-  'seers seething segueing selected selecting selective selector selectors self sells selves semen seniors ' +
+  'loafed loafing loafs loam loaned loaner loaning loans loathing loathings loaves lobbed lobbing lobbying lobe ' +
+  'lobed lobes lobs locale locales location locations locket lockets lockouts loco locus lode lodes lodged ' +
+  'lodger lodges lodging loft lofted lofting lofts loge loges logger login logon logos loin loins lolling lone ' +
+  'loner loners longed longing longs lookout lookouts loomed loon loons looped looping loopy loosed looser ' +
+  'looses loosing loot looted looting loots lope loped lopes loping lopsidedly lorded lording lordly lords lore ' +
+  'lorn losers losses lotion lotions lotus lounging louse louses lousiness lout louver louvered loveless ' +
+  'loveliness lovers lowered lowering lowing lows lubber lubrication lubricator lubricators lucked lucking ' +
+  'lulled lulling lumbering luminously lumped lumping lunched lunching lunchtimes lunged lunges lunging lungs ' +
+  'lurching lure lured lures luring lushes lushness lust lusted luster lustiness lusting lusts lute lutes ' +
+  'lynching mace maces machetes machined machinery machinist macing macron macrons maddened mads magnesia ' +
+  'magnetise magnetism magnetize magneto magnetos maids mailed mailing maiming maims mainline mainlined ' +
+  'mainlining mainsail mainsails maintainer maintainers makings males malign maligned maligning maligns malted ' +
+  'malteds malting malts manacling managers mandating mandrill mandrills mane manes mange manger mangers mangle ' +
+  'mangled mangles mangling mangy manholes manly manned mannered mans manses mansions mantling manuals ' +
+  'manufacture manufactured manufacturers manufactures manuring mapped mapping maraca marbled marching mare ' +
+  'mares marginalia marginally mariners marker markings marred marriages marries marring marrying mars marsh ' +
+  'mart martial marts mash mashed masher mashers mashes mashing masked masking massage massaged massages ' +
+  'massaging massed masses massing mast mastered mastering masts matched matching mates math mating matins matt ' +
+  'matted mattered mattering matters mattes matts maturing mauled mauling maundered maundering maws maxed maxes ' +
+  'maxing mead meals meandered meandering meanings meaty mechanic mechanics mechanise mechanised mechanises ' +
+  'mechanize mechanizes meddle meddled meddles meditated meditates meditating meekly megs meld melded melding ' +
+  'melds mellow mellowed mellower mellowing menacing menage menages mender menses mentored mentoring menus mere ' +
+  'meres mesa mesas mescaline mesdames messing metabolic metals mete meted meteor meteors metering metes meting ' +
+  'metro metros mettle mewing mews mica microfiche middies midges miens migrated migrates migrating migration ' +
+  'migrations mike miked mikes miking miler milers milfs milked milking milled miller millet milliliter millions ' +
+  'mils mime mimed mimes miming mince mincing minded minding minds mined miners mines mingle mingled mingles ' +
+  'mingling mini mining minis mink minks minoring minster minting minuet minuets minuses minuted minuter ' +
+  'minutest minuting minx mires miring mirroring misbehavior miscount miscounted miscounting miscounts miser ' +
+  'mislaying mislead misleads misled misplay misplayed misplaying misplays misreads mistakes mistaking misted ' +
+  'mistimed misting mists misty mistype mistypes misused misuses misusing mite miter mitering miters mites ' +
+  'mitres mitt mitten mixer mixes moan moats mobbed mobbing mobs mobster mock mocked mocker mockers mocking ' +
+  'mocks modal modals mode modem modems moderated moderates moderating moderation modes modules moires moister ' +
+  'moisturise moisturize molder moldered moldering molders molding mole moles molted molting molts moms monger ' +
+  'mongered mongering mono monsters monument mooching mooed mooing mooned mooning moons moor moorings moors moos ' +
+  'mooted mooting mope moped mopes moping moppet mores mornings morns moron moroseness morrow morrows mortal ' +
+  'mortals moss mosses mossy mote motel motels motes moth mothered mothering mothers moths motioned motioning ' +
+  'motivated motocross motorcade motorcades motorcar motorcars motorcycle motorcycles motoring motorise ' +
+  'motorises motorize motorizes motormouth motormouths mottle mottles mottling moulded mouldered mouldering ' +
+  'moulders moult moulted moulting moults mound mounded mounding mounds mountains mountings mourning mousiness ' +
+  'mousing moussing mouthing mouths movements movers mowing mows mucked mucking mucus muddied muddle muddles ' +
+  'muffed muffin muffing mugged mugging mulched mulches mulching mules mulled mulling mullion multiplayer ' +
+  'multiple multiples multiplex multiplexer multiplied multipliers multiplies mumbling munches munchies munition ' +
+  'munitions murdered murdering murk murks murky muscling mush mushed mushes mushiness mushing mushy musing musk ' +
+  'muskiness musky muss mussed musses mussing mussy muster mustered mustering musters mustiness musts mutating ' +
+  'mutation muter mutinous mutt muzzling myths nabbed nabbing nabs nagged nailed nailing nape napped napping ' +
+  'naps narrated narrating narrowed narrowing natty naught naughts nearby nearing neater neatly necked necking ' +
+  'necklines necks needled needless needling needy negating neighboured neighbourly neighs nerd nerds nervously ' +
+  'nested nesting nestling nets netted netting nettle nettled nettles nettling neutering newel newsletters newsy ' +
+  'newt nibble nibbler nibbles nibbling nibs nicety niches nickels nieces nigger niggle niggled niggles niggling ' +
+  'nigh nigher nines nineteens nineteenth nineties nipper nipple nipples nitrated nitrates nitrating nits node ' +
+  'nodes nodule noes noised noisier noisiest nonmember noodled nooses nosed nosedive nosedives nosiness nosing ' +
+  'nosy notation notations nothings notifying notion notions nought novice novices nowise nubs nude nudes nuked ' +
+  'numbs numerals nuns nurtured nutted nutting nuzzles nuzzling nylons oafs oaring obit obits objection ' +
+  'objections observant observer observers obsessed obsesses obsessing obstructions obtruded obtrudes obtruding ' +
+  'obverses occluding odder offering officers ogled ogling oilier oinked olives omen omens omission omissions ' +
+  'omitted omitting oncoming onrushing onus oodles oozed opal opener openings operable operands operatic ' +
+  'operationally operations operative operatives operator operators opined opining opponent opponents ' +
+  'opportunism opportunist opportunists opposing oppressed oppressing options opts oral orated orates orating ' +
+  'ordained ordaining orderings ores orienting orifices originally originals originate oscillate oscillated ' +
+  'oscillation oscillations oscillator oscillators otters ounces oust ousted ouster ousters ousting outages ' +
+  'outdoing outfoxing outgrowing outlined outlines outlining outlives outlying outrage outrider outriders ' +
+  'outriggers outshines outsider outsiders outsizes outskirts outvoting ovals ovaries overacted overacting ' +
+  'overages overalls overate overawed overawes overawing overbear overbearing overbears overbite overboard ' +
+  'overcoat overcoats overeat overeaten overeating overeats overextended overextending overfull overgrowing ' +
+  'overhand overhands overhang overhangs overhauled overhead overheads overhear overhearing overhears overhung ' +
+  'overkill overland overlay overlong overnights overrated overrates overrating overreact overreacted ' +
+  'overreacting overreacts override overripe overrule overrules overrun overseas overseeing overselling ' +
+  'oversells oversexed overshoe overshoes overshoot oversight oversights oversize overstated overstating ' +
+  'oversupplies oversupply overt overtime overtly overturns overweening overweight ovoids owes owls owning oxen ' +
+  'paced paces pacing packer packers pact pacts padded padding paddling paged pager pagers pained paining ' +
+  'painless pains paired pairing palaces palate palates paled paler pales paling pall palled palling palls pals ' +
+  'palsying paltry pamper pampered pampering pampers pandered panderer pandering panders pane panelled pang ' +
+  'pangs panned panniers panning pant panted panting pantries pantry papering papery paps parables parading ' +
+  'parallax paralleled parallels parceled parceling parcelled parcelling parcels parch parched parches parching ' +
+  'pardoned pare pared parenting pares paring parishes parka parkas paroling parred parried parries parring ' +
+  'parrying pars parse parsed parses parsing partiality partials participle particles partied partings partisan ' +
+  'partisans partition partridge partridges partying passably passages passel passels passer pasted pasterns ' +
+  'pastes pastiche pasting pastries pasts pastured pastures pasturing patchier pates pathos pats patted pattered ' +
+  'pattering patterned patting paunch paunches pauper paupers pavement paves paving pawing paws payer payers ' +
+  'paying pays peaces peaches peaked peaking pealed pealing peals pearlier pearling pearly peas pebbled pebbles ' +
+  'pebbling pebbly peck pecked pecking pecks pecs pedaling pedalling peddling pedometer pedometers peed peeing ' +
+  'peeks peelings peep peeped peeper peeping peeps peers pees peeved peeving pegs pelleting pelted pelting ' +
+  'pended penis pens pension pensioned pensioner pensioners pensioning pensions pentameters peons peopled ' +
+  'peoples peopling pepped pepping peps percales perceived perceives perceiving percents perception perching ' +
+  'percolated percolating perdition perfected perfecter perfects perforate perforates perforating perforce ' +
+  'performer performers perfumed perfuming periling perilled perilling perilously perimeter perishes perishing ' +
+  'perk perked perking perks peroxided perplexes persisted perspires pert pertly perusing perverted perverting ' +
+  'pester pestered pestling pests petered petering peters petitioned petitioner petitions petrified petrifies ' +
+  'petrifying pets petted petting pews philters phishers phishing phosphorescence photoing pica picker picket ' +
+  'picketing pickets pickings pickle pickled pickles pickling picky pictures picturing piddle piddles piddling ' +
+  'pied pieing pierce pierced pierces piercing pies pigged pigging piglets pigs piing pike piked pikes piking ' +
+  'pilaster pilasters pilings pill pillaging pilled pilling pillion pillorying pillowed pillowing pills piloting ' +
+  'pimp pimped pimping pimple pimps pined pines ping pinged pinging pings pinheads pinhole pining pinked pinking ' +
+  'pinks pinned pinning pinwheel pinwheels piped piper pipers pipes piping pipped pippin pipping pips pirating ' +
+  'piss pissed pisses pissing pitched pitcher pitching pitied pits pittance pittances pitting placating ' +
+  'placement placer placers placid placket plackets plaguing plaice plains plaited plaiting planked planking ' +
+  'planner planners plannings planters plantings plasterer plasterers plastering plasticity plateful platen ' +
+  'platens platformed plating platter platters plaudits players pleading pleads pleasing pleasured pleasures ' +
+  'pleasuring pleated pleating pledging plied plight plights plop plopped plopping plops plots plotted plotting ' +
+  'ploughmen plowing ploy ploys pluckier plucky plum plumb plumbing plumbs plumed plumes plump plumped plumping ' +
+  'plumps plums plunge plunger plunges plunging plunk plunked plunking plunks pluses plush plying poaching ' +
+  'pocked pocking pockmark pockmarks pocks podding poets pointed pointer pointers pointing pointy poises poker ' +
+  'pokers pokey pokeys poky poled poles policies policing poling polisher polishers polities poll polled polling ' +
+  'polls pollsters pols polymers pomp ponder pondered pondering ponders pone pones pony pooching poodle poodles ' +
+  'pooh poohs pooled pooling pooped pooping pope popes pore pored pores poring pork ported porter porting ' +
+  'portioned portioning portly ports posed poser posers posh posher posing posit positioned positioning posits ' +
+  'posses possibles postal postcode postcodes posted postmarked posy potholes potion potions potted pottered ' +
+  'pottering potting pouched pouches pouching pounce pounced pounces pouncing pounded pounding pout pouting ' +
+  'pouts powdered powdering powdery powerless poxes prairies praising prancers prancing prate prated prates ' +
+  'prating prattle prattled prattles prattling prawning prayed praying prays preach preached preaches preaching ' +
+  'preachy preambled preambles preambling preceded preceding precious preciously precises preclusion predated ' +
+  'predates predating predetermine predetermined predetermines predetermining preening prefaced preferred ' +
+  'prefixes preheated preheating premise premised premises premising prep preparation prepares preparing ' +
+  'prepaying preppies prepping preps presaged presaging presented presenter presenting preserve preserved ' +
+  'preserver preserves preserving preset presets presetting presided presides presiding pressings pressured ' +
+  'pressuring pressurise pressurises pressurize pressurizes presumable presumes presuming pretension pretensions ' +
+  'prettied pretties prettified prettifies prettifying prettying prevented preventing preview previewed ' +
+  'previewer previewing previews preys priceless prick pricking prickled pricklier prickliest pricks primed ' +
+  'primer primes primped primping primps princess printable printings priories priors priory prise prises ' +
+  'prising pristine proactive probating probation probed procedural procedures processing production productions ' +
+  'productive profanes profaning professing profiled profiling profited profiting projectile projection ' +
+  'projections projects prolixity promisingly promoted promotes promoting prompted prompting prong prongs ' +
+  'proofing properer property proposed proposes proposing propped propping prorated prorating prosecuted ' +
+  'prosecution prosecutions prospected prospective protected protecting protectively protector protectors ' +
+  'proteins protested protesting protracted protracting protraction protracts provident provider providers ' +
+  'provides providing provision provisos provosts prowled prowlers prowling prowls prudently prying psst ' +
+  'psyching published publishes publishing puck pucks pudding puddled puffer puffin puffins puffy pugs puke ' +
+  'puked pukes puking puller pullers pullet pullets pulp pulped pulping pulps pulpy pulsed pulses pulsing puma ' +
+  'pumas pumper punched punches punching punished punishes punishing punning puns punsters punting punts pupped ' +
+  'pupping pups purchaser purchasers puree pureed purees purified purifies purifying purl purled purling purls ' +
+  'purports purposing purred purring pursed purses pursing purvey purveyed purveying purveys pusher pushers ' +
+  'pushiness pushover pushovers pushy puss pusses putt putted puttered puttering putters putts puttying puzzling ' +
+  'pwns quacking quad quailing quake quaked qualified qualifier qualifiers qualifies quantities quarrying ' +
+  'quashed quashes quashing quavered quavering quavers queening queering quelling quenched quenches quenching ' +
+  'questing quests quibbled quibbles quibbling quickness quids quieting quiets quilting quip quipping quips ' +
+  'quirking quisling quiver quizzing quoit quoiting quoits quota quotation rabid raced races racial racing racy ' +
+  'radials radical radishes raffling rafts raga ragas raged rages raggedy ragging raging raider railed railing ' +
+  'railings raised raises raisin raising raked raking rallied rallies rallying rambling ramps ranching ranged ' +
+  'ranger rangers ranging rangy ranked ranking rankings rankling ranks ransom rant ranted ranting rape raped ' +
+  'rapes rapids raping rapped rapping rapports raps rapture raptures rared rares raring rasher rashers rashes ' +
+  'raspy raster rated ratified ratifies ratifying rating rats ratted ratting rattler rattlers rattlings ratty ' +
+  'raunchy ravaging rave raved raveling ravelled ravelling ravellings ravels ravening raves raving ravished ' +
+  'ravishes ravishing rays razed razes razing reacted reactions reactivated reactive readiest readjustment ' +
+  'readjustments readmits readying realised realises realising realists realities realized realizes realizing ' +
+  'reallocate reallocated reallocates reallocating realms reamer reap reaped reaping reapplying reaps reared ' +
+  'rearing rearm rearmed rearming rearms reasoned reasoning reassigned reassigning reassigns reassure reassured ' +
+  'reassures reassuring rebating rebel rebelled rebelling rebels rebinding rebounded rebounding rebounds ' +
+  'rebuking rebuses rebut rebuts rebutted rebutting recalled recalling recanted recanting recap recapping recaps ' +
+  'recaptured recaptures recapturing recasting receding receipted receipting receipts receiver receivers ' +
+  'recenter reception recessed recesses recessing recession recessions recessives reciting reckonings reclaiming ' +
+  'reclaims reclined recliner recliners reclines reclining recoil recoiled recoiling recoils recondition ' +
+  'reconditioned reconditioning reconditions reconfiguration reconsidering reconvened recopied recopying ' +
+  'recorder recorders recordings recouped recouping recoveries recovers recovery recreate recreated recreates ' +
+  'recreating recruited recruiting recruits rectal rectifier rectifiers rectories recur recurred recurring ' +
+  'recurs redeployed redeploying redesigned redheads rediscover rediscovered rediscovering rediscovers rednecks ' +
+  'redoes redoubts redounded redounding redounds redrafted redrafting redrafts redrawing redressed redresses ' +
+  'redressing reds reducing reduction reed reeds reef reefing reefs reeked reelected reelecting reelects reeled ' +
+  'reeling reenacted reenacting reenacts reentering reentries reeving reexamined reexamines reexamining refereed ' +
+  'referral referrals referred referring refers refiled refiling refilled refilling refinance refining ' +
+  'refinished refinishes refinishing reflected reflecting reflective reflects refocusing reforested reforesting ' +
+  'reform reformed reformer reformers reforming refract refracted refracting refraction refracts refraining ' +
+  'refreshed refresher refreshers refreshes refreshing refreshingly refueling refuge refuges refunded refunding ' +
+  'refutation refutations refute refuted refutes refuting regained regaining regal regaled regaling regarded ' +
+  'regarding registrant registrar registrars registry regressed regresses regressing regretted regretting ' +
+  'regularity regulars regulating regulator regulators rehashed rehashes rehashing rehearses reheated reheating ' +
+  'reheats rehire rehired rehires rehiring reigning rein reined reinforce reinforces reining reins reinstalled ' +
+  'reinstalling reissues rejected rejecting rejection rejoicing rejoinder rejoinders rejoining rekindled ' +
+  'rekindling relabeled relabeling relabelled relabelling relabels relapsed relapses relating relation relations ' +
+  'relaxant relaxing relayed relaying relays relearned relearns releasable releasing relegate relegated ' +
+  'relegates relegating relented relenting relevance relevancy relevantly relieve relieved relieves relieving ' +
+  'relished relishes relishing relived reliving relocation reluctance reluctantly remaindered remained remaking ' +
+  'remanded remanding remarked remarking remedied remedies remedying reminder remit remits remitted remitting ' +
+  'remotes remount remounted remounting remounts remover removers renal renaming rend rendered rendering rending ' +
+  'rendition renditions rends renegaded renegading reneged reneging renewable renounce renounced renounces ' +
+  'renouncing renovate renovated renovates renovating rented renter renters renumbered renumbering renumbers ' +
+  'reorging repaid repaint repainted repainting repaints repairmen reparation reparations repartee repayable ' +
+  'repaying repealed repealing repeals repeatably repeatedly repeater repeaters repeating repel repelled ' +
+  'repelling repels repented repenting repents repetition replacements replayed replaying repleted repletes ' +
+  'repleting replicas replicate replicated replicates replicating replying reporter reporters reposing repressed ' +
+  'represses repressing reprised reprises reprising reprized reproved reproves reproving reps repulsing ' +
+  'reputable reputation reputations reputedly reputing requester requiems requite requited requites requiting ' +
+  'rereading rerouted rerouting rerunning rescuing reselling resemble resembled resembles resembling resent ' +
+  'resented resenting resents reserved reservedly reserves reserving resetting resettling reside resides ' +
+  'residing residual residuals resigned resigning resistance resisted resister resisters resisting resistor ' +
+  'resistors resolutely resolver resonances resonant resonate resonated resonates resonating resort resorted ' +
+  'resorting resorts resounded resounding resounds respectable respected respecting respects respired respires ' +
+  'respiring respondent responses responsive restart restarting restated restates restating rested resting ' +
+  'restored restores restoring restricted restricting restricts resultant resulted resulting resuming resupplies ' +
+  'resurface resurfaces resurrect resurrects retailed retailing retained retainer retainers retaining retaking ' +
+  'retarded retarding retch retched retches retching retelling rethinking retinues retiree retirees retooled ' +
+  'retooling retort retorted retorting retorts retouching retrace retraced retraces retracing retraction ' +
+  'retractions retrained retraining retrains retreaded retreading retreated retreating retreats retried retries ' +
+  'retrieve retrieved retriever retrievers retrieves retrieving retry retrying returnee returnees returning ' +
+  'retweeted retweeting retyping reunified reunifies reunifying reusable reuse reused reuses reusing revaluing ' +
+  'revealed revealing revealings revel revelation revelations reveled reveling revelled reveller revelling ' +
+  'revellings revels revenged revenging revere revered reverend reveres reverie reveries revering reversed ' +
+  'reverses reversing reversion reviewer reviewers revile reviled reviles reviling revision revisions revisiting ' +
+  'revisits revive revives reviving revoking revolted revolting revolved revolver revolvers revolving revved ' +
+  'rewarded rewarding rewinding rewire rewired rewires rewiring reword reworded rewording rewords reworked ' +
+  'reworking rewriting rheumatic riced rices ricing rick ricked rickets ricking ricks ridding riddle riddles ' +
+  'riddling ridge ridging riding rids rife riffling rifted rifting rigged rigging righter riling rill rills ' +
+  'riming rimmed rimming rims rind rinds ringed ringers rink rinks ripely ripen ripening riposted riposting ' +
+  'ripper rippled rips risen riser risers risible risking risks rivaling riverbed rivers riveting roach roaches ' +
+  'roam roamed roaming roams roans roasted roaster roasters robbed robber robbing robin robing rocked rocker ' +
+  'rockers rocket rockets roes rogering roil roiled roiling roils roister roistered roistering roisters roles ' +
+  'roods rooked rookie rooking rooks roomfuls roomy rooster roosting rooted rooter rooting rootless roped ropes ' +
+  'roping rosier rosiness roster rosters rosy rotated rotational rotations rote rotors rotted rotten rotting ' +
+  'rouble roubles rouge rouged rouges roughing roughs rouging rounder rounding rouse rouses rousing routed ' +
+  'routing routinise routinises routinizes routs rove rovers roweling rowels rowers rubbers rubbery rubbished ' +
+  'rubbishy rubble rube rubes rubier rudder rudders rues ruffed ruffing rugby rugged rugs ruing rumbaing rumbled ' +
+  'rumbles rumbling rumblings rumoring rumoured rumours rumpling rums runaways rune runes rungs runt runts ' +
+  'runway rupture ruptures rupturing ruse rushed rushes rushing rusted rustiness rusting rustling ruts rutted ' +
+  'rutting sables sack sacked sacking sacks sacrificial sacs saddened saddling sades safeguard safeguards safely ' +
+  'safes saga sagas sage sages sago sailboard sailboards sailed sailing salaaming sales salients sallied sallies ' +
+  'sallow sallower sallying salmons salon saloon salted salting saluting salve salved salves salving sames ' +
+  'sanction sanctioned sanctioning sanctions sandpapered sandpapers sandpiper sandpipers sands sane sangs sank ' +
+  'sans sapped sapping sash sashes sass sassed sasses sassing satchels sate sated sates satiated satin sating ' +
+  'satrap satraps saturate saturates saunaing sauntered sauntering saunters savaging saver savers savings ' +
+  'savoring savour savouring savvying saxes sayings scab scabbed scabbing scabs scad scads scaled scaling ' +
+  'scalloped scalloping scallops scalping scam scammed scamming scams scanner scanners scanted scanting scants ' +
+  'scar scarcest scarcity scared scares scarfed scarfing scarified scarifies scaring scarring scars scarves ' +
+  'scary scat scathing scats scattered scattering scatters scatting scenting scepters scheduler schedulers ' +
+  'scheming schooling scoff scoffed scoffing scold scolding scoldings scones scooping scooting scoped scopes ' +
+  'scoping scorcher scorchers scorches scorer scores scorn scorned scorning scotch scotched scotches scotching ' +
+  'scourged scourging scout scouted scouting scouts scow scowling scows scrabble scrabbled scrabbles scrabbling ' +
+  'scram scramble scrambler scramblers scrambles scrambling scrammed scramming scrams scrappier scratchier ' +
+  'scratchiest scratchy scrawled scrawling screeched screechier screechiest screechy screened screening screwier ' +
+  'screwy scribbled scribbles scribbling scrimp scrimped scrimping scrimps scrip scrips scripted scripting ' +
+  'scrubber scrubbers scrubbier scruff scruffs scrunch scrunched scrunchies scrunchy scrupled scrupling scubaing ' +
+  'scudding scuffing scuffled scuffs sculling scumming scuppers scurf scurrying scuttling seabed seagoing sealer ' +
+  'seamed seaming seaports searched searches searching seared searing seas seasides seating seceding secluding ' +
+  'secondary seconded seconding secreting sect sectioned sectioning sections sects securely securer securest ' +
+  'sedated sedating sedition seducing seductive seeded seeding seedling seeds seeings seeking seeks seeming seep ' +
+  'seer seers seething segueing selected selecting selective selector selectors self sells selves semen seniors ' +
   'sensed sensory sentries sentry sepal sepals separate separately separates separations separatism separatist ' +
   'separator septa sequester sequined serape serapes serenaded serenading serrated servile servings sessions ' +
   'settees setters settler settlers seventeens seventeenth seventh seventies severing severity sews sexes sexing ' +
@@ -673,79 +673,79 @@ export const PLAIN_ENGLISH =
   'shrugging shtick shticks shuck shucked shucking shucks shudder shuddered shun shunned shunning shuns shushing ' +
   'shuttered shuttering shutters shuttling shying sicked sickened sicker sicking sickle sickles sickness sicks ' +
   'sics sidebars sidecars sided sideline sidelines sidewalk sidewalks sidewall siding sidle sidled sidles sift ' +
-  'sifted sifting sifts sighed sighing sighs sights signer signet signings silents silicate silted silting ' +
-  'silvered silvering silverware simmered simmering simply sims sine singe singer singers singes singing singled ' +
-  'singles singling singly singsong sinkholes sinking sinned sinning sins sipped sipping sips sires siring sises ' +
-  'sited siting sittings situated sixteens sixth sized sizes sizing sizzled skate skated skater skaters skeet ' +
-  'skein skeins sketched sketches sketching skewer skewing skews skid skidding skids skies skiff skiffs skilled ' +
-  'skills skim skimmed skimming skimp skimped skimpier skimping skimps skims skinless skinning skipper ' +
-  'skippering skippers skirting skis skit skits skittered skittering skitters skulking skunk skunking skying ' +
-  'slab slabbed slabbing slabs slacked slacken slackens slackers slacking slag slags slaked slakes slaking ' +
-  'slaloming slam slammer slandered slandering slanders slanting slash slashes slashing slat slated slathered ' +
-  'slathering slathers slats slattern slatterns slaved slavering slaves slaving slaw slay slayer slayers slaying ' +
-  'slayings slays sled sledding sledge sledges sledging sleds sleeking sleepers sleeping sleeps sleet sleeting ' +
-  'sleets sleeves slew slewed slewing slicer slicers slick slicked slicker slickers slicking slickness slicks ' +
-  'slider sliders slier slighted slighter slights slim slime slimmed slimming slims sling slinging slings slink ' +
-  'slinking slinks slippage slippages slipper slippers slit slits slitting sliver slivered slivering slob slobs ' +
-  'sloe sloes slog slogged slogging slogs sloop sloops sloped slopped slopping sloshing sloths slots slouched ' +
-  'slouching slough sloughed sloughing sloughs slowed slowing slows slue slues slug slugged slugging sluggishly ' +
-  'slugs sluice sluiced sluices sluicing sluing slum slummed slumming slumping slumps slums slung slunk slur ' +
-  'slurping slurring slurs slut sluts sluttish smack smacker smackers smacking smalls smarted smartened ' +
-  'smartening smartens smarting smarts smash smashes smattering smellier smelted smelters smelting smiles ' +
-  'smirched smirches smirching smirking smite smites smiting smock smocked smocking smocks smoggy smokeless ' +
-  'smokestack smokestacks smolder smoldered smolders smooch smooched smooching smoothed smoother smoothie ' +
-  'smooths smote smothered smothering smoulder smouldered smudge smudges smudging smug smuggest smuggled ' +
-  'smuggles smuggling smuts snack snacked snacking snacks snaffling snailing snaked snakes snaking snapper ' +
-  'snappers snappier snappish snared snares snarl snarling snatch snatched sneaking sneering sneezing snicker ' +
-  'snickered snickering snickers snide snider sniffled sniffling snipe sniped snipes sniping snippet snippier ' +
-  'snippiest snit snitch snitched snitches snitching snits snooped snooping snore snored snores snoring snort ' +
-  'snorted snorting snorts snot snots snotty snout snouts snowed snowing snub snubbing snubs snuff snuffed ' +
-  'snuffer snuffing snuffled snuffling snuffs snugger snuggest snuggled snuggles snuggling soak soaked soaking ' +
-  'soakings soaks soaped soaps soared soaring sobbed sobbing sobering socked socking softener softeners ' +
+  'sifted sifting sifts sighed sighing sighs sights signer signet signings silents silicate sill sills silted ' +
+  'silting silvered silvering silverware simmered simmering simply sims sine singe singer singers singes singing ' +
+  'singled singles singling singly singsong sinkholes sinking sinned sinning sins sipped sipping sips sires ' +
+  'siring sises sited siting sittings situated sixteens sixth sized sizes sizing sizzled skate skated skater ' +
+  'skaters skeet skein skeins sketched sketches sketching skewer skewing skews skid skidding skids skies skiff ' +
+  'skiffs skilled skills skim skimmed skimming skimp skimped skimpier skimping skimps skims skinless skinning ' +
+  'skipper skippering skippers skirting skis skit skits skittered skittering skitters skulking skunk skunking ' +
+  'skying slab slabbed slabbing slabs slacked slacken slackens slackers slacking slag slags slaked slakes ' +
+  'slaking slaloming slam slammer slandered slandering slanders slanting slash slashes slashing slat slated ' +
+  'slathered slathering slathers slats slattern slatterns slaved slavering slaves slaving slaw slay slayer ' +
+  'slayers slaying slayings slays sled sledding sledge sledges sledging sleds sleeking sleepers sleeping sleeps ' +
+  'sleet sleeting sleets sleeves slew slewed slewing slicer slicers slick slicked slicker slickers slicking ' +
+  'slickness slicks slider sliders slier slighted slighter slights slim slime slimmed slimming slims sling ' +
+  'slinging slings slink slinking slinks slippage slippages slipper slippers slit slits slitting sliver slivered ' +
+  'slivering slob slobs sloe sloes slog slogged slogging slogs sloop sloops sloped slopped slopping sloshing ' +
+  'sloths slots slouched slouching slough sloughed sloughing sloughs slowed slowing slows slue slues slug ' +
+  'slugged slugging sluggishly slugs sluice sluiced sluices sluicing sluing slum slummed slumming slumping ' +
+  'slumps slums slung slunk slur slurping slurring slurs slut sluts sluttish smack smacker smackers smacking ' +
+  'smalls smarted smartened smartening smartens smarting smarts smash smashes smattering smellier smelted ' +
+  'smelters smelting smiles smirched smirches smirching smirking smite smites smiting smock smocked smocking ' +
+  'smocks smoggy smokeless smokestack smokestacks smolder smoldered smolders smooch smooched smooching smoothed ' +
+  'smoother smoothie smooths smote smothered smothering smoulder smouldered smudge smudges smudging smug ' +
+  'smuggest smuggled smuggles smuggling smuts snack snacked snacking snacks snaffling snailing snaked snakes ' +
+  'snaking snapper snappers snappier snappish snared snares snarl snarling snatch snatched sneaking sneering ' +
+  'sneezing snicker snickered snickering snickers snide snider sniffled sniffling snipe sniped snipes sniping ' +
+  'snippet snippier snippiest snit snitch snitched snitches snitching snits snooped snooping snore snored snores ' +
+  'snoring snort snorted snorting snorts snot snots snotty snout snouts snowed snowing snub snubbing snubs snuff ' +
+  'snuffed snuffer snuffing snuffled snuffling snuffs snugger snuggest snuggled snuggles snuggling soak soaked ' +
+  'soaking soakings soaks soaped soaps soared soaring sobbed sobbing sobering socked socking softener softeners ' +
   'softening softens softer softy soiled soiling sojourned sojourning sojourns solacing soldiered soldiering ' +
-  'soldiers solider soloed solvency solver solvers solves someones someway soot sooth soothed soothing sopped ' +
-  'sopping soppy sops sorely sores sorrowed sorrowing sorrows sorta sorter sortied sots soughing sought sounder ' +
-  'soundest soundless soundness sour soured souring sours sousing sowed sowers sowing sown sows spaces spacey ' +
-  'spacier spaded spades spam spammed spammers spamming spams spangles spangling spaniels spank spanked spanking ' +
-  'spankings spanks spanned spanning spans spar spared sparer sparest sparing spark sparkled sparred sparring ' +
-  'spars sparsely sparser spastics spate spates spatially spats spatted spattered spattering spatters spatting ' +
-  'spawn spawning spay spayed spaying spays speaking speared spearing spears speciously speck specking speckling ' +
-  'specks sped speeches speeding speedy spelled spellers spelling spellings spells spelt spenders spending ' +
-  'spends spew spewed spewing spews spice spiced spices spicing spicy spidery spieling spies spike spiked ' +
-  'spilling spilt spindled spindlier spindliest spindling spine spineless spines spinner spinners spiny ' +
-  'spiraling spires spiriting spit spited spites spiting spitted splashed splashes splashing splashy splat ' +
-  'splats splattered splattering splatters splatting splay splayed splaying splays splice spliced splicer ' +
-  'splices splicing splinting splints splittings splurging spluttered spluttering splutters spoiler spoilers ' +
-  'spoiling spoils spokes sponger spongers spongier spoof spoofed spoofing spoofs spook spooked spooking spooks ' +
-  'spooned spooning spoor spoored spooring spoors spore spored spores sporing sported sporting sports sporty ' +
-  'spotlessly spotter spotters spottier spout spouted spouting spouts spraining sprat sprats sprawling sprayer ' +
-  'sprayers spreader spreaders spreed spreeing sprig sprightly sprigs springier springing springy sprinkled ' +
-  'sprinkles sprinkling sprinted sprinter sprinters sprinting spritzing sprouting sprucest sprucing spry spud ' +
-  'spunk spur spuriously spurn spurning spurring spurting sputtered sputtering sputters spying squalled ' +
-  'squalling squarer squarest squash squashes squashier squashiest squashing squashy squatted squatters ' +
-  'squatting squawk squawked squaws squeakier squealer squealers squeegee squeegeed squeeze squeezer squeezers ' +
-  'squeezes squeezing squinted squinter squinting squints squire squired squires squiring squirmed squirming ' +
-  'squirms squishier squishiest squishing stabbings stabled stables stabling stacked stacking stacks staffer ' +
-  'staffing staffs stag staged staging stagings stags staid staining staircases staked stakes staking staled ' +
-  'staler stales staling stalk stalked stalkers stalking stalkings stalks stallion stallions stammered ' +
-  'stammering stamping stanch stanched stancher stanches stanchest stanching standings staph stapled stapling ' +
-  'starched starches starching stared stares staring stark starless starling starlings starred starring starter ' +
-  'starters startled startling starve starves starvings stated stateless stateroom staterooms states stating ' +
-  'stationer stationers stationery statistic statistical staunched staunches staunching stave staved staves ' +
-  'staving stead steadying stealing steals steamers steamier steams steamy steed steeds steeling steely steeped ' +
-  'steeper steeping steeps steer steering steers stemming stems stencils stent stents steppe steppes stepping ' +
-  'sterling stew stewed stewing stews stickier stickies stickler sticklers stickpin stickpins stickups sties ' +
-  'stiffed stiffen stiffing stiffs stifling stiflings stile stilled stilling stilted stilts stingers stingier ' +
-  'stinging stinker stinkers stinting stints stipends stippled stippling stirrers stirring stirrings stoats ' +
-  'stockade stockaded stockades stockading stockier stockings stocky stoke stoked stokes stoking stoles stomp ' +
-  'stomped stomping stomps stoned stoner stoners stones stoning stools stoop stooped stooping stoops stoppable ' +
-  'stopper stoppering stoppers storey storeys storied stories stork storks stormed storming stout stoves stowed ' +
-  'strafing straggle straggled straggler stragglers straggles straggling straggly straighter straightest ' +
-  'straightness straights strained strainer strainers straining straiten straitened straitening straitens strand ' +
-  'stranded stranding strangle strangled strangler strangles strangling strapped strapping strawing straws ' +
-  'strayed straying streaked streaking streamed streamer streaming strep stressing stretcher stretchers ' +
-  'stretchier stretchiest strew strewed strewing strews striated stricter stridden stride strides striding ' +
-  'strife striker strikers strikingly strikings stringent stringer stringers stringiest stripe striping ' +
+  'soldiers sole soled solider solo soloed sols solvency solver solvers solves someones someway soot sooth ' +
+  'soothed soothing sopped sopping soppy sops sorely sores sorrowed sorrowing sorrows sorta sorter sortied sots ' +
+  'soughing sought sounder soundest soundless soundness sour soured souring sours sousing sowed sowers sowing ' +
+  'sown sows spaces spacey spacier spaded spades spam spammed spammers spamming spams spangles spangling ' +
+  'spaniels spank spanked spanking spankings spanks spanned spanning spans spar spared sparer sparest sparing ' +
+  'spark sparkled sparred sparring spars sparsely sparser spastics spate spates spatially spats spatted ' +
+  'spattered spattering spatters spatting spawn spawning spay spayed spaying spays speaking speared spearing ' +
+  'spears speciously speck specking speckling specks sped speeches speeding speedy spelled spellers spelling ' +
+  'spellings spells spelt spenders spending spends spew spewed spewing spews spice spiced spices spicing spicy ' +
+  'spidery spieling spies spike spiked spilling spilt spindled spindlier spindliest spindling spine spineless ' +
+  'spines spinner spinners spiny spiraling spires spiriting spit spited spites spiting spitted splashed splashes ' +
+  'splashing splashy splat splats splattered splattering splatters splatting splay splayed splaying splays ' +
+  'splice spliced splicer splices splicing splinting splints splittings splurging spluttered spluttering ' +
+  'splutters spoiler spoilers spoiling spoils spokes sponger spongers spongier spoof spoofed spoofing spoofs ' +
+  'spook spooked spooking spooks spooned spooning spoor spoored spooring spoors spore spored spores sporing ' +
+  'sported sporting sports sporty spotlessly spotter spotters spottier spout spouted spouting spouts spraining ' +
+  'sprat sprats sprawling sprayer sprayers spreader spreaders spreed spreeing sprig sprightly sprigs springier ' +
+  'springing springy sprinkled sprinkles sprinkling sprinted sprinter sprinters sprinting spritzing sprouting ' +
+  'sprucest sprucing spry spud spunk spur spuriously spurn spurning spurring spurting sputtered sputtering ' +
+  'sputters spying squalled squalling squarer squarest squash squashes squashier squashiest squashing squashy ' +
+  'squatted squatters squatting squawk squawked squaws squeakier squealer squealers squeegee squeegeed squeeze ' +
+  'squeezer squeezers squeezes squeezing squinted squinter squinting squints squire squired squires squiring ' +
+  'squirmed squirming squirms squishier squishiest squishing stabbings stabled stables stabling stacked stacking ' +
+  'stacks staffer staffing staffs stag staged staging stagings stags staid staining staircases staked stakes ' +
+  'staking staled staler stales staling stalk stalked stalkers stalking stalkings stalks stallion stallions ' +
+  'stammered stammering stamping stanch stanched stancher stanches stanchest stanching standings staph stapled ' +
+  'stapling starched starches starching stared stares staring stark starless starling starlings starred starring ' +
+  'starter starters startled startling starve starves starvings stated stateless stateroom staterooms states ' +
+  'stating stationer stationers stationery statistic statistical staunched staunches staunching stave staved ' +
+  'staves staving stead steadying stealing steals steamers steamier steams steamy steed steeds steeling steely ' +
+  'steeped steeper steeping steeps steer steering steers stemming stems stencils stent stents steppe steppes ' +
+  'stepping sterling stew stewed stewing stews stickier stickies stickler sticklers stickpin stickpins stickups ' +
+  'sties stiffed stiffen stiffing stiffs stifling stiflings stile stilled stilling stilted stilts stingers ' +
+  'stingier stinging stinker stinkers stinting stints stipends stippled stippling stirrers stirring stirrings ' +
+  'stoats stockade stockaded stockades stockading stockier stockings stocky stoke stoked stokes stoking stoles ' +
+  'stomp stomped stomping stomps stoned stoner stoners stones stoning stools stoop stooped stooping stoops ' +
+  'stoppable stopper stoppering stoppers storey storeys storied stories stork storks stormed storming stout ' +
+  'stoves stowed strafing straggle straggled straggler stragglers straggles straggling straggly straighter ' +
+  'straightest straightness straights strained strainer strainers straining straiten straitened straitening ' +
+  'straitens strand stranded stranding strangle strangled strangler strangles strangling strapped strapping ' +
+  'strawing straws strayed straying streaked streaking streamed streamer streaming strep stressing stretcher ' +
+  'stretchers stretchier stretchiest strew strewed strewing strews striated stricter stridden stride strides ' +
+  'striding strife striker strikers strikingly strikings stringent stringer stringers stringiest stripe striping ' +
   'stripling striplings stripper strippers strive strives striving strobes stroked strokes stroking strollers ' +
   'strolling stronger strop stropped stropping strops strumming strung strutting stubbing studding studios ' +
   'stuffed stuffing stumble stumbled stumbler stumblers stumbling stumping stun stunk stunning stuns stunted ' +

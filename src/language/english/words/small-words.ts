@@ -52,7 +52,7 @@ export const FN_WORDS: Readonly<Record<Fn, string>> = {
   of: 'of',
   from: 'from, out of, off of, starting',
   off: 'off, off of',
-  out: 'out, out of',
+  out: 'out, out of, clean out of, fresh out of, right out of, completely out of, totally out of, plumb out of',
   at: 'at, @',
   by: 'by',
   until: 'until, till, til, til, not before, up to, up until, not until',
@@ -89,7 +89,8 @@ export const FN_WORDS: Readonly<Record<Fn, string>> = {
   as: 'as',
   no: 'no, nope, nah, zero, nay, nil, neither',
   yes: 'yes, yep, yeah, yup, aye, ok, okay, sure, correct, exactly, right, indeed, affirmative, please do, yes please, go ahead, do it, ja, y, of course, absolutely, that one, spot on, ye, that is right, sure thing',
-  nothing: 'nothing, none, zilch, nada, nowt, zero, not a thing, not a single, no prints, idle, 0',
+  nothing:
+    'nothing, not a single one, but not a single, not even one, none, zilch, nada, nowt, zero, not a thing, not a single, no prints, idle, 0',
   nobody: 'nobody, no one has, noone has, nobody has, no one, noone, no body, none of us, none of you',
   some: 'some, a few, several, a bit of, loads of, a load of, a bunch of, few, plenty of, various, numerous, a little, a handful of, heaps of',
   another: 'another, a further, one more, an additional, an extra, a second',
