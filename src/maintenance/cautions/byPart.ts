@@ -34,6 +34,7 @@ const running: TaskCaution = {
   loosens: true,
   keys: ['MOVE', 'DROP', 'CUT'],
   line: 'Power off, axis propped; springs and retaining rings fly: eye protection.',
+  stopWhen: 'the shaft, its seat or the bracket is damaged',
 };
 const lowVoltagePlug: TaskCaution = {
   keys: ['UNPLUG'],
@@ -72,13 +73,19 @@ export const CAUTIONS_BY_PART: Readonly<Record<Part, TaskCautionRow>> = {
     stopWhen: 'the fan sits inside the power supply, or mains terminals lie open beside it',
   },
   'feeder-gear': {
-    keys: ['MOVE', 'DUST'],
+    keys: ['HOT', 'MOVE', 'DUST'],
     line: 'Unload, power off; the idler arm’s spring is loaded: let it off slowly, eye protection.',
+    stopWhen: 'the motor’s shaft is scored or has play',
   },
-  'guide-tube': { keys: ['HOT', 'KNIFE'], line: 'Cold, filament out first, cut on the bench.' },
+  'guide-tube': {
+    keys: ['HOT', 'KNIFE'],
+    line: 'Cold, filament out first, cut on the bench.',
+    stopWhen: 'the end that sat in the hot end is black: look at heater and sensor first',
+  },
   'tube-fitting': {
     keys: ['HOT', 'KNIFE'],
     line: 'Cold, filament and tube out before the fitting is unscrewed.',
+    stopWhen: 'the thread that it screws into is stripped',
   },
   'x-belt': belt,
   'y-belt': belt,
@@ -92,14 +99,20 @@ export const CAUTIONS_BY_PART: Readonly<Record<Part, TaskCautionRow>> = {
     loosens: true,
     keys: ['MOVE', 'DROP', 'CUT'],
     line: 'Power off, axis propped; hold the carriage on the rail or its balls fall out.',
+    stopWhen: 'balls have come out: that carriage is scrap',
   },
   'lead-screw': zDrive,
   'screw-nut': zDrive,
   coupler: zDrive,
-  'build-plate': { keys: ['HOT', 'CUT'], line: 'Cold; edges of steel and glass cut: hold it by the flat.' },
+  'build-plate': {
+    keys: ['HOT', 'CUT'],
+    line: 'Cold; edges of steel and glass cut: hold it by the flat.',
+    stopWhen: 'the bed under it is cracked or warped, or its magnet comes off',
+  },
   'bed-spring': {
     keys: ['HOT', 'MOVE'],
     line: 'Cold and off; let the knob out slowly, the spring is loaded.',
+    stopWhen: 'a bed lead is pulled or bare',
   },
   'bed-heater': {
     keys: ['UNPLUG', 'MAINS', 'HOT'],
@@ -112,11 +125,13 @@ export const CAUTIONS_BY_PART: Readonly<Record<Part, TaskCautionRow>> = {
     loosens: true,
     keys: ['HOT', 'MOVE', 'DROP'],
     line: 'Cold and off; take the weight of what the part holds before its screws come out.',
+    stopWhen: 'a lead behind it is bare, or what it screws to is cracked',
   },
   fastener: {
     loosens: true,
     keys: ['MOVE', 'DROP'],
     line: 'Power off; one screw at a time, and hold what it carries.',
+    stopWhen: 'the thread in the frame is stripped, or what it holds is cracked',
   },
   filter: {
     keys: ['UNPLUG', 'DUST'],

@@ -45,6 +45,7 @@ export const CAUTIONS_BY_TASK: Readonly<Record<PlainTask, TaskCautionRow>> = {
   'clean-feeder': {
     keys: ['HOT', 'MOVE', 'DUST'],
     line: 'Unload first, motors off; brush rather than blow, eye protection on.',
+    stopWhen: 'teeth are missing or polished flat, or plastic has run down on to the hot end',
   },
   'clean-nozzle': {
     keys: ['HOT', 'SHORT'],
@@ -54,10 +55,12 @@ export const CAUTIONS_BY_TASK: Readonly<Record<PlainTask, TaskCautionRow>> = {
   'clean-screw': {
     keys: ['DROP', 'MOVE'],
     line: 'Prop the axis, power off; hold the cloth to a screw that is not turning.',
+    stopWhen: 'the screw is bent or torn, or fresh plastic dust lies under the nut: the nut is wearing out',
   },
   'clean-enclosure': {
     keys: ['UNPLUG', 'DUST'],
     line: 'Cold and unplugged; nothing wet near the electrics.',
+    stopWhen: 'there is soot, or a lead or pane is scorched: find its source first',
   },
   'clear-jam': {
     powered: true,
@@ -70,10 +73,15 @@ export const CAUTIONS_BY_TASK: Readonly<Record<PlainTask, TaskCautionRow>> = {
     line: 'Power off, move the axis by hand; none on belts, wheels or plate.',
     stopWhen: 'the bearings turn out to be polymer: they take no lubricant',
   },
-  'wipe-rods': { keys: ['MOVE'], line: 'Power off, move the axis by hand; dry cloth, no lubricant.' },
+  'wipe-rods': {
+    keys: ['MOVE'],
+    line: 'Power off, move the axis by hand; dry cloth, no lubricant.',
+    stopWhen: 'a rod is scored or a bearing grinds: that wants parts, not a cloth',
+  },
   'lubricate-rails': {
     keys: ['MOVE'],
     line: 'Power off, move the carriage by hand; one drop, none on belts, wheels or plate.',
+    stopWhen: 'the carriage catches at one place, or a ball lies about',
   },
   'grease-screw': {
     keys: ['DROP', 'MOVE'],
@@ -154,10 +162,12 @@ export const CAUTIONS_BY_TASK: Readonly<Record<PlainTask, TaskCautionRow>> = {
   'check-belt': {
     keys: ['MOVE'],
     line: 'Power off; move the carriage by hand, fingers clear of the pulleys.',
+    stopWhen: 'teeth are missing or a strand hangs out: no print before a new belt is on',
   },
   'check-idlers': {
     keys: ['MOVE'],
     line: 'Power off; turn the idler by finger with the belt slack or standing still.',
+    stopWhen: 'an idler grinds, wobbles or has cut into the belt',
   },
   'check-plate': {
     keys: ['HOT', 'CUT'],
@@ -172,6 +182,7 @@ export const CAUTIONS_BY_TASK: Readonly<Record<PlainTask, TaskCautionRow>> = {
   'check-feeder-gear': {
     keys: ['MOVE', 'DUST'],
     line: 'Power off; brush the teeth clean before looking, eye protection on.',
+    stopWhen: 'the gear turns on its shaft although its screw is tight',
   },
   'check-filament-path': 'none needed',
   'check-notices': 'none needed',
@@ -207,6 +218,7 @@ export const CAUTIONS_BY_TASK: Readonly<Record<PlainTask, TaskCautionRow>> = {
     powered: true,
     keys: ['HOT', 'MOVE'],
     line: 'Hot, and the gear turns: hands clear while it feeds.',
+    stopWhen: 'what is fed is more than 10 % off: that is a fault, not a figure to set',
   },
   'tune-temperature': {
     keys: ['HOT', 'FUME'],

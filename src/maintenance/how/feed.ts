@@ -31,7 +31,7 @@ export const FEED = {
     good: 'Sharp teeth all round and a gear that sits fast.',
   },
   'check-filament-path': {
-    tools: [],
+    tools: ['soft-brush'],
     steps: [
       step('Look at the spool: does it turn freely, is a loop caught under another?'),
       step('Follow the filament to the feeder: no sharp bend, nothing that rubs or snags.'),

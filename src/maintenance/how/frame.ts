@@ -30,7 +30,7 @@ export const FRAME = {
     unfit: unfitWhen((build) => build.printedParts === 'none', 'This machine has no printed parts.'),
   },
   'check-wheels': {
-    tools: ['eccentric-spanner', 'hex-2.5'],
+    tools: ['eccentric-spanner', 'hex-2.5', 'axis-prop'],
     steps: [
       step('Switch off.', 'MOVE'),
       step('Vertical axis: prop it first.', 'DROP'),

@@ -9,6 +9,7 @@ const noLiner = unfitWhen(isAllMetal, 'All-metal hot end: there is no liner.');
 export const HOT_END = {
   'clean-nozzle': {
     tools: ['brass-brush', 'heat-gloves'],
+    supplies: ['cloth'],
     steps: [
       step(
         (build) =>

@@ -52,7 +52,7 @@ export const REPLACE_BELTS = {
     unfit: noBelts,
   },
   'replace-motor': {
-    tools: ['hex-1.5', 'hex-2', 'hex-2.5', 'axis-prop', 'phone'],
+    tools: ['hex-1.5', 'hex-2', 'hex-2.5', 'axis-prop', 'phone', 'cable-ties'],
     steps: [
       step('Prop the axis that this motor holds.', 'DROP'),
       step('Switch off, pull the plug: a motor is never plugged in or out with the power on.', 'UNPLUG'),
@@ -67,7 +67,7 @@ export const REPLACE_BELTS = {
     good: 'Turns the right way, quiet, no hotter than its neighbours.',
   },
   'replace-end-stop': {
-    tools: ['hex-2', 'hex-2.5'],
+    tools: ['hex-2', 'hex-2.5', 'cable-ties'],
     steps: [
       step('Switch off, pull the plug.', 'UNPLUG'),
       step('Note where it sits, undo it, unplug it at its connector.'),

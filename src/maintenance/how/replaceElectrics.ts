@@ -3,7 +3,7 @@ import { step } from './recipe.ts';
 import type { Recipe, Recipes } from './recipe.ts';
 
 const onAPlug = (thing: string, good: string): Recipe => ({
-  tools: ['hex-2', 'hex-2.5', 'phone'],
+  tools: ['hex-2', 'hex-2.5', 'phone', 'cable-ties'],
   steps: [
     step('Switch off, pull the plug.', 'UNPLUG'),
     step('Photograph how it sits and which way round its plug is.'),

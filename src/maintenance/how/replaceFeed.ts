@@ -11,7 +11,7 @@ export const REPLACE_FEED = {
   'replace-feeder-gear': {
     tools: ['hex-1.5', 'hex-2', 'hex-2.5', 'stiff-brush', 'eye-protection'],
     steps: [
-      step('Unload hot, heaters off, switch off.'),
+      step('Unload hot, heaters off, switch off.', 'HOT'),
       step('Let the idler arm’s spring off slowly, open the arm.', 'MOVE'),
       step('Brush the dust out; loosen the grub screw and draw the gear off.', 'DUST'),
       step('New gear on: teeth in line with the filament’s path, grub screw on the shaft’s flat, snug.'),
@@ -51,7 +51,7 @@ export const REPLACE_FEED = {
     unfit: noTube,
   },
   'replace-filament-sensor': {
-    tools: ['hex-2', 'hex-2.5'],
+    tools: ['hex-2', 'hex-2.5', 'cable-ties'],
     steps: [
       step('Unload, switch off, pull the plug.', 'UNPLUG'),
       step('Note how it sits, undo it, unplug it at its connector.'),

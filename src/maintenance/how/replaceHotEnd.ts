@@ -23,14 +23,15 @@ const threaded: Recipe = {
     ),
     only(
       mayBeLined,
-      'New one in by hand, liner pushed down on to it, no gap; a sliver of light between nozzle and block.',
+      'New one in with the socket turned by finger, liner down on to it, no gap; a sliver of light above its hexagon.',
     ),
     only(
       isAllMetal,
-      'New one in until it meets the heat break, with a sliver of light left between nozzle and block.',
+      'New one in with the socket turned by finger until it meets the heat break; a sliver of light above its hexagon.',
     ),
     step(
-      'Heat again as the manual says and snug it, block held, small force; pick up what broke off.',
+      (build) =>
+        `Heat again as the manual says${limitClause(build)}; snug it, block held, small force; pick up what broke off.`,
       'CUT',
     ),
     firstLayerNext,
@@ -60,7 +61,8 @@ const coldChange = (steps: readonly StepLine[]): Recipe => ({
   assumes: [takenAsLined],
 });
 const onePiece = coldChange([
-  step('Power off, loosen its clamp screws, draw it straight out; the new one in to the same depth.'),
+  step('Power off before a plug of it is pulled; loosen its clamp screws, draw it straight out.'),
+  step('The new one in to the same depth, clamp snug, plugs back before the power comes on.'),
 ]);
 const quickChange = coldChange([
   step('Power off, release the latch, draw it out; the new one in until it seats and the latch closes.'),
@@ -89,7 +91,7 @@ const fan = (where: string): Recipe => ({
 export const REPLACE_HOT_END = {
   'replace-nozzle': nozzle,
   'replace-heat-break': {
-    tools: ['nozzle-spanner', 'block-spanner', 'hex-1.5', 'hex-2'],
+    tools: ['nozzle-spanner', 'block-spanner', 'hex-1.5', 'hex-2', 'heat-gloves', 'phone'],
     steps: [
       step(
         'Take the nozzle out hot, as for a new nozzle, then heaters off and wait until all is cold.',

@@ -1,13 +1,57 @@
 /** Guides, screws and structural parts fitted anew. */
-import { hasPlasticNut, lacksGuide, lacksScrews, not } from './features.ts';
+import { hasBallScrew, hasPlasticNut, lacksGuide, lacksScrews, not } from './features.ts';
 import { only, step, unfitWhen } from './recipe.ts';
-import type { Recipes } from './recipe.ts';
+import type { Recipe, Recipes } from './recipe.ts';
+import type { Build } from '../machine.ts';
+import type { Supply } from './tools.ts';
 
 const noRods = unfitWhen(lacksGuide('rods'), 'No axis of this machine runs on rods.');
 const noScrew = unfitWhen(lacksScrews, 'Z runs on a belt here: there is no screw.');
 const polymer = (build: { rodBearing?: string }): boolean => build.rodBearing === 'polymer';
 const ballOrBronze = (build: { rodBearing?: string }): boolean =>
   build.rodBearing === 'ball' || build.rodBearing === 'bronze';
+/** Oil is fetched where it is known to be wanted. */
+const forRods = (build: Build): readonly Supply[] =>
+  ballOrBronze(build) ? ['cloth', 'rod-lubricant'] : ['cloth'];
+const forScrew = (build: Build): readonly Supply[] =>
+  build.screwNut === 'metal' ? ['cloth', 'screw-grease'] : ['cloth'];
+
+/** The nut of a ball screw never leaves it, so both are changed as one. */
+const ballScrew: Recipe = {
+  tools: ['hex-1.5', 'hex-2', 'hex-2.5', 'axis-prop', 'square'],
+  supplies: ['ball-screw-grease', 'cloth'],
+  steps: [
+    step('Prop the axis at mid height so that it cannot sink, then switch off.', 'DROP'),
+    step('Screw and nut come as a pair: the nut stays on its screw, off it the balls fall out.'),
+    step(
+      'Undo the nut from its bracket, loosen the coupler and the end bearing, lift both out together.',
+      'MOVE',
+    ),
+    step('Compare: same diameter and lead. The new pair in, nut where it is, bracket screws still loose.'),
+    step('Run it by hand top to bottom, then snug bracket, end bearing and coupler; no end squeezed.'),
+    step('A thin film of the maker’s grease. Then square the gantry and level the bed.'),
+  ],
+  good: 'Turns true by hand over the whole travel, no play, axis level.',
+};
+
+const leadScrew = (build: Build): Recipe => ({
+  tools: ['hex-1.5', 'hex-2', 'hex-2.5', 'axis-prop', 'square'],
+  supplies: forScrew(build),
+  steps: [
+    step('Prop the axis at mid height, then switch off.', 'DROP'),
+    step(
+      `Loosen the coupler and the top bearing, screw the old one out of its nut${build.zDrive === undefined ? '; a ball nut never comes off: stop' : ''}.`,
+      'MOVE',
+    ),
+    step('Compare: same diameter, pitch and number of starts. Roll the new one on glass: straight.'),
+    step('Screw it in; both shafts deep enough in the coupler to be gripped, their ends not touching.'),
+    step('Top end only guided, not squeezed: a tight top bearing bends it.'),
+    only(hasPlasticNut, 'Leave it clean: the plastic nut gets no grease unless its maker names one.'),
+    only(not(hasPlasticNut), 'Metal nut: thin film of grease. Then square the gantry and level the bed.'),
+  ],
+  good: 'Turns true by hand over the whole travel, axis level.',
+  unfit: noScrew,
+});
 
 export const REPLACE_MOTION = {
   'replace-wheel': {
@@ -26,9 +70,9 @@ export const REPLACE_MOTION = {
     good: 'No rocking, no thump, a little drag at each wheel.',
     unfit: unfitWhen(lacksGuide('wheels'), 'No axis of this machine runs on wheels.'),
   },
-  'replace-bearing': {
+  'replace-bearing': (build: Build): Recipe => ({
     tools: ['hex-2', 'hex-2.5', 'axis-prop', 'cutters', 'eye-protection'],
-    supplies: ['cloth'],
+    supplies: forRods(build),
     steps: [
       step('Switch off; let the belt off this axis.', 'MOVE'),
       step('Prop what hangs on the axis.', 'DROP'),
@@ -45,10 +89,10 @@ export const REPLACE_MOTION = {
     ],
     good: 'Glides evenly, no play sideways, no grinding.',
     unfit: noRods,
-  },
-  'replace-rod': {
+  }),
+  'replace-rod': (build: Build): Recipe => ({
     tools: ['hex-2', 'hex-2.5', 'axis-prop', 'ruler', 'eye-protection'],
-    supplies: ['cloth'],
+    supplies: forRods(build),
     steps: [
       step('Switch off; let the belt off this axis.', 'MOVE'),
       step('Prop what hangs on the rod.', 'DROP'),
@@ -65,7 +109,7 @@ export const REPLACE_MOTION = {
     ],
     good: 'Glides by its own weight or a light push, the same all along.',
     unfit: noRods,
-  },
+  }),
   'replace-rail': {
     tools: ['hex-2', 'hex-2.5', 'axis-prop', 'square', 'eye-protection'],
     supplies: ['rail-lubricant', 'cloth'],
@@ -84,30 +128,19 @@ export const REPLACE_MOTION = {
     good: 'Even glide without a tight spot.',
     unfit: unfitWhen(lacksGuide('rails'), 'No axis of this machine runs on rails.'),
   },
-  'replace-lead-screw': {
-    tools: ['hex-2', 'hex-2.5', 'axis-prop', 'square'],
-    supplies: ['cloth'],
-    steps: [
-      step('Prop the axis at mid height, then switch off.', 'DROP'),
-      step('Loosen the coupler and the top bearing, screw the old one out of its nut.', 'MOVE'),
-      step('Compare: same diameter, pitch and number of starts. Roll the new one on glass: straight.'),
-      step('Screw it in; both shafts deep enough in the coupler to be gripped, their ends not touching.'),
-      step('Top end only guided, not squeezed: a tight top bearing bends it.'),
-      only(hasPlasticNut, 'Leave it clean: the plastic nut gets no grease unless its maker names one.'),
-      only(not(hasPlasticNut), 'Metal nut: thin film of grease. Then square the gantry and level the bed.'),
-    ],
-    good: 'Turns true by hand over the whole travel, axis level.',
-    unfit: noScrew,
-  },
-  'replace-screw-nut': {
-    tools: ['hex-2', 'hex-2.5', 'axis-prop'],
-    supplies: ['cloth'],
+  'replace-lead-screw': (build: Build): Recipe => (hasBallScrew(build) ? ballScrew : leadScrew(build)),
+  'replace-screw-nut': (build: Build): Recipe => ({
+    tools: ['hex-1.5', 'hex-2', 'hex-2.5', 'axis-prop'],
+    supplies: forScrew(build),
     steps: [
       step(
         'Prop the axis at mid height, then switch off. A ball nut stays on its screw: change the pair.',
         'DROP',
       ),
-      step('Undo the nut from its bracket, loosen the coupler, screw the screw out.', 'MOVE'),
+      step(
+        'Undo the nut from its bracket, its spring held if it has one; loosen the coupler, screw the screw out.',
+        'MOVE',
+      ),
       step('New nut: same thread, pitch and starts. Say here whether it is metal or plastic.'),
       step('Wipe the screw bright first: old grease can attack a plastic nut.'),
       step('Screw it on, leave its bracket screws loose, run by hand top to bottom, then snug them.'),
@@ -116,7 +149,7 @@ export const REPLACE_MOTION = {
     ],
     good: 'No play up and down, no tight spot.',
     unfit: noScrew,
-  },
+  }),
   'replace-coupler': {
     tools: ['hex-1.5', 'hex-2', 'axis-prop'],
     steps: [

@@ -24,7 +24,7 @@ export const ROOM_CARE = {
     good: 'In its place, sealed, in the green, in date.',
   },
   'check-extraction': {
-    tools: ['paper'],
+    tools: ['paper', 'vacuum'],
     supplies: ['cloth'],
     steps: [
       step('Run it and hold a strip of paper at each hood or enclosure outlet: it is drawn in.'),
@@ -55,7 +55,7 @@ export const ROOM_CARE = {
     good: 'Nothing missing, nothing out of date.',
   },
   'check-dryer': {
-    tools: ['soft-brush'],
+    tools: ['soft-brush', 'thermometer'],
     steps: [
       step('Pull its plug and let it cool.', 'UNPLUG'),
       step('Look at lead, plug and lid; brush the vents and the fan free.', 'HOT'),

@@ -102,6 +102,29 @@ describe('the hot end', () => {
   });
 });
 
+describe('screws and rods fitted anew', () => {
+  it('never has a ball nut come off its screw: the pair is changed as one', () => {
+    expect(text('replace-lead-screw', { zDrive: 'ball-screw' })).toMatch(/pair: the nut stays on its screw/u);
+    expect(text('replace-lead-screw', { zDrive: 'ball-screw' })).not.toContain('out of its nut');
+    expect(text('replace-lead-screw')).toContain('a ball nut never comes off: stop');
+    expect(text('replace-lead-screw', { zDrive: 'lead-screw' })).toMatch(/out of its nut\.$/mu);
+  });
+  it('has grease or oil fetched where the build is known to take it, and not where it is not', () => {
+    expect(steps('replace-lead-screw', { zDrive: 'lead-screw', screwNut: 'metal' }).supplies).toContain(
+      'screw-grease',
+    );
+    expect(steps('replace-screw-nut', { screwNut: 'plastic' }).supplies).toEqual(['cloth']);
+    expect(steps('replace-bearing', { x: 'rods', rodBearing: 'ball' }).supplies).toContain('rod-lubricant');
+    expect(steps('replace-rod', { x: 'rods', rodBearing: 'polymer' }).supplies).toEqual(['cloth']);
+  });
+  it('puts nobody’s fingers on a block that was heated to loosen its nozzle', () => {
+    for (const hotEnd of ['lined', 'all-metal'] as const) {
+      expect(text('replace-nozzle', { hotEnd })).toContain('with the socket turned by finger');
+      expect(text('replace-nozzle', { hotEnd })).not.toContain('in by hand');
+    }
+  });
+});
+
 describe('electrics', () => {
   it('never has a motor plugged in or out under power', () => {
     expect(text('replace-motor')).toContain('never plugged in or out with the power on');
