@@ -3,7 +3,7 @@
  * stands beside it (see `ActReading.assumed`), so that the two can never be mistaken for each other.
  */
 import type { Finding, Material, Part, Reason, StockItem, Symptom, Task } from '../maintenance/codes.ts';
-import type { Build } from '../maintenance/machine.ts';
+import type { Build, Guide } from '../maintenance/machine.ts';
 
 /** A local calendar date, YYYY-MM-DD. */
 export type LocalDate = string;
@@ -173,8 +173,8 @@ export type Order =
       source: 'manual' | 'workshop';
     }
   | { kind: 'add'; like?: string; name?: string; condition?: 'new' | 'used'; hours?: number; nozzle?: string }
-  /** Only the features that were said. */
-  | { kind: 'convert'; machines: readonly string[]; build: Build }
+  /** Only the features that were said. `guide`: what it runs on, where no axis was said. */
+  | { kind: 'convert'; machines: readonly string[]; build: Build; guide?: Guide }
   | { kind: 'rename'; machine?: string; name?: string }
   | { kind: 'retire'; machines: readonly string[]; on?: LocalDate }
   /** `certain`: said as so, not as what may be. `text`: the words, for the record. */

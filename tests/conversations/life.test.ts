@@ -43,6 +43,21 @@ describe('a new printer', () => {
   }); // prettier-ignore
 });
 
+describe('a machine that gets other guides', () => {
+  it('is asked on which axes, and what is greased from then on is said', async () => {
+    const asked = await talk.say('alder has linear rails now');
+    expect(asked.question).toMatchObject({ text: 'Which axes of Alder run on rails now?' });
+    expect(asked.entries).toEqual([]);
+    const told = await talk.say('X and Y');
+    expect(told.entries).toMatchObject([{ kind: 'changed', set: { build: { x: 'rails', y: 'rails' } } }]);
+    expect(plainText(told.reply)).toMatch(/Alder has now also: grease the rails/u);
+    // which axis was said: nothing to ask
+    expect((await talk.say('birch has linear rails on x now')).entries).toMatchObject([
+      { kind: 'changed', set: { build: { x: 'rails' } } },
+    ]);
+  });
+});
+
 describe('a machine that was moved', () => {
   it('is looked at where it stands, and run in again; it is no trouble that stays open', async () => {
     const moved = await talk.hear('hazel has moved to the other room');

@@ -319,6 +319,9 @@ describe('moments beyond the happy path', () => {
     expectInOrder(plainText(asked.reply), [/leaves/u, /history stays/u, /Parts to keep/u, /network keys/u]);
     expect((await talk.say('yes')).entries).toMatchObject([{ kind: 'retired', machine: 'alder' }]);
     expect(await talk.hear("what's overdue on alder?")).toMatch(/oil the rods/u);
+    // until then it is in use, and everybody can see what is planned
+    expect(await talk.hear('status alder')).toMatch(/leaves on Friday/u);
+    expect(await talk.hear('handover')).toMatch(/^Alder: leaves on Friday/mu);
     // the deal fell through: what holds from Friday on can be taken back today
     expect((await talk.say('undo')).entries).toMatchObject([{ kind: 'takenBack' }]);
     await talk.say('sold alder, goes friday');
@@ -333,6 +336,7 @@ describe('moments beyond the happy path', () => {
     await talk.say('sold alder, goes friday');
     await talk.say('yes');
     await talk.say('undo');
+    expect(await talk.hear('status alder')).not.toMatch(/leaves/u);
     talk.later(3 * 24 * 60);
     expect(plainText((await talk.bot.digest({ now: talk.now })).reply)).toMatch(/Alder/u);
   });

@@ -270,6 +270,24 @@ describe('the home view', () => {
     expect(shop.platform.refreshed).toEqual(['U1']);
   });
 
+  it('knows a machine by the name that it has now, and shows what is held on top', async () => {
+    const shop = await serveDemo();
+    await shop.say('rename alder to wagtail', { as: 'Ines' });
+    await shop.say('smoke from wagtail', { as: 'Odd' });
+    const desk = shop.platform.desk();
+    expect(await desk.machines('wag', 3)).toEqual(['wagtail']);
+    const one = await desk.home({ account: 'U1', name: 'Ines' }, 'Wagtail');
+    const shown = read({
+      id: '',
+      channel: '',
+      edits: 0,
+      outgoing: { reply: one?.reply, tokens: [] } as never,
+    });
+    expect(shown).toMatch(/^Wagtail is held: smoke, told by Odd/u);
+    expect(shown).toMatch(/Wagtail: 1 overdue, 1 due/u);
+    expect(shown).not.toMatch(/Alder/u);
+  });
+
   it('finds machines by how they begin, then by what they hold', async () => {
     const desk = (await serveDemo()).platform.desk();
     expect(await desk.machines('e', 3)).toEqual(['elm', 'alder', 'cedar']);

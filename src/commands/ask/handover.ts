@@ -8,6 +8,7 @@ import { note } from '../../replies/wording/noted.ts';
 import { moreOf } from '../../replies/wording/refusals.ts';
 import type { Fact } from '../../maintenance/record/standing.ts';
 import type { Task } from '../../maintenance/codes.ts';
+import { leavingWords } from './leaving.ts';
 import { openSymptoms, stateWords } from './status.ts';
 import { told as factsTold } from './told.ts';
 import { machinesOf, type AskScene, type Topic } from './topic.ts';
@@ -17,13 +18,14 @@ const claimsOf = (machine: MachineRecord, scene: AskScene): string[] =>
     claim ? [`${todo(task as Task)}: ${scene.personName(claim.mark.by)}`] : [],
   );
 
-function lineOf(machine: MachineRecord, scene: AskScene): Item[] {
+function lineOf(machine: MachineRecord, scene: AskScene, leaves: string | undefined): Item[] {
   const open = openSymptoms(machine);
   const claims = claimsOf(machine, scene);
   const putOff = scene.rows(machine.name).filter((row) => row.state === 'put-off');
   const safety = scene.rows(machine.name).filter((row) => row.state === 'overdue' && row.class === 'safety');
   const words = [
     ...stateWords(machine, scene),
+    ...(leaves === undefined ? [] : [leaves]),
     ...(open.length > 0 ? [`noticed: ${list(open)}`] : []),
     ...claims,
     ...(putOff.length > 0 ? [`put off: ${list(putOff.map((row) => todo(row.task)))}`] : []),
@@ -68,7 +70,8 @@ function notes({ record, calendar, today: day, now, personName }: AskScene): Ite
 export const NOTES = 'Notes';
 
 export const handover: Topic = async (scene): Promise<Reply> => {
-  const open = machinesOf(scene).flatMap((machine) => lineOf(machine, scene));
+  const leaves = await leavingWords(scene);
+  const open = machinesOf(scene).flatMap((machine) => lineOf(machine, scene, leaves.get(machine.name)));
   const [told, done] = [notes(scene), await today(scene)];
   return {
     title: [bold('To pass on'), ':'],

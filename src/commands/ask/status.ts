@@ -8,6 +8,7 @@ import { bold, item, type Item, type Reply } from '../../replies/reply.ts';
 import { dueLine } from '../../replies/wording/due.ts';
 import { machineName, materialName, nozzleName, symptomName, todo } from '../../replies/wording/names.ts';
 import { since, dateWord } from '../../replies/wording/view.ts';
+import { leavingWords } from './leaving.ts';
 import { tally } from './overdue.ts';
 import { isRoomLine, machinesOf, type AskScene, type Topic } from './topic.ts';
 
@@ -48,9 +49,9 @@ function claims(machine: MachineRecord, view: AskScene): string[] {
   );
 }
 
-function inFull(machine: MachineRecord, scene: AskScene): Item[] {
+function inFull(machine: MachineRecord, scene: AskScene, leaving: readonly string[]): Item[] {
   const rows = scene.rows(machine.name).filter((row) => !isRoomLine(row));
-  const now = stateBesideHold(machine, scene);
+  const now = [...stateBesideHold(machine, scene), ...leaving];
   const nozzle = nozzleName(machine.nozzle);
   const loaded = machine.loaded?.material;
   const weight = machine.loaded?.grams;
@@ -84,8 +85,8 @@ function unchecked(rows: readonly DueRow[]): string {
   return n > 0 ? `, ${count(n, 'safety check')} without a record` : '';
 }
 
-function inShort(machine: MachineRecord, scene: AskScene): Item {
-  const now = stateWords(machine, scene);
+function inShort(machine: MachineRecord, scene: AskScene, leaving: readonly string[]): Item {
+  const now = [...stateWords(machine, scene), ...leaving];
   const rows = scene.rows(machine.name).filter((row) => !isRoomLine(row));
   const open = openSymptoms(machine);
   const words = [
@@ -96,18 +97,20 @@ function inShort(machine: MachineRecord, scene: AskScene): Item {
   return item(bold(machineName(machine.name, scene)), `: ${words.join(' · ')}`);
 }
 
-export const status: Topic = (scene): Reply => {
+export const status: Topic = async (scene): Promise<Reply> => {
   const machines = machinesOf(scene);
+  const leaves = await leavingWords(scene);
+  const leaving = ({ name }: MachineRecord): string[] => [leaves.get(name) ?? []].flat();
   const [only] = machines;
   if (scene.act.machine !== undefined && only)
     return {
       title: [bold(machineName(only.name, scene))],
-      sections: [{ items: inFull(only, scene) }],
+      sections: [{ items: inFull(only, scene, leaving(only)) }],
       buttons: [],
     };
   return {
     title: [bold(count(machines.length, 'machine')), '.'],
-    sections: [{ items: machines.map((m) => inShort(m, scene)) }],
+    sections: [{ items: machines.map((m) => inShort(m, scene, leaving(m))) }],
     buttons: [],
   };
 };

@@ -7,6 +7,7 @@ import type { OpenQuestion } from '../conversation.ts';
 import { playDeeds } from '../play.ts';
 import type { Scene } from '../scene.ts';
 import type { Played } from '../step.ts';
+import { onAxes } from './build.ts';
 import { playOrders } from './index.ts';
 import type { PendingOrder } from './order.ts';
 
@@ -56,6 +57,10 @@ export async function playOrderAnswer(scene: Scene, question: OrderQuestion, val
 function withAnswer(order: PendingOrder, field: OpenQuestion['field'], value: string): PendingOrder {
   if (value === CONFIRM) return { ...order, confirmed: true };
   if (order.kind === 'add') return withAdded(order, field, value);
+  if (order.kind === 'convert' && order.guide !== undefined && field === 'other') {
+    const { guide, ...rest } = order;
+    return { ...rest, build: onAxes(value, guide) };
+  }
   if (order.kind === 'rename')
     return field === 'name' ? { ...order, name: value } : { ...order, machine: value };
   return field === 'machine' && 'machines' in order ? { ...order, machines: [value] } : order;

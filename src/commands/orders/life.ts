@@ -2,6 +2,7 @@
 import { partReplacedBy } from '../../maintenance/codes.ts';
 import { dayOfDate } from '../../maintenance/calendar.ts';
 import type { Deed } from '../../maintenance/decide/deed.ts';
+import type { LocalDate } from '../../maintenance/entry/entry.ts';
 import { foldName } from '../../maintenance/machine.ts';
 import type { MachineRecord } from '../../maintenance/record/record.ts';
 import { list } from '../../replies/format/list.ts';
@@ -89,17 +90,23 @@ export const RETIRE: Carrier<'retire'> = {
       field: 'other',
       text: recordsOf(scene, machines).map((machine) => leaving(machine, scene, on)).join(' '),
       options: [
-        { value: CONFIRM, label: on === undefined || dayOfDate(on) <= scene.today ? 'Retire' : `Retire ${dateWord(on, scene)}` },
+        { value: CONFIRM, label: on === undefined || dayOfDate(on) <= scene.today ? 'Retire' : `Retire ${onDay(on, scene)}` },
         { value: LEAVE, label: 'Not yet' },
       ],
     });
   },
 }; // prettier-ignore
 
+/** "on Friday", "tomorrow", "on 20 March". */
+function onDay(on: LocalDate, scene: Scene): string {
+  const word = dateWord(on, scene);
+  return /^[A-Z\d]/u.test(word) ? `on ${word}` : word;
+}
+
 /** What to think of before it goes. */
 function leaving(machine: MachineRecord, scene: Scene, on: string | undefined): string {
   const name = machineName(machine.name, scene);
-  const when = on === undefined ? '' : ` ${dateWord(on, scene)}`;
+  const when = on === undefined ? '' : ` ${onDay(on, scene)}`;
   const parts = worthKeeping(machine);
   const keep = parts.length === 0 ? '' : ` Parts to keep first? ${list(parts)}.`;
   return `${name} leaves${when}: its history stays, and nothing is asked of it any more.${keep} Its record as a file: “fettle export”. Wipe network keys and stored logins. Retire it?`;

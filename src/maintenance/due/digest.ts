@@ -64,7 +64,7 @@ function noRecordOf(rows: readonly DueRow[]): NoRecord {
 /** Machines that stand still have a line of their own; their tasks are in none of the lists. */
 export function digestOf(shop: ShopRecord, context: DigestContext): Digest {
   const all = rowsByMachine(shop, context, 'near').filter(isOfInterest).sort(inListOrder);
-  const active = condensed(all.filter(({ idle }) => !idle));
+  const active = condensed(all.filter((row) => !row.idle && !waitsForHold(row, shop)));
   const owed = active.filter(isOwed);
   const { kept, left } = cutToMinutes(owed, context.minutesADay);
   const costs = {
@@ -94,6 +94,10 @@ export function digestOf(shop: ShopRecord, context: DigestContext): Digest {
     left,
   };
 }
+
+/** Nobody greases what nobody may touch: of a held machine its safety tasks alone are called for. */
+const waitsForHold = ({ machine, class: of }: DueRow, { machines }: ShopRecord): boolean =>
+  of !== 'safety' && machines.get(machine)?.hold !== undefined;
 
 function priceOf(shop: ShopRecord, row: DueRow): number | undefined {
   const spare = wantedSpare(shop, row);

@@ -77,6 +77,14 @@ describe('what stands first', () => {
     expect(second).toBe('Wednesday 11 March. 1 overdue, about 10 min of work');
     expect(third).toMatch(/^Fetch: /u);
   });
+  it('of a held machine nothing but its safety checks is called for: nobody greases what nobody may touch', () => {
+    const hold = { symptom: 'smoke' as const, also: [], since };
+    const due = { 'dust-off': '2026-01-20', 'check-wiring': '2025-11-01' };
+    const told = lines([fresh('birch', '2026-03-10', { done: due, more: { hold } })]).join('\n');
+    expect(told).toMatch(/^ {2}Birch: check the wiring/mu);
+    expect(told).not.toMatch(/dust off/u);
+    expect(lines([fresh('birch', '2026-03-10', { done: due })]).join('\n')).toMatch(/dust off/u);
+  });
   it('of held machines none is cut, however many', () => {
     const [first = ''] = lines(NAMES.map(held));
     expect(first.match(/is held/gu)).toHaveLength(8);

@@ -1,4 +1,4 @@
-import type { Build } from '../../../maintenance/machine.ts';
+import type { Build, Guide } from '../../../maintenance/machine.ts';
 import { isThing } from '../../item.ts';
 import type { OrderCue } from '../../senses.ts';
 import type { Passage } from './passage.ts';
@@ -23,17 +23,22 @@ const FEATURES: Readonly<Partial<Record<OrderCue, Build>>> = {
   'a-mains-bed': { bedHeater: 'mains' },
   'ball-screws': { zDrive: 'ball-screw' },
 };
-const GUIDES: Readonly<Partial<Record<OrderCue, 'rails' | 'rods' | 'wheels'>>> = {
+const GUIDES: Readonly<Partial<Record<OrderCue, Guide>>> = {
   'linear-rails': 'rails',
   'round-rods': 'rods',
   'v-wheels': 'wheels',
 };
 const FEATURE_CUES = [...Object.keys(FEATURES), ...Object.keys(GUIDES)] as OrderCue[];
 
-/** A guide belongs to the axes that are named; to none, where none is. */
-function guidesIn({ facts, scene }: Passage): Build {
+function guideIn({ facts }: Passage): Guide | undefined {
   const cue = (Object.keys(GUIDES) as OrderCue[]).find((code) => facts.has(code));
-  const guide = cue === undefined ? undefined : GUIDES[cue];
+  return cue === undefined ? undefined : GUIDES[cue];
+}
+
+/** A guide belongs to the axes that are named; to none, where none is. */
+function guidesIn(passage: Passage): Build {
+  const { scene } = passage;
+  const guide = guideIn(passage);
   if (guide === undefined) return {};
   const on = (axis: 'x' | 'y' | 'z'): boolean =>
     scene.items.some((item) => isThing(item, `${axis}-axis`) || item.text === axis);
@@ -55,6 +60,9 @@ export const CONVERT: OrderTopic = {
   make(passage) {
     const said = FEATURE_CUES.filter((code) => passage.facts.has(code));
     const build = said.reduce<Build>((whole, code) => ({ ...whole, ...FEATURES[code] }), guidesIn(passage));
-    return Object.keys(build).length === 0 ? undefined : { kind: 'convert', machines: passage.machines, build };
+    const known = { kind: 'convert', machines: passage.machines, build } as const;
+    if (Object.keys(build).length > 0) return known;
+    const guide = guideIn(passage);
+    return guide === undefined ? undefined : { ...known, guide };
   },
 }; // prettier-ignore
