@@ -145,6 +145,19 @@ function opensEntry(current: readonly Item[], items: readonly Item[], at: number
       hasTag(items[at + 1], 'machine'))
   )
     return true;
+  // "blobs all over cedar's prints why is that"
+  if (
+    isFn(item, 'why') &&
+    current.length >= 2 &&
+    current.some((one) => hasTag(one, 'complaint', 'symptom')) &&
+    (items[at + 1] === undefined || isFn(items[at + 1], 'be') || isFn(items[at + 1], 'this')) &&
+    !current.some(
+      (one) =>
+        isFn(one, 'not', 'unsure', 'what', 'who', 'how', 'when') ||
+        /\b(?:know|idea|wonder|tell|see|ask)\w*$/u.test(one.text),
+    )
+  )
+    return true;
   // "heard birch made a funny noise yesterday is that sorted": asked in the same breath
   if (asksAfterwards(current, items, at)) return true;
   // "new motor on elm the old one had died": what was told of the old part is its own clause.

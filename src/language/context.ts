@@ -17,12 +17,15 @@ function settleMoods(scenes: readonly Scene[]): Scene[] {
       sentence = scene.clause.sentence;
       asking = scene.clause.asked ? firstAsking(scenes, i) : -1;
     }
-    conditional ||= scene.mood.conditional;
+    conditional ||= scene.mood.conditional || isUnreal(scene, scenes[i + 1]);
     reported ||= scene.mood.reported || /\b(?:was|were|is|'s|'m|be)(?: all| just)? like$/u.test(scene.text);
+    const unreal = isUnreal(scene, scenes[i + 1]);
     const question =
-      goesOnAsking(scenes, i) ||
-      isTopicOf(scene, scenes[i + 1]) ||
-      (scene.mood.question && (asking < 0 ? !isFelt(scene) : i >= asking || isInterrogative(scene.items)));
+      !unreal &&
+      (goesOnAsking(scenes, i) ||
+        isTopicOf(scene, scenes[i + 1]) ||
+        isYesOrNo(scene, scenes[i + 1]) ||
+        (scene.mood.question && (asking < 0 ? !isFelt(scene) : i >= asking || isInterrogative(scene.items))));
     return { ...scene, mood: { ...scene.mood, question, conditional, reported } };
   });
 }
@@ -72,6 +75,14 @@ function opensWithDeed(scene: Scene, before: Scene): boolean {
   const participle = (verb: { form: string }): boolean => verb.form === 'past' || verb.form === 'both';
   return verbs.some(participle) && before.verbs.some(participle) && scene.clause.joint === 'and';
 }
+/** "had cedar been running, we'd have lost the batch": an "if" without the word, and what would have come of it. */
+const isUnreal = (scene: Scene, next: Scene | undefined): boolean =>
+  !scene.clause.asked &&
+  /^(?:had|were|should)$/u.test(scene.items[0]?.text ?? '') &&
+  (hasTag(scene.items[1], 'machine') ||
+    isFn(scene.items[1], 'i', 'we', 'it', 'they', 'article', 'someone')) &&
+  next?.clause.sentence === scene.clause.sentence &&
+  (next.mood.wished || next.items.some((item, at) => item.text === "'d" && isFn(next.items[at + 1], 'have')));
 /** "what makes it thick one side and thin the other": the second half has nobody of its own. */
 function goesOnAsking(scenes: readonly Scene[], at: number): boolean {
   const [before, scene] = [scenes[at - 1], scenes[at]];
@@ -90,6 +101,10 @@ function goesOnAsking(scenes: readonly Scene[], at: number): boolean {
     !scene.items.some((item) => isFn(item, 'be', 'have', 'i', 'we', 'it'))
   );
 }
+/** "rowan for 30 hours: yes or no". */
+const isYesOrNo = (scene: Scene, next: Scene | undefined): boolean =>
+  next?.clause.sentence === scene.clause.sentence &&
+  /^(?:yes or no|y or n|yay or nay|ok or not|or not)$/u.test(next.text);
 /** "rowan stringing: better or worse than last month": what is asked about, and not told. */
 const isTopicOf = (scene: Scene, next: Scene | undefined): boolean =>
   next !== undefined &&

@@ -70,6 +70,8 @@ export function isDeed(
 ): boolean {
   const before = items[at - 1];
   if (code === 'runin' && isBrokenIn(items, at)) return false;
+  // "one full turn of a bed screw"
+  if (items[at]?.text === 'turn' && form === 'base' && isFn(items[at + 1], 'of')) return false;
   if (isHabit(items) || (form !== 'past' && items.some((one) => isAlways(one)))) return false;
   // "nothing replaced", "nothing was changed"
   if (isFn(before, 'nothing') || (isFn(before, 'be') && isFn(items[at - 2], 'nothing'))) return false;

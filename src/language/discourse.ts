@@ -48,7 +48,10 @@ function named(
       const spoken = scene.items.slice(previous, at + 1).map((one) => one.text).join(' '); // prettier-ignore
       if (between.some((one) => isFn(one, 'or')) && !scene.mood.question)
         choice = { said: spoken, options: [before, code] };
-      else if (between.length === 0 && adjacent(scene.items[previous], item))
+      else if (
+        between.length === 0 &&
+        (adjacent(scene.items[previous], item) || isApposed(scene.items, previous, at))
+      )
         choice = { said: spoken, options: [before, code] };
       else if (
         between.length === 1 &&
@@ -73,6 +76,14 @@ function named(
 /** Two names side by side in one breath: "#3 alder". Lists lose their commas to the splitter, so the gap tells. */
 const adjacent = (a: Item | undefined, b: Item): boolean =>
   a !== undefined && b.from - a.to <= 1 && !(isNumber(a) && isNumber(b));
+/** "on machine #2, Cedar, the screw …": the name of the one just numbered, or another's. */
+const isApposed = (items: readonly Item[], before: number, at: number): boolean =>
+  at === before + 1 &&
+  /^(?:machine|printer|unit|number)\b/u.test(items[before]?.text ?? '') &&
+  !isNumber(items[at] ?? { text: '', from: 0, to: 0, senses: [], gap: true }) &&
+  !hasTag(items[at + 1], 'machine') &&
+  !isFn(items[at + 1], 'both', 'all') &&
+  items[at + 1] !== undefined;
 /** "#3 #7 #8": numbers are listed, where a name and a number say one machine twice. */
 const isNumber = (item: Item): boolean => /^#? ?\d+$/u.test(item.text);
 const deedBetween = (scene: Scene): boolean =>

@@ -124,6 +124,11 @@ function isElsewhere(scene: Scene, message: readonly Scene[]): boolean {
   const before = message[scene.index - 1];
   const lent = scene.nouns.every((noun) => noun.at < 0);
   const goesOn = lent && before?.clause.sentence === scene.clause.sentence;
+  // "the laser cutter's lens was replaced and its belt tensioned"
+  const its =
+    scene.items.some((item) => isFn(item, 'its')) && before?.clause.sentence === scene.clause.sentence;
+  if (its && before !== undefined && foreign(before) && before.nouns.every((noun) => noun.part === undefined))
+    return true;
   return otherWhole(scene) || (goesOn && before !== undefined && otherWhole(before));
 }
 /** Said in several words, one of which no other trade uses so. */

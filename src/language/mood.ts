@@ -51,6 +51,13 @@ const SUBJECTS = new Set<string>([
 const OPENER =
   /^(?:\uFFF9|so|hey|hi|hello|ok|okay|and|but|um|uh|well|fettle|please|anyone|right|also|oh|now|then|yo|guys|folks|team|morning|good|quick|question)$/u;
 
+/** "dunno when", "can't say who". */
+const isUnknown = (items: readonly Item[]): boolean =>
+  items.some(
+    (item) =>
+      isFn(item, 'unsure', 'not', 'nobody') ||
+      /\b(?:know|remember|say|tell|matter|idea|clue|showed|forgot)\b/u.test(item.text),
+  );
 /** "… or don't you", "… or does it", "better or worse than". */
 const isTagged = (items: readonly Item[]): boolean =>
   items.some(
@@ -71,6 +78,24 @@ function asksByWords(items: readonly Item[]): boolean {
   // "any socks left or", "… or don't you take that"
   if (items.length > 2 && last?.text === 'or') return true;
   if (isTagged(items)) return true;
+  // "cedar belts last tensioned when"
+  if (items.length > 2 && /^(?:when|who|why|by whom)$/u.test(last?.text ?? '') && !isUnknown(items))
+    return true;
+  // "is tensioning once a month too often", "do belts really have to go after a year"
+  if (
+    /^(?:is|are)$/u.test(items[0]?.text ?? '') &&
+    /^(?:often|enough|soon|necessary|too \p{L}+|\p{L}+ enough|really necessary|overkill)$/u.test(
+      last?.text ?? '',
+    )
+  )
+    return true;
+  if (
+    items[0]?.text === 'do' &&
+    hasTag(items[1], 'part', 'spec') &&
+    items.length > 4 &&
+    items.some((item) => isFn(item, 'should'))
+  )
+    return true;
   if (isFn(beforeLast, 'or') && /^(?:not|no|nah|naw|nope|what|nae)$/u.test(last?.text ?? '')) return true;
   const at = items.findIndex((item) => (item.text === 'got' || item.text === 'have') && isFn(item, 'have'));
   return (
@@ -130,6 +155,18 @@ const isTopic = (item: Item | undefined): boolean =>
   !item.senses.some((s) => s.tag === 'verb' && s.form === 'past') &&
   !hasTag(item, 'complaint', 'symptom', 'state');
 
+/** "…, which is undamaged": of what stands before it. */
+const isRelative = ({ items, joint, asked }: Clause): boolean =>
+  !asked && (joint === 'comma' || joint === 'and' || joint === 'bracket') && items[0]?.text === 'which' && isFn(items[1], 'be', 'have', 'i', 'we', 'do', 'not'); // prettier-ignore
+/** "what I changed was the pulley", "what I just logged happened yesterday": told, for nothing is inverted. */
+export const isCleft = ({ items, asked }: Clause): boolean =>
+  !asked &&
+  items[0]?.text === 'what' &&
+  isFn(items[1], 'i', 'we', 'they', 'person') &&
+  items
+    .slice(2, 5)
+    .some((item) => pastOnly(item) || item.senses.some((s) => s.tag === 'verb' && s.form === 'both'));
+
 const opensWith = (items: readonly Item[], ...starts: readonly string[]): boolean =>
   starts.some((start) => items[0]?.text.startsWith(start));
 const textOf = (items: readonly Item[]): string => items.map((item) => item.text).join(' ');
@@ -182,6 +219,8 @@ export function isInterrogative(items: readonly Item[]): boolean {
   const head = first.text.split(' ')[0] ?? '';
   // "would be 14 h, too long": said of it, and nothing inverted
   if (/^(?:would|could|might|should) be$/u.test(first.text)) return false;
+  // "didn't oil em yet"
+  if (head.endsWith("n't") && hasTag(items[at + 1], 'verb') && !hasTag(items[at + 1], 'fn')) return false;
   if (!INVERTED.has(head) || (first.text !== head && hasTag(first, 'verb'))) return false;
   const next = items[at + 1];
   if (
@@ -346,7 +385,12 @@ export function readMood(clause: Clause): Mood {
           isFn(item, 'if') && !(item.text === 'whether' || isFn(items[i - 1], 'as', 'like') || verbBefore(i)),
       ));
   return {
-    question: !isRhetorical(items) && !isInvertedIf(clause) && (clause.asked || isInterrogative(items)),
+    question:
+      !isRhetorical(items) &&
+      !isInvertedIf(clause) &&
+      !isRelative(clause) &&
+      !isCleft(clause) &&
+      (clause.asked || isInterrogative(items)),
     negated: items.some(
       (item, i) =>
         ownDenial(items, i) ||

@@ -29,6 +29,9 @@ function thing(topic: AskTopic, question: Question): Pick<AskAct, 'part' | 'task
   if (topic === 'figure' && part === undefined && task === 'tension-belts') return { part: 'belt' };
   // "what gap between nozzle and plate when I level the bed": a figure of the task.
   if (topic === 'figure' && task === 'level-bed' && hasVerb(scene, 'level')) return { task };
+  // "rolls of petg left"
+  if (topic === 'stock' && part === undefined && scene.nouns.some((noun) => noun.code === 'spool'))
+    return { part: 'filament' };
   for (const field of FIELDS[topic]) {
     if (field === 'part' && part !== undefined) return { part };
     if (field === 'task' && task !== undefined) return { task };

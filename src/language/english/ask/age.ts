@@ -10,7 +10,7 @@ export const AGE: Topic = {
   { all: ['since-when', 'part'] },
   { all: ['how-long', 'part'], none: ['should', 'will', 'task'] },
   { all: ['how-many', 'hours', 'part'], any: ['in-place', 'machine'], none: ['should', 'will'] },
-  { all: ['hours', 'part', 'machine'], none: ['when'] },
+  { all: ['hours', 'part', 'machine'], none: ['when', 'should', 'will'] },
   { all: ['what-part'], any: ['in-place', 'machine'], none: ['should', 'swap', 'spec', 'task', 'past'] },
   { all: ['what-part', 'in-place', 'machine'], none: ['should', 'swap', 'spec', 'task'] },
   ],

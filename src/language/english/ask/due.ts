@@ -7,6 +7,7 @@ export const DUE: Topic = {
   rows: [
   { all: ['due'], none: ['task', 'who'] },
   { all: ['spare-time'] },
+  { all: ['needs', 'any', 'machine', 'asked'], none: ['task', 'past', 'who'] },
   { all: ['what', 'needs'], any: ['machine', 'it', 'date'], none: ['task', 'part', 'past', 'who', 'way', 'shelf', 'fit'] },
   { all: ['needs', 'machine', 'tell', 'due'], none: ['task', 'who', 'past'] },
   { all: ['to-do'], none: ['how-many', 'who', 'past'] },

@@ -92,17 +92,27 @@ const shift: Source = (question, earlier) =>
 const task: Source = (question, earlier) => {
   const { facts, scene } = question;
   const before = earlier.at(-1);
-  const asks = facts.has('who') || (facts.has('when') && facts.has('last'));
+  const next =
+    facts.has('when') &&
+    facts.has('it') &&
+    (facts.has('due') ||
+      facts.has('next') ||
+      (before?.items.some((item) => item.senses.some((s) => s.tag === 'cue' && s.code === 'next')) ?? false));
+  const way = facts.has('how') && scene.items.length === 1;
+  const asks = facts.has('who') || (facts.has('when') && facts.has('last')) || next || way;
   if (
     !asks ||
     !nothingNamed(question) ||
     !before ||
     before.clause.sentence !== scene.clause.sentence ||
-    scene.items.length > 3
+    scene.items.length > 5
   )
     return question;
   const named = taskPlanned(before)[0]?.task;
-  return named === undefined ? question : having(question, { task: named }, 'task', 'past', 'last');
+  if (named === undefined) return question;
+  return next || way
+    ? having(question, { task: named }, 'task')
+    : having(question, { task: named }, 'task', 'past', 'last');
 };
 
 const SOURCES: readonly Source[] = [trouble, part, task, job, shift];

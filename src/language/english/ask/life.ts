@@ -11,6 +11,7 @@ export const LIFE: Topic = {
   { any: ['how-long', 'how-many'], with: ['endures', 'expect', 'lifetime'], all: ['part'], none: ['when', 'until', 'due', 'fit'] },
   { any: ['how-long', 'how-many'], with: ['endures', 'expect'], all: ['part'], none: ['when'] },
   { all: ['lifetime'], any: ['part', 'task'], none: ['when'] },
+  { all: ['what', 'expect', 'part'], none: ['machine', 'span', 'fit', 'swap', 'task', 'when'] },
   { all: ['interval', 'span'], none: ['when'] },
   { all: ['interval'], any: ['part', 'task'], none: ['when'] },
   { all: ['right-for', 'span'], any: ['part', 'task'], none: ['when', 'machine'] },

@@ -7,6 +7,7 @@ export const NEXT: Topic = {
   rows: [
   { all: ['when'], any: ['part', 'task'], none: ['past', 'last', 'run-out'] },
   { all: ['should', 'swap', 'part', 'asked'], any: ['machine', 'it'], none: ['past', 'how-many', 'how-long', 'how-often', 'which', 'what', 'why', 'how'] },
+  { all: ['needs', 'asked'], any: ['task', 'part'], with: ['machine', 'it'], none: ['past', 'how-many', 'how-long', 'how-often', 'which', 'what', 'why', 'how', 'who', 'spec', 'interval', 'habit'] },
   { all: ['when', 'next'], any: ['machine', 'it'], none: ['past'] },
   { any: ['next', 'due'], with: ['part', 'task'], none: ['last'] },
   { any: ['how-long', 'how-many', 'how-often'], all: ['until'], with: ['part', 'task'] },

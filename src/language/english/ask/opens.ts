@@ -1,5 +1,6 @@
 /** Whether a clause asks at all: by its mood, by a verb of telling, or as a telegram of few words. */
 import { hasTag, isFn, type Item } from '../../item.ts';
+import { isCleft } from '../../mood.ts';
 import type { Scene } from '../../scene.ts';
 import type { AskCue } from '../../senses.ts';
 import { spareMinutes } from './question.ts';
@@ -42,7 +43,15 @@ function terse(scene: Scene): boolean {
     items.some((item, at) => /^(?:can|may)\b/u.test(item.text) && at > 0)
   )
     return false;
-  if (scene.values.some((v) => v.code !== 'days' && v.code !== 'months')) return false;
+  if (
+    scene.values.some(
+      (v) =>
+        v.code !== 'days' &&
+        v.code !== 'months' &&
+        !(v.code === 'other' && items.some((item) => isCue(item, 'spec'))),
+    )
+  )
+    return false;
   if (scene.verbs.some((verb) => verb.deed && !MILD.has(verb.code) && !isFn(items[verb.at], 'left')))
     return false;
   // "…, on the shelf": where what was told before is, no question of its own
@@ -56,7 +65,7 @@ function terse(scene: Scene): boolean {
     isCue(item, 'how-many', 'how-long', 'how-tight') ||
     (isFn(item, 'how') && isCue(item, 'old', 'how-often'));
   if (isCue(items[0], 'strong') || items.some(asksHow)) return true;
-  const last = items.findLast((item) => !hasTag(item, 'date', 'machine'));
+  const last = items.findLast((item) => !hasTag(item, 'date', 'machine') && !isFn(item, 'please', 'thanks'));
   return isCue(last, 'strong') && !isTold(items);
 }
 /** "the belts are due": said, not asked. */
@@ -148,7 +157,7 @@ const isUnitAlone = ({ items }: Scene): boolean =>
 
 export function opens(scene: Scene): boolean {
   const { mood } = scene;
-  if (mood.reported) return false;
+  if (mood.reported || isCleft(scene.clause)) return false;
   // "what would happen if birch ran dry"
   if (mood.conditional && /\bhappens?\b/u.test(scene.text)) return false;
   // "…, all used up": of what was just told

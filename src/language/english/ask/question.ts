@@ -50,6 +50,8 @@ export function layOpen(scene: Scene): Question {
         continue;
       // "e steps" are no way of doing.
       if (s.tag === 'cue' && s.code === 'way' && /^e steps?$|^estep/u.test(item.text)) continue;
+      // "I'd like to know" owes nothing.
+      if (s.tag === 'fn' && s.code === 'should' && item.text === "i 'd") continue;
       // "the late shift" is people, and nothing is late.
       if (s.tag === 'cue' && s.code === 'overdue' && isFn(item, 'person')) continue;
       if (s.tag === 'cue') facts.add(s.code);
@@ -99,7 +101,9 @@ function oiledAlone(scene: Scene): Task | undefined {
   const named = scene.nouns.some((noun) => noun.code !== 'machine' && noun.at !== verb?.at);
   const next = scene.items[(verb?.at ?? 0) + 1];
   const used = /^(?:oil|grease|lube)$/u.test(word)
-    ? hasTag(next, 'machine') || isFn(next, 'it')
+    ? hasTag(next, 'machine') ||
+      isFn(next, 'it') ||
+      /\b(?:needs?|wants?)$/u.test(scene.items[(verb?.at ?? 0) - 1]?.text ?? '')
     : word.endsWith('ed');
   if (named || !used || !hasMachineOrIt(scene)) return undefined;
   return word.startsWith('greas') || word.startsWith('regreas') ? 'grease-screw' : 'lubricate-rods';
@@ -164,7 +168,7 @@ function about({ scene, part, task, symptom }: Omit<Question, 'facts'>): Fact[] 
     items.some((item) => /^(?:eat|eats|ate|eaten|munched|gobbled|guzzled|swallowed)\b/u.test(item.text)) ||
     scene.verbs.some((verb) => SPENDING.has(verb.code) && verb.form !== 'ing' && verb.form !== 's');
   const facts: [Fact, boolean][] = [
-    ['part', part !== undefined && !(part === 'filament' && (spent || hasMachine(scene)))],
+    ['part', part !== undefined && !(part === 'filament' && (spent || hasMachine(scene) || (has('date') && !hasVerb(scene, 'order', 'buy'))))],
     ['task', task !== undefined],
     ['asked', scene.mood.question],
     ['symptom', symptom !== undefined],
@@ -184,7 +188,8 @@ function about({ scene, part, task, symptom }: Omit<Question, 'facts'>): Fact[] 
     ['endures', items.some((_, at) => endures(items, at))],
     ['what-part', asksWhich(items)],
     ['out', items.some((item) => OUT_OF_USE.test(item.text))],
-    ['needs', hasVerb(scene, 'need')],
+    ['needs', hasVerb(scene, 'need') || items.some((item) => /^(?:needs?|wants?)$/u.test(item.text))],
+    ['cause', items.at(-1)?.text === 'from' && items.some((item) => isFn(item, 'where'))],
     ['fixes', hasVerb(scene, 'fix')],
     ['stands', isFn(items.at(-1), 'be') || /^(?:doing|going|looking|getting on|keeping|feeling|coping|behaving|holding up)$/u.test(items.at(-1)?.text ?? '')],
     ['by-what', items.at(-1)?.text === 'with' && items.some((item) => isFn(item, 'what'))],

@@ -11,6 +11,7 @@ export const STATUS: Topic = {
   { all: ['machine', 'fixes', 'asked'], none: ['when', 'who', 'way', 'cause', 'why'] },
   { all: ['machine', 'how', 'stands'], none: ['when', 'why', 'way'] },
   { all: ['finding', 'which'], none: ['when'] },
+  { all: ['out'], any: ['who', 'which', 'any', 'what'], none: ['when', 'why', 'cause', 'machine'] },
   { all: ['board'], none: ['who'] },
   { all: ['machine', 'who'], any: ['state', 'finding'] },
   ],

@@ -13,6 +13,7 @@ export const STOCK: Topic = {
   { all: ['part'], any: ['left'], none: ['machine', 'spent', 'endures'] },
   { all: ['part', 'order'] },
   { all: ['part', 'run-out'] },
+  { all: ['left', 'material'], any: ['filament', 'any', 'asked'], none: ['machine', 'spent'] },
   { all: ['part', 'left'], any: ['how-many', 'have', 'any'], none: ['machine'] },
   { all: ['part', 'have'], none: ['machine', 'past', 'task', 'who', 'when', 'should', 'endures', 'swap', 'finding'] },
   { all: ['part', 'how-many'], none: ['machine', 'past', 'task', 'who', 'spent', 'endures', 'should'] },

@@ -12,6 +12,7 @@ export const USAGE: Topic = {
   { all: ['how-many', 'machine'], none: ['part', 'task', 'symptom', 'down'] },
   { all: ['total'], none: ['part', 'trouble', 'symptom'] },
   { all: ['total', 'filament'] },
+  { all: ['runs', 'machine', 'past', 'asked'], none: ['part', 'symptom', 'task', 'finding', 'when', 'who', 'why', 'cause', 'trouble'] },
   { all: ['most', 'spent'], any: ['material', 'filament', 'machine'], none: ['trouble', 'symptom', 'task'] },
   { all: ['hours'], any: ['machine', 'date', 'total', 'all', 'what', 'it'], none: ['part', 'span', 'task'] },
   { all: ['most', 'runs'], none: ['trouble', 'symptom'] },
