@@ -349,56 +349,56 @@ export const PLAIN_ENGLISH =
   'harked harking harmed harming harmonised harnessed harp harped harping harried harries harrowed harrowing ' +
   'harry harrying harts hashed hashes hashing hasp hassling hasted hastened hastening hastes hasting hatched ' +
   'hatching haters hating hatted hatters hatting haughty hauler haunch haunches haunting haven havens hawing ' +
-  'haws haying hazes hazing headed header headers headgear heading headings headlock headlocks healer healers ' +
-  'heaped heaping hearer hearers hearings hearkened hearse heartbreak heartbreaks heartened hearts heathens ' +
-  'heather heave heaved heaves heaving heckling heed heeded heeding heeds heeled heeling hefting heighten ' +
-  'heightened heightening heightens heir heirs heisting helms helper helpings hemlines hemmed hemming hems hens ' +
-  'herb herbs herds hereupon heritages herring herrings hesitant hesitate hesitated hesitatingly hesitation ' +
-  'hesitations hewing hideaways hies hightail hightails hilt hilts hims hind hindered hindering hinds hinged ' +
-  'hinging hinting hipped hipping hiring hissed hitched hither hive hives hiving hoard hoards hoarse hobbit ' +
-  'hobble hobbled hobbles hobbling hobo hobos hocked hocking hockshop hods hoed hoeing hoes hogged hogging hogs ' +
-  'hoisting hokey holdings holing holler hollered hollering hollers hollow hollowed hollower hollowest hollowing ' +
-  'hollowly hollows hologram holograms homer homering homers homey homeys hominy hone honed hones honeying ' +
-  'honing honked honking honoring hooded hooding hooey hoof hoofed hoofs hooked hooker hookers hooking hooks ' +
-  'hoop hooped hooping hoops hoot hooted hooter hooters hooting hoots hooves hopper hopping hording horizontally ' +
-  'horizontals horns horoscopes horribly horridly horrors horses horsing hosed hosing hosting hounded hounding ' +
-  'hounds houses hove hovels hover hovered hovering hovers howled howler hubs huddled huddling hues huffed ' +
-  'huffing hugged hugging hugs hulking hulled hulling humbling hummed humorous humour hump humped humping humps ' +
-  'humus hunched hunches hunching hundreds hungered hungers hunk hunted hurdling hurled hurling hurrying hurting ' +
-  'hushed hushes hushing huskiness hustings hustling hutches huts hydrated hydrates hydrating hype hyped hypes ' +
-  'hyphened hyphening hyping identically ides idled idles idly idolater idolaters igniting ignominy ignorant ' +
-  'imagined imagines imaging immaculately immolated immolates immolating impaired impairing impartially impelled ' +
-  'impelling impended impending imperfectly implicate implying imported importing importunity imposing ' +
-  'impossibly imprecision impressed impressing imprinted imprinting imprints improperly inaction inactive ' +
-  'inboards incensed incensing inception inched inching incidence incidences incidental incidentals incipient ' +
-  'incising inciting inclines inclining inclusively incoming incomplete incompletely inconsistency ' +
-  'inconsistently inconstant incorrectly incubation inculcation indented indenting indicative indicted indicting ' +
-  'indifferent indigent indigents indisposed indivisible inducing inductee inducting induction inert infected ' +
-  'infecting infection infections inferior inferiors infernal inferred infested infesting inflammable inflated ' +
-  'inflates inflating inflation inflected inflecting inflection inflections inflects inflexible informed ' +
-  'infrequently infusing ingested ingesting inhalation inhaling inherent inhering inheritor inheritors ' +
-  'initialing initialled initialling initials injected injecting injection injections injuring inking inkling ' +
-  'inklings inlaying inline innings inoculation inputs inquests inquired inquires inquiring inquisition ' +
-  'inquisitions insect insects insecurity inserted inserting insertion insertions inset insets insetting insider ' +
-  'insiders insistent insolvents inspection inspections inspector inspectors instance instanced instances ' +
-  'instancing instants instil instill instilled instilling instills instils instructing instruction ' +
-  'instructional instructors insulated insulates insulating insulator insulted insulting insuperable insure ' +
-  'insuring integral integrals intendeds intenser intent intents interact intercept intercom intercoms interest ' +
-  'interject interlace interlaces interlink interlinks interlocked interment intermittently internal internals ' +
-  'interned internee internees interning internist internment interns interpret interred interring inters ' +
-  'intersect intimate intimated intimates intimating intolerable intolerance intoning intranet intruded intruder ' +
-  'intruders intrudes intruding intrusion intrusions intuitive invective invented inventing inventor inventoried ' +
-  'inventors inversions invert inverted inverting inverts invested investing investor investors invincible ' +
-  'invisibly inviting inwards irises ironing irregularly irrelevant isle islet islets isms isolation issued itch ' +
-  'itched itches itching iterated iterates iterating iteration jabbing jabs jacked jacking jading jagged jags ' +
-  'jailed jailing jamb jambs jangle jangled japing jarred jarring jaunting jawing jaws jays jeered jeering ' +
-  'jelling jellying jerk jerkin jerkins jested jesting jests jetted jetting jeweling jewelled jewelling jibbed ' +
-  'jibbing jibs jigged jigger jiggered jiggering jigging jiggle jiggled jiggling jigs jilt jilted jilting jingle ' +
-  'jingled jingles jingling jitterbug jitterier jitters jiving jobbed jobbing jogger joggled joggles joggling ' +
-  'johns jointed jointing joker jokers jollying jolting jolts jottings jounce jounced jounces jouncing jousting ' +
-  'joyed joying joys judged judges judging jugged jugging juggled juggles juggling jugs jumbling jumpy junction ' +
-  'junctions jungles junker junket jury juster justness jute juts jutted jutting keel keeled keeling keels ' +
-  'keening keens kelp kennel kernels ketches kicker kicky killer killings kilned kilning kilt kilter kilts ' +
+  'haws haying hazes hazing headed header headers headgear headier heading headings headlock headlocks healer ' +
+  'healers heaped heaping hearer hearers hearings hearkened hearse heartbreak heartbreaks heartened hearts ' +
+  'heathens heather heave heaved heaves heavies heaving heckling heed heeded heeding heeds heeled heeling ' +
+  'hefting heighten heightened heightening heightens heir heirs heisting helms helper helpings hemlines hemmed ' +
+  'hemming hems hens herb herbs herds hereupon heritages herring herrings hesitant hesitate hesitated ' +
+  'hesitatingly hesitation hesitations hewing hideaways hies hightail hightails hilt hilts hims hind hindered ' +
+  'hindering hinds hinged hinging hinting hipped hipping hiring hissed hitched hither hive hives hiving hoard ' +
+  'hoards hoarse hobbit hobble hobbled hobbles hobbling hobo hobos hocked hocking hockshop hods hoed hoeing hoes ' +
+  'hogged hogging hogs hoisting hokey holdings holing holler hollered hollering hollers hollow hollowed hollower ' +
+  'hollowest hollowing hollowly hollows hologram holograms homer homering homers homey homeys hominy hone honed ' +
+  'hones honeying honing honked honking honoring hooded hooding hooey hoof hoofed hoofs hooked hooker hookers ' +
+  'hooking hooks hoop hooped hooping hoops hoot hooted hooter hooters hooting hoots hooves hopper hopping ' +
+  'hording horizontally horizontals horns horoscopes horribly horridly horrors horses horsing hosed hosing ' +
+  'hosting hounded hounding hounds houses hove hovels hover hovered hovering hovers howled howler hubs huddled ' +
+  'huddling hues huffed huffing hugged hugging hugs hulking hulled hulling humbling hummed humorous humour hump ' +
+  'humped humping humps humus hunched hunches hunching hundreds hungered hungers hunk hunted hurdling hurled ' +
+  'hurling hurrying hurting hushed hushes hushing huskiness hustings hustling hutches huts hydrated hydrates ' +
+  'hydrating hype hyped hypes hyphened hyphening hyping identically ides idled idles idly idolater idolaters ' +
+  'igniting ignominy ignorant imagined imagines imaging immaculately immolated immolates immolating impaired ' +
+  'impairing impartially impelled impelling impended impending imperfectly implicate implying imported importing ' +
+  'importunity imposing impossibly imprecision impressed impressing imprinted imprinting imprints improperly ' +
+  'inaction inactive inboards incensed incensing inception inched inching incidence incidences incidental ' +
+  'incidentals incipient incising inciting inclines inclining inclusively incoming incomplete incompletely ' +
+  'inconsistency inconsistently inconstant incorrectly incubation inculcation indented indenting indicative ' +
+  'indicted indicting indifferent indigent indigents indisposed indivisible inducing inductee inducting ' +
+  'induction inert infected infecting infection infections inferior inferiors infernal inferred infested ' +
+  'infesting inflammable inflated inflates inflating inflation inflected inflecting inflection inflections ' +
+  'inflects inflexible informed infrequently infusing ingested ingesting inhalation inhaling inherent inhering ' +
+  'inheritor inheritors initialing initialled initialling initials injected injecting injection injections ' +
+  'injuring inking inkling inklings inlaying inline innings inoculation inputs inquests inquired inquires ' +
+  'inquiring inquisition inquisitions insect insects insecurity inserted inserting insertion insertions inset ' +
+  'insets insetting insider insiders insistent insolvents inspection inspections inspector inspectors instance ' +
+  'instanced instances instancing instants instil instill instilled instilling instills instils instructing ' +
+  'instruction instructional instructors insulated insulates insulating insulator insulted insulting insuperable ' +
+  'insure insuring integral integrals intendeds intenser intent intents interact intercept intercom intercoms ' +
+  'interest interject interlace interlaces interlink interlinks interlocked interment intermittently internal ' +
+  'internals interned internee internees interning internist internment interns interpret interred interring ' +
+  'inters intersect intimate intimated intimates intimating intolerable intolerance intoning intranet intruded ' +
+  'intruder intruders intrudes intruding intrusion intrusions intuitive invective invented inventing inventor ' +
+  'inventoried inventors inversions invert inverted inverting inverts invested investing investor investors ' +
+  'invincible invisibly inviting inwards irises ironing irregularly irrelevant isle islet islets isms isolation ' +
+  'issued itch itched itches itching iterated iterates iterating iteration jabbing jabs jacked jacking jading ' +
+  'jagged jags jailed jailing jamb jambs jangle jangled japing jarred jarring jaunting jawing jaws jays jeered ' +
+  'jeering jelling jellying jerk jerkin jerkins jested jesting jests jetted jetting jeweling jewelled jewelling ' +
+  'jibbed jibbing jibs jigged jigger jiggered jiggering jigging jiggle jiggled jiggling jigs jilt jilted jilting ' +
+  'jingle jingled jingles jingling jitterbug jitterier jitters jiving jobbed jobbing jogger joggled joggles ' +
+  'joggling johns jointed jointing joker jokers jollying jolting jolts jottings jounce jounced jounces jouncing ' +
+  'jousting joyed joying joys judged judges judging jugged jugging juggled juggles juggling jugs jumbling jumpy ' +
+  'junction junctions jungles junker junket jury juster justness jute juts jutted jutting keel keeled keeling ' +
+  'keels keening keens kelp kennel kernels ketches kicker kicky killer killings kilned kilning kilt kilter kilts ' +
   'kindle kindling kinds kingly kings kinking kinky kissed kisses kissing kite kith kiting kitten knack knacker ' +
   'knacks kneeling knelling knickers knightly knights knobbier knobbiest knobby knocker knockers knockout ' +
   'knockouts knot knotted knotting knuckling koshered labeling laboring lacing lacked lactated lactates ' +
@@ -673,23 +673,23 @@ export const PLAIN_ENGLISH =
   'shrugging shtick shticks shuck shucked shucking shucks shudder shuddered shun shunned shunning shuns shushing ' +
   'shuttered shuttering shutters shuttling shying sicked sickened sicker sicking sickle sickles sickness sicks ' +
   'sics sidebars sidecars sided sideline sidelines sidewalk sidewalks sidewall siding sidle sidled sidles sift ' +
-  'sifted sifting sifts sighed sighing sighs sights signer signet signings silents silicate sill sills silted ' +
-  'silting silvered silvering silverware simmered simmering simply sims sine singe singer singers singes singing ' +
-  'singled singles singling singly singsong sinkholes sinking sinned sinning sins sipped sipping sips sires ' +
-  'siring sises sited siting sittings situated sixteens sixth sized sizes sizing sizzled skate skated skater ' +
-  'skaters skeet skein skeins sketched sketches sketching skewer skewing skews skid skidding skids skies skiff ' +
-  'skiffs skilled skills skim skimmed skimming skimp skimped skimpier skimping skimps skims skinless skinning ' +
-  'skipper skippering skippers skirting skis skit skits skittered skittering skitters skulking skunk skunking ' +
-  'skying slab slabbed slabbing slabs slacked slacken slackens slackers slacking slag slags slaked slakes ' +
-  'slaking slaloming slam slammer slandered slandering slanders slanting slash slashes slashing slat slated ' +
-  'slathered slathering slathers slats slattern slatterns slaved slavering slaves slaving slaw slay slayer ' +
-  'slayers slaying slayings slays sled sledding sledge sledges sledging sleds sleeking sleepers sleeping sleeps ' +
-  'sleet sleeting sleets sleeves slew slewed slewing slicer slicers slick slicked slicker slickers slicking ' +
-  'slickness slicks slider sliders slier slighted slighter slights slim slime slimmed slimming slims sling ' +
-  'slinging slings slink slinking slinks slippage slippages slipper slippers slit slits slitting sliver slivered ' +
-  'slivering slob slobs sloe sloes slog slogged slogging slogs sloop sloops sloped slopped slopping sloshing ' +
-  'sloths slots slouched slouching slough sloughed sloughing sloughs slowed slowing slows slue slues slug ' +
-  'slugged slugging sluggishly slugs sluice sluiced sluices sluicing sluing slum slummed slumming slumping ' +
+  'sifted sifter sifting sifts sighed sighing sighs sights signer signet signings silents silicate sill sills ' +
+  'silted silting silvered silvering silverware simmered simmering simply sims sine singe singer singers singes ' +
+  'singing singled singles singling singly singsong sinkholes sinking sinned sinning sins sipped sipping sips ' +
+  'sires siring sises sited siting sittings situated sixteens sixth sized sizes sizing sizzled skate skated ' +
+  'skater skaters skeet skein skeins sketched sketches sketching skewer skewing skews skid skidding skids skies ' +
+  'skiff skiffs skilled skills skim skimmed skimming skimp skimped skimpier skimping skimps skims skinless ' +
+  'skinning skipper skippering skippers skirting skis skit skits skittered skittering skitters skulking skunk ' +
+  'skunking skying slab slabbed slabbing slabs slacked slacken slackens slackers slacking slag slags slaked ' +
+  'slakes slaking slaloming slam slammer slandered slandering slanders slanting slash slashes slashing slat ' +
+  'slated slathered slathering slathers slats slattern slatterns slaved slavering slaves slaving slaw slay ' +
+  'slayer slayers slaying slayings slays sled sledding sledge sledges sledging sleds sleeking sleepers sleeping ' +
+  'sleeps sleet sleeting sleets sleeves slew slewed slewing slicer slicers slick slicked slicker slickers ' +
+  'slicking slickness slicks slider sliders slier slighted slighter slights slim slime slimmed slimming slims ' +
+  'sling slinging slings slink slinking slinks slippage slippages slipper slippers slit slits slitting sliver ' +
+  'slivered slivering slob slobs sloe sloes slog slogged slogging slogs sloop sloops sloped slopped slopping ' +
+  'sloshing sloths slots slouched slouching slough sloughed sloughing sloughs slowed slowing slows slue slues ' +
+  'slug slugged slugging sluggishly slugs sluice sluiced sluices sluicing sluing slum slummed slumming slumping ' +
   'slumps slums slung slunk slur slurping slurring slurs slut sluts sluttish smack smacker smackers smacking ' +
   'smalls smarted smartened smartening smartens smarting smarts smash smashes smattering smellier smelted ' +
   'smelters smelting smiles smirched smirches smirching smirking smite smites smiting smock smocked smocking ' +
