@@ -11,6 +11,7 @@ const CASES: Readonly<Record<string, () => Promise<{ run: () => Promise<Figures>
   message: () => import('./cases/message.ts'),
   reading: () => import('./cases/reading.ts'),
   digest: () => import('./cases/digest.ts'),
+  rules: () => import('./cases/rules.ts'),
   fold: () => import('./cases/fold.ts'),
   start: () => import('./cases/start.ts'),
   burst: () => import('./cases/burst.ts'),

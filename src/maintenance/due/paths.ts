@@ -15,6 +15,7 @@ export const DAYS_AHEAD = WEEKS * 7;
 const HALF_LIFE_WEEKS = 12;
 /** So far ahead each day is drawn by itself; beyond, whole weeks do as well and take a seventh of the work. */
 const WEEKS_BY_DAY = 5;
+const DAYS_BY_DAY = WEEKS_BY_DAY * 7;
 /** Each day's hours are rounded to the microsecond, so that a sum of weeks is off by some ten of them: far below a second. */
 const HAIR = 1e-6;
 
@@ -29,17 +30,19 @@ function randomFrom(seed: number): () => number {
   };
 }
 
-/** Divisible by the number of weekdays that can be alike. */
-const PLACES = 210;
-
 interface Draws {
   /** Which past week (0 is the youngest) each path repeats in each future week: week by week, path by path. */
   weeks: Uint8Array;
-  /** The same for each single day of the first weeks: day by day, path by path. */
+  /** The same for each single day of the first weeks, as the place where that week begins: day by day, path by path. */
   days: Uint8Array;
-  /** Which of the weekdays like it such a day repeats: a place, to be taken modulo their number. */
-  alike: Uint8Array;
+  /** Which of the weekdays like it such a day repeats, by how many there are. */
+  alike: readonly Uint8Array[];
 }
+
+/** Divisible by the number of weekdays that can be alike. */
+const PLACES = 210;
+const ofAlike = (places: Uint8Array): Uint8Array[] =>
+  Array.from({ length: 8 }, (_, alike) => places.map((place) => (alike === 0 ? 0 : place % alike)));
 
 const drawn = new Map<number, Draws>();
 /**
@@ -57,8 +60,8 @@ function drawsOf(weeksBack: number): Draws {
   const draw = (_: unknown, at: number): number => drawBy(weights[at % PATHS] ?? [], random);
   const draws = {
     weeks: Uint8Array.from({ length: WEEKS * PATHS }, draw),
-    days: Uint8Array.from({ length: WEEKS_BY_DAY * 7 * PATHS }, draw),
-    alike: Uint8Array.from({ length: WEEKS_BY_DAY * 7 * PATHS }, () => Math.floor(random() * PLACES)),
+    days: Uint8Array.from({ length: DAYS_BY_DAY * PATHS }, draw).map((week) => week * 7),
+    alike: ofAlike(Uint8Array.from({ length: DAYS_BY_DAY * PATHS }, () => Math.floor(random() * PLACES))),
   };
   drawn.set(weeksBack, draws);
   return draws;
@@ -86,17 +89,44 @@ export interface Paths {
   reach(needed: number, what: 'hours' | 'runDays'): Reach;
 }
 
-const chanceOf = (ascending: Float64Array, chance: number): number =>
-  ascending[Math.ceil(chance * PATHS) - 1] ?? Infinity;
+/** How many paths (at most 255) got there on which day; those that never do are in none. */
+interface Tally {
+  counts: Uint8Array;
+  first: number;
+  last: number;
+}
+const tally: Tally = { counts: new Uint8Array(DAYS_AHEAD + 1), first: Infinity, last: -1 };
+
+function count(day: number): void {
+  if (day === Infinity) return;
+  tally.counts[day] = (tally.counts[day] ?? 0) + 1;
+  if (day < tally.first) tally.first = day;
+  if (day > tally.last) tally.last = day;
+}
+
+function startCounting(): void {
+  if (tally.last >= 0) tally.counts.fill(0, tally.first, tally.last + 1);
+  tally.first = Infinity;
+  tally.last = -1;
+}
+
+/** The first day by which so many of the paths got there. */
+function dayOfChance(chance: number): number {
+  let left = Math.ceil(chance * PATHS);
+  for (let day = tally.first; day <= tally.last; day += 1)
+    if ((left -= tally.counts[day] ?? 0) <= 0) return day;
+  return Infinity;
+}
 
 const BAND = 0.8;
 /** An end is drawn in where no more than this lies at or beyond it; and only in a band of so many days. */
 const TAIL = 0.17;
 const DRAWN_IN = { least: 4, most: 6 };
 /** Share of the paths from one day to another, both ends with it. */
-function shareWithin(ascending: Float64Array, from: number, to: number): number {
+function shareWithin(from: number, to: number): number {
   let inside = 0;
-  for (const day of ascending) if (day >= from && day <= to) inside += 1;
+  const last = Math.min(to, tally.last);
+  for (let day = Math.max(from, tally.first); day <= last; day += 1) inside += tally.counts[day] ?? 0;
   return inside / PATHS;
 }
 /**
@@ -104,14 +134,15 @@ function shareWithin(ascending: Float64Array, from: number, to: number): number 
  * lies often far more than 80 %. An end on which little happens is then drawn in by a day, as long as 80 % stay. In a
  * narrower band that is too much, in a wider one a day hardly matters and only costs true days.
  */
-function bandOf(ascending: Float64Array): Pick<Reach, 'p10' | 'p90'> {
-  const [p10, p90] = [chanceOf(ascending, 0.1), chanceOf(ascending, 0.9)];
+function bandOf(): Pick<Reach, 'p10' | 'p90'> {
+  const [p10, p90] = [dayOfChance(0.1), dayOfChance(0.9)];
   const days = p90 - p10;
   if (!(days >= DRAWN_IN.least && days <= DRAWN_IN.most)) return { p10, p90 };
-  const low = shareWithin(ascending, -Infinity, p10) <= TAIL ? p10 + 1 : p10;
-  const high = shareWithin(ascending, p90, Infinity) <= TAIL ? p90 - 1 : p90;
+  const low = shareWithin(-Infinity, p10) <= TAIL ? p10 + 1 : p10;
+  // who never gets there lies beyond the end too
+  const high = 1 - shareWithin(-Infinity, p90 - 1) <= TAIL ? p90 - 1 : p90;
   const bands = [[low, high], [low, p90], [p10, high]] as const; // prettier-ignore
-  const [from, to] = bands.find((band) => shareWithin(ascending, ...band) >= BAND) ?? [p10, p90];
+  const [from, to] = bands.find((band) => shareWithin(...band) >= BAND) ?? [p10, p90];
   return { p10: from, p90: to };
 }
 
@@ -142,12 +173,11 @@ export function drawPaths(first: Day, past: Past): Paths {
     first,
     reach(needed, what) {
       const from = (made[what] ??= open(what));
-      const sums = sheetFor(from, what);
-      const weeks = weeksFor(needed, from, sums);
-      for (let path = 0; path < PATHS; path += 1)
-        reached[path] = reachOne(path, needed - HAIR, from, sums, weeks);
-      reached.sort();
-      return { ...bandOf(reached), p50: chanceOf(reached, 0.5) };
+      const sheet = sheetFor(from, what);
+      const weeks = weeksFor(needed, from, sheet);
+      startCounting();
+      for (let path = 0; path < PATHS; path += 1) count(reachOne(path, needed - HAIR, from, sheet, weeks));
+      return { ...bandOf(), p50: dayOfChance(0.5) };
     },
   };
 }
@@ -186,16 +216,23 @@ interface Sheet {
   owner: Cumulated | undefined;
   /** Total of each path at the start of each week, week by week. */
   sums: Float64Array;
+  /** The same at the end of each day of the first weeks, where those are drawn day by day. */
+  days: Float64Array;
 }
-const emptySheet = (): Sheet => ({ owner: undefined, sums: new Float64Array((WEEKS + 1) * PATHS) });
+const emptySheet = (): Sheet => ({
+  owner: undefined,
+  sums: new Float64Array((WEEKS + 1) * PATHS),
+  days: new Float64Array(DAYS_BY_DAY * PATHS),
+});
 /**
  * One sheet to reckon on for all machines, because a sheet for each of a thousand costs more than the
  * reckoning. It belongs to the machine that wrote on it last; another one starts it anew.
  */
 const sheets: Readonly<Record<Counted, Sheet>> = { hours: emptySheet(), runDays: emptySheet() };
-const reached = new Float64Array(PATHS);
+/** Totals of the paths while a week is added. */
+const running = new Float64Array(PATHS);
 
-function sheetFor(from: Cumulated, what: Counted): Float64Array {
+function sheetFor(from: Cumulated, what: Counted): Sheet {
   const sheet = sheets[what];
   if (sheet.owner !== from) {
     sheet.owner = from;
@@ -204,7 +241,7 @@ function sheetFor(from: Cumulated, what: Counted): Float64Array {
     from.slowest = 0;
     from.totals = weekTotals(from, 0);
   }
-  return sheet.sums;
+  return sheet;
 }
 
 function openCumulated(past: Past, draws: Draws): Cumulated {
@@ -220,52 +257,55 @@ function openCumulated(past: Past, draws: Draws): Cumulated {
 }
 
 /** Goes on week by week until every path has come so far, or the horizon is there; the weeks that took. */
-function weeksFor(needed: number, from: Cumulated, sums: Float64Array): number {
+function weeksFor(needed: number, from: Cumulated, sheet: Sheet): number {
   if (from.most * WEEKS < needed) return 0;
-  while (from.weeks < WEEKS && from.slowest < needed) addWeek(from, sums);
+  while (from.weeks < WEEKS && from.slowest < needed) addWeek(from, sheet);
   return from.weeks;
 }
 
 const byDay = (from: Cumulated, week: number): boolean => !from.inWeeks && week < WEEKS_BY_DAY;
 
-function addWeek(from: Cumulated, sums: Float64Array): void {
+function addWeek(from: Cumulated, sheet: Sheet): void {
   const { closed, weeks } = from;
   if (weeks > 0 && !closeAlike(closed, weeks, weeks - 1)) from.totals = weekTotals(from, weeks);
-  const growth = from.growth(weeks);
-  const single = byDay(from, weeks);
-  let slowest = Infinity;
-  for (let path = 0; path < PATHS; path += 1) {
-    const ran = single ? weekOfDays(from, weeks, path) : weekAsWhole(from, weeks, path);
-    const sum = (sums[weeks * PATHS + path] ?? 0) + ran * growth;
-    sums[(weeks + 1) * PATHS + path] = sum;
-    if (sum < slowest) slowest = sum;
-  }
+  running.set(sheet.sums.subarray(weeks * PATHS, (weeks + 1) * PATHS));
+  if (byDay(from, weeks)) addDays(from, sheet);
+  else addWhole(from);
+  sheet.sums.set(running, (weeks + 1) * PATHS);
   from.weeks += 1;
+  let slowest = Infinity;
+  for (const sum of running) if (sum < slowest) slowest = sum;
   from.slowest = slowest;
 }
 
-const weekAsWhole = ({ totals, draws }: Cumulated, week: number, path: number): number =>
-  totals[draws.weeks[week * PATHS + path] ?? 0] ?? 0;
-
-function weekOfDays(from: Cumulated, week: number, path: number): number {
-  let sum = 0;
-  for (let day = 0; day < 7; day += 1) sum += dayOf(from, week, day, path);
-  return sum;
+function addWhole({ totals, draws, growth, weeks }: Cumulated): void {
+  const [grown, start] = [growth(weeks), weeks * PATHS];
+  for (let path = 0; path < PATHS; path += 1)
+    running[path] = (running[path] ?? 0) + (totals[draws.weeks[start + path] ?? 0] ?? 0) * grown;
 }
 
-/** Hours of one path on one day ahead, at the level of now. */
-function dayOf(from: Cumulated, week: number, day: number, path: number): number {
-  const { hours, closed, draws } = from;
-  const ahead = week * 7 + day;
-  if (closed[ahead] !== 0) return 0;
-  if (!byDay(from, week)) return hours[(draws.weeks[week * PATHS + path] ?? 0) * 7 + day] ?? 0;
-  const place = ahead * PATHS + path;
-  const like = from.alike[day] ?? [day];
-  const weekday = like[(draws.alike[place] ?? 0) % like.length] ?? day;
-  return hours[(draws.days[place] ?? 0) * 7 + weekday] ?? 0;
+function addDays(from: Cumulated, { days }: Sheet): void {
+  const grown = from.growth(from.weeks);
+  for (let day = 0; day < 7; day += 1) {
+    const ahead = from.weeks * 7 + day;
+    if (from.closed[ahead] === 0) addDay(from, ahead, from.alike[day] ?? [day], grown);
+    days.set(running, ahead * PATHS);
+  }
 }
 
-function reachOne(path: number, needed: number, from: Cumulated, sums: Float64Array, weeks: number): number {
+/** One day of all paths at once: a plain loop, for it runs a million times in a digest of a thousand machines. */
+function addDay({ hours, draws }: Cumulated, ahead: number, like: readonly number[], grown: number): void {
+  const which = draws.alike[like.length] ?? running;
+  const start = ahead * PATHS;
+  for (let path = 0; path < PATHS; path += 1) {
+    const weekday = like[which[start + path] ?? 0] ?? 0;
+    const ran = hours[(draws.days[start + path] ?? 0) + weekday] ?? 0;
+    running[path] = (running[path] ?? 0) + ran * grown;
+  }
+}
+
+function reachOne(path: number, needed: number, from: Cumulated, sheet: Sheet, weeks: number): number {
+  const { sums } = sheet;
   if ((sums[weeks * PATHS + path] ?? 0) < needed) return Infinity;
   let [low, high] = [0, weeks];
   while (high - low > 1) {
@@ -273,11 +313,25 @@ function reachOne(path: number, needed: number, from: Cumulated, sums: Float64Ar
     if ((sums[middle * PATHS + path] ?? 0) >= needed) high = middle;
     else low = middle;
   }
-  const growth = from.growth(low);
-  let sum = sums[low * PATHS + path] ?? 0;
+  return byDay(from, low) ? dayReached(path, needed, low, sheet) : dayWithin(path, needed, low, from, sheet);
+}
+
+function dayReached(path: number, needed: number, week: number, { days }: Sheet): number {
+  let ahead = week * 7;
+  const last = ahead + 6;
+  while (ahead < last && (days[ahead * PATHS + path] ?? 0) < needed) ahead += 1;
+  return ahead;
+}
+
+/** Where whole weeks are repeated, their days come as they came. */
+function dayWithin(path: number, needed: number, week: number, from: Cumulated, { sums }: Sheet): number {
+  const { hours, closed, draws } = from;
+  const growth = from.growth(week);
+  const past = (draws.weeks[week * PATHS + path] ?? 0) * 7;
+  let sum = sums[week * PATHS + path] ?? 0;
   for (let day = 0; day < 7; day += 1) {
-    sum += dayOf(from, low, day, path) * growth;
-    if (sum >= needed) return low * 7 + day;
+    if (closed[week * 7 + day] === 0) sum += (hours[past + day] ?? 0) * growth;
+    if (sum >= needed) return week * 7 + day;
   }
-  return high * 7;
+  return (week + 1) * 7;
 }
