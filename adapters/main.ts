@@ -2,7 +2,7 @@
 /** The command line: the only place that reads the clock, the environment and the standard streams. */
 import { once } from 'node:events';
 import { createInterface } from 'node:readline';
-import { run } from './cli/run.ts';
+import { holdYoung } from './running/young.ts';
 
 async function* linesOf(stream: NodeJS.ReadableStream): AsyncGenerator<string> {
   for await (const line of createInterface({ input: stream, crlfDelay: Infinity })) yield line;
@@ -22,6 +22,9 @@ const stopped = (): Promise<string> => {
 };
 
 const words = process.argv.slice(2);
+// has to be said before the modules are loaded
+if (words[0] === 'serve') holdYoung();
+const { run } = await import('./cli/run.ts');
 // a reader that has gone away (fettle export | head) is no fault of ours
 process.stdout.on('error', () => process.exit(0));
 const exitCode = await run(words, {

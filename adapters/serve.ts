@@ -11,6 +11,7 @@ import { serveHealth, type Health } from './running/health.ts';
 import { openLog } from './running/log.ts';
 import { wantedPlatforms } from './running/platforms.ts';
 import { watch } from './running/watch.ts';
+import { releaseYoung } from './running/young.ts';
 
 export interface ServeParts {
   file: string;
@@ -90,6 +91,7 @@ export async function serve(parts: ServeParts): Promise<number> {
     if (early !== undefined) return 0;
     if (serving.healthPort !== undefined)
       health = await serveHealth(serving.healthPort, () => opened.state());
+    releaseYoung();
     log.info('serving', { platforms: platforms.map(({ name }) => name).join(','), health: health?.port });
     const watching = watch({ state: () => opened.state(), clock, log, every });
     const why = await Promise.race([parts.stopped, lost, watching.tooLong.then(() => 'away')]);

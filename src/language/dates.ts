@@ -3,7 +3,7 @@
  * goes to chrono-node in a small window. A weekday or a bare day of the month has a past and a future
  * reading: deeds look back, plans look forward, and only the clause's tense can tell.
  */
-import * as chrono from 'chrono-node';
+import { GB } from 'chrono-node/en';
 import type { LocalDate } from './act.ts';
 import { addDays, dateOf, weekdayOf } from './calendar.ts';
 import { isFn, type Item, sense, type Sense, sensesOf } from './item.ts';
@@ -297,7 +297,7 @@ function byChrono(items: readonly Item[], at: number, today: LocalDate): DateRea
   if (!near.some((item) => /^\d/u.test(item.text))) return undefined;
   const window = near.map((item) => item.text).join(' ').slice(0, CHRONO_REACH); // prettier-ignore
   const instant = new Date(`${today}T12:00:00Z`);
-  const start = chrono.en.GB.parse(window, { instant, timezone: 0 })[0]?.start;
+  const start = GB.parse(window, { instant, timezone: 0 })[0]?.start;
   if (!start?.isCertain('day') || !start.isCertain('month')) return undefined;
   const date = nearYear(start.get('month') ?? 0, start.get('day') ?? 0, today);
   return date ? { end: at + 1, date } : undefined;
