@@ -129,7 +129,7 @@ const refusedButtons = (scene: Scene, { steps }: Played): Button[] =>
     const { code, facts } = decision;
     if (facts.machine === undefined) return [];
     if (code === 'safety-hold') return releaseButtons(scene, facts.machine);
-    if (code !== 'safety-cannot-wait') return [];
+    if (code !== 'safety-cannot-wait' || facts.down) return [];
     const down = { kind: 'down', machine: facts.machine } as const;
     return [{ label: 'Take it out of use', press: { does: 'deeds', deeds: [down] } }];
   });

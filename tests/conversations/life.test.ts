@@ -87,6 +87,20 @@ describe('a machine that stood still for a month', () => {
   });
 });
 
+describe('a safety check that cannot wait', () => {
+  it('offers to take the machine out of use, where it is not out of use already', async () => {
+    const running = await talk.say('put off the wiring check on alder to next year');
+    expect(running.results[0]?.code).toBe('safety-cannot-wait');
+    expect(running.buttons.map((b) => b.label)).toContain('Take it out of use');
+    const down = await talk.say('put off the wiring check on cedar to next year');
+    expect(down.results[0]?.code).toBe('safety-cannot-wait');
+    expect(plainText(down.reply)).toMatch(
+      /cannot wait past Monday\. It stays out of use until that is done\./u,
+    );
+    expect(down.buttons.map((b) => b.label)).not.toContain('Take it out of use');
+  });
+});
+
 describe('a crash', () => {
   it('is one bundle in its order, and what is done of it is not asked for again', async () => {
     expect(await talk.hear('birch crashed into the plate')).toMatch(

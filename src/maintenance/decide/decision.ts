@@ -31,6 +31,8 @@ export interface Facts {
   part?: StockItem;
   symptom?: Symptom;
   fitted?: string;
+  /** It is out of use already. */
+  down?: true;
   /** Which field of the act is at fault. */
   field?: string;
   /** The figure that was said. */

@@ -94,5 +94,6 @@ export function cannotWait(
 ): Refused | undefined {
   const limit = task && context.latestPutOff(task, machine);
   if (!task || limit === undefined || (term.until !== undefined && term.until <= limit)) return undefined;
-  return refused('safety-cannot-wait', { machine: machine.name, task, date: limit });
+  const down = machine.down ? ({ down: true } as const) : {};
+  return refused('safety-cannot-wait', { machine: machine.name, task, date: limit, ...down });
 }

@@ -40,8 +40,14 @@ const REFUSALS: Readonly<Record<RefusalCode, Sentence>> = {
       ? 'Nothing of yours here that this could put right. Nothing changed.'
       : 'Nothing of yours is left to take back.';
   },
-  'safety-cannot-wait': (f, view) =>
-    `${machine(f, view)}: ${f.task === undefined ? 'that' : todo(f.task)} is a safety check and cannot wait${f.date === undefined ? '' : ` past ${dateWord(f.date, view).replace(/^on /u, '')}`}. The other way is to take ${machine(f, view)} out of use until it is done: say “${f.machine === undefined ? 'it' : machineName(f.machine, view)} is out of use”.`,
+  'safety-cannot-wait': (f, view) => {
+    const name = machine(f, view);
+    const limit = f.date === undefined ? '' : ` past ${dateWord(f.date, view).replace(/^on /u, '')}`;
+    const said = `${name}: ${f.task === undefined ? 'that' : todo(f.task)} is a safety check and cannot wait${limit}.`;
+    return f.down
+      ? `${said} It stays out of use until that is done.`
+      : `${said} The other way is to take ${name} out of use until it is done: say “${f.machine === undefined ? 'it' : name} is out of use”.`;
+  },
   'safety-hold': (f, view) =>
     `${machine(f, view)} is held: ${f.symptom === undefined ? 'a safety matter' : symptomName(f.symptom)}${f.by === undefined ? '' : `, told by ${view.personName(f.by)}`}${f.at === undefined ? '' : ` ${since(f.at, view)}`}. To lift it a keeper says what was found and mended${f.symptom !== undefined && needsFinding(f.symptom) ? '' : ', or somebody says that it was a false alarm'}.`,
   'invalid-number': (f) => `${given(f)} cannot be right here. Not noted.`,
