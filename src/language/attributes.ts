@@ -1,5 +1,5 @@
 /** Words right before a noun, or after "the old one", say what the thing was like and nothing of the machine. */
-import { hasTag, isFn, type Item, sense } from './item.ts';
+import { asSense, hasTag, isFn, type Item, sense, withSenses } from './item.ts';
 import { lexicon } from './lexicon.ts';
 
 /** "bust thermistor", "the old one is broken": neither a bust that is printed nor a machine out of use. */
@@ -8,13 +8,13 @@ export function settleAttributes(items: readonly Item[]): Item[] {
     if (!hasTag(item, 'state', 'thing')) return item;
     const next = items[at + 1];
     const old = isFn(items[at - 1], 'old') || (isFn(items[at - 1], 'be') && isFn(items[at - 2], 'old'));
-    if (old && item.text.endsWith('broken')) return broken(item);
+    if (old && item.text.endsWith('broken')) return withSenses(item, BROKEN);
     if (!hasTag(item, 'complaint') || !(hasTag(next, 'part') || sense(next, 'thing')?.code === 'fan'))
       return item;
-    return { ...item, senses: item.senses.filter((s) => s.tag !== 'state' && s.tag !== 'thing') };
+    return withSenses(item, ...item.senses.filter((s) => s.tag !== 'state' && s.tag !== 'thing'));
   });
 }
-const broken = (item: Item): Item => ({ ...item, senses: [{ tag: 'complaint', code: 'broken' }] });
+const BROKEN = asSense({ tag: 'complaint', code: 'broken' });
 
 const HELPS =
   /^(?:doesn't|does not|don't|do not|didn't|did not|does|did|would|will|won't|can|could|might|may|no longer)$/u;
@@ -36,7 +36,7 @@ export function withBareTroubles(items: readonly Item[]): readonly Item[] {
       plural ||
       HELPS.test(before?.text ?? '') ||
       (before?.text === 'not' && isFn(items[at - 2], 'do'))
-      ? { ...item, senses: [...item.senses, { tag: 'complaint', code }] }
+      ? withSenses(item, ...item.senses, asSense({ tag: 'complaint', code }))
       : item;
   });
 }

@@ -3,7 +3,7 @@
  * machine, part or figure to its neighbour: "alder, birch and cedar: belts tensioned" is one clause.
  */
 import { headingIn, LONGEST_HEADING } from './headings.ts';
-import { hasTag, isFn, type Item, sense } from './item.ts';
+import { asSense, hasTag, isFn, type Item, sense, withSenses } from './item.ts';
 import type { Joint } from './senses.ts';
 
 export interface Clause {
@@ -250,7 +250,7 @@ function against(before: Item | undefined, items: readonly Item[]): readonly Ite
     const other = sense(item, 'machine')?.code;
     return name === undefined || other === undefined || other === name
       ? item
-      : { ...item, senses: [...item.senses, { tag: 'choice', options: [name, other] }] };
+      : withSenses(item, ...item.senses, asSense({ tag: 'choice', options: [name, other] }));
   });
 }
 

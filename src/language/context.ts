@@ -3,7 +3,17 @@ import { isSafetySymptom } from '../maintenance/codes.ts';
 import { isInterrogative, readMood } from './mood.ts';
 import { type Heading, headingIn, LONGEST_HEADING } from './headings.ts';
 import { hasTag, isFn, type Item } from './item.ts';
-import { asserted, makeScene, type NounAt, type Scene, type VerbAt } from './scene.ts';
+import {
+  asserted,
+  knownAs,
+  lentNoun,
+  lentVerb,
+  makeScene,
+  type NounAt,
+  type Scene,
+  sceneWith,
+  type VerbAt,
+} from './scene.ts';
 
 /** Conditions and quotes hold to the end of their sentence; a question mark only for what asks. */
 function settleMoods(scenes: readonly Scene[]): Scene[] {
@@ -26,7 +36,7 @@ function settleMoods(scenes: readonly Scene[]): Scene[] {
         isTopicOf(scene, scenes[i + 1]) ||
         isYesOrNo(scene, scenes[i + 1]) ||
         (scene.mood.question && (asking < 0 ? !isFelt(scene) : i >= asking || isInterrogative(scene.items))));
-    return { ...scene, mood: { ...scene.mood, question, conditional, reported } };
+    return sceneWith(scene, { mood: { ...scene.mood, question, conditional, reported } });
   });
 }
 /** "I'll get the screw cleaned and greased", "I'll wash the plate and oil the rods": promised in one breath. */
@@ -42,7 +52,7 @@ function promiseOn(scenes: readonly Scene[]): Scene[] {
       opensWithDeed(scene, before) &&
       !isFn(scene.items[0], 'i', 'we', 'it', 'they', 'had-to');
     const { promised, planned } = goesOn ? before.mood : scene.mood;
-    out.push(goesOn ? { ...scene, mood: { ...scene.mood, promised, planned } } : scene);
+    out.push(goesOn ? sceneWith(scene, { mood: { ...scene.mood, promised, planned } }) : scene);
   }
   return out;
 }
@@ -59,7 +69,7 @@ function reportOn(scenes: readonly Scene[]): Scene[] {
       asserted(scene) &&
       scene.verbs.some((verb) => verb.at === at && verb.form === 'base' && CARE.has(verb.code));
     const told = (verb: VerbAt): VerbAt => (verb.at === at ? { ...verb, deed: true } : verb);
-    return goesOn ? { ...scene, verbs: scene.verbs.map(told) } : scene;
+    return goesOn ? sceneWith(scene, { verbs: scene.verbs.map(told) }) : scene;
   });
 }
 /** "I wipe the rods", "I fit a new one": a deed whose form may be the present. */
@@ -143,7 +153,7 @@ function underHeadings(scenes: readonly Scene[]): Scene[] {
     if (own) {
       heading = own;
       sentence = scene.clause.sentence;
-      return { ...scene, mood: { ...scene.mood, reported: true } };
+      return sceneWith(scene, { mood: { ...scene.mood, reported: true } });
     }
     if (heading === 'cites' && scene.clause.sentence !== sentence) heading = undefined;
     if (heading === 'lists' && (toldAsDone(scene) || scene.mood.question)) heading = undefined;
@@ -153,10 +163,7 @@ function underHeadings(scenes: readonly Scene[]): Scene[] {
     )
       heading = undefined;
     if (heading === undefined) return scene;
-    return {
-      ...scene,
-      mood: { ...scene.mood, ...HEADED_AS[heading] },
-    };
+    return sceneWith(scene, { mood: { ...scene.mood, ...HEADED_AS[heading] } });
   });
 }
 
@@ -174,7 +181,7 @@ function askBack(scenes: readonly Scene[]): readonly Scene[] {
       tail.items.some((item) => isFn(item, 'please')) &&
       tail.items.every((item) => isFn(item, 'please', 'thanks', 'would', 'someone', 'you')) &&
       !scene.verbs.some((verb) => verb.deed && verb.form === 'past' && !isAlsoBase(scene, verb.at));
-    return asks ? { ...scene, mood: { ...scene.mood, requested: true } } : scene;
+    return asks ? sceneWith(scene, { mood: { ...scene.mood, requested: true } }) : scene;
   });
 }
 
@@ -190,7 +197,7 @@ function wishOn(scenes: readonly Scene[]): Scene[] {
       scene.values.length > 0 &&
       (before.values.length > 0 || (before.mood.wished && before.machine && !scene.machine)) &&
       (before.mood.wished || before.mood.planned);
-    out.push(row ? { ...scene, mood: { ...scene.mood, wished: true } } : scene);
+    out.push(row ? sceneWith(scene, { mood: { ...scene.mood, wished: true } }) : scene);
   }
   return out;
 }
@@ -203,7 +210,8 @@ function wishBack(scenes: readonly Scene[]): Scene[] {
     if (!here || !after || here.clause.sentence !== after.clause.sentence) continue;
     const row = here.verbs.length === 0 && here.values.length > 0 && after.verbs.every((verb) => !verb.deed);
     const hopes = after.mood.wished || after.mood.planned;
-    if (row && hopes && after.values.length > 0) out[i] = { ...here, mood: { ...here.mood, wished: true } };
+    if (row && hopes && after.values.length > 0)
+      out[i] = sceneWith(here, { mood: { ...here.mood, wished: true } });
   }
   return out;
 }
@@ -299,17 +307,17 @@ function lendNouns(scenes: readonly Scene[]): Scene[] {
         ),
     );
     if (own.length === 0 && last.length > 0 && countsAgain(scene))
-      return { ...scene, nouns: [...scene.nouns, ...last.slice(-1).map((noun) => ({ ...noun, at: -1 }))] };
+      return sceneWith(scene, { nouns: [...scene.nouns, ...last.slice(-1).map(lentNoun)] });
     if (own.length > 0) {
       last = own.length > 1 ? own.filter((noun) => !saysWhereOf(scene, noun)) : own;
-      if (own.length > last.length && complainsOfOne(scene)) return { ...scene, nouns: last };
+      if (own.length > last.length && complainsOfOne(scene)) return sceneWith(scene, { nouns: last });
     } else if (
       (((points || follows(scene) || cutsOff(scene)) && does) || hasNewOne(scene)) &&
       last.length > 0
     )
-      return { ...scene, nouns: last.map((noun) => ({ ...noun, at: -1 })) };
+      return sceneWith(scene, { nouns: last.map(lentNoun) });
     else if (last.length > 0 && (complains(scene) || oneOf(scene)))
-      return { ...scene, nouns: last.map((noun) => ({ ...noun, at: -1 })) };
+      return sceneWith(scene, { nouns: last.map(lentNoun) });
     return scene;
   });
 }
@@ -340,12 +348,10 @@ function sameNut(scenes: readonly Scene[]): Scene[] {
   let named = false;
   return scenes.map((scene) => {
     const nouns = scene.nouns.map((noun): NounAt =>
-      named && /^nuts?$/u.test(scene.items[noun.at]?.text ?? '')
-        ? { ...noun, code: 'screw-nut', part: 'screw-nut', weak: false }
-        : noun,
+      named && /^nuts?$/u.test(scene.items[noun.at]?.text ?? '') ? knownAs(noun, 'screw-nut') : noun,
     );
     named ||= scene.nouns.some((noun) => noun.code === 'screw-nut');
-    return named ? { ...scene, nouns } : scene;
+    return named ? sceneWith(scene, { nouns }) : scene;
   });
 }
 /** How a first layer lies: "thick at the front and thin at the back" is of one layer. */
@@ -420,7 +426,7 @@ function lendShelf(scenes: readonly Scene[]): Scene[] {
       [scene, after].every((one) => one.values.some((value) => value.code === 'bare') && !one.machine) &&
       after.verbs.every((verb) => !verb.deed) &&
       scene.nouns.every((noun) => noun.code !== 'shelf');
-    return list ? { ...scene, nouns: [...scene.nouns, { ...shelf, at: -1 }] } : scene;
+    return list ? sceneWith(scene, { nouns: [...scene.nouns, lentNoun(shelf)] }) : scene;
   });
 }
 
@@ -436,14 +442,14 @@ function withVerbs(scene: Scene, before: Scene | undefined): Scene {
       (verb) => verb.form === 'base' || verb.form === 's' || (verb.code === 'did' && swapped(before)),
     );
   if (too && before.verbs.some((verb) => verb.deed))
-    return { ...scene, verbs: before.verbs.filter((verb) => verb.deed).map((verb) => ({ ...verb, at: -1 })) };
+    return sceneWith(scene, {
+      verbs: before.verbs.filter((verb) => verb.deed).map((verb) => lentVerb(verb)),
+    });
   if (scene.clause.sentence !== before.clause.sentence || scene.verbs.some((verb) => verb.form !== 'base'))
     return scene;
   const { items } = scene;
-  const lend = (verbs: Scene['verbs']): Scene => ({
-    ...scene,
-    verbs: verbs.map((verb) => ({ ...verb, at: -1 })),
-  });
+  const lend = (verbs: Scene['verbs']): Scene =>
+    sceneWith(scene, { verbs: verbs.map((verb) => lentVerb(verb)) });
   const shelved = scene.nouns.some((noun) => noun.code === 'shelf');
   const counts = before.verbs.filter(
     (verb) => verb.deed && (COUNTING.has(verb.code) || (shelved && verb.code === 'put')),
@@ -510,7 +516,7 @@ function lendBack(scenes: readonly Scene[]): Scene[] {
     );
     const both = [scene, after].every((one) => one.items.some((item) => hasTag(item, 'machine')));
     return bare && both && deeds.length > 0
-      ? { ...scene, verbs: deeds.map((verb) => ({ ...verb, at: scene.items.length })) }
+      ? sceneWith(scene, { verbs: deeds.map((verb) => lentVerb(verb, scene.items.length)) })
       : scene;
   });
 }

@@ -6,7 +6,7 @@
 import { GB } from 'chrono-node/en';
 import type { LocalDate } from './act.ts';
 import { addDays, dateOf, weekdayOf } from './calendar.ts';
-import { isFn, type Item, sense, type Sense, sensesOf } from './item.ts';
+import { asSense, isFn, type Item, joinedItem, sense, type Sense, sensesOf } from './item.ts';
 import { type DateRead, readStretch } from './stretches.ts';
 import { figure } from './values.ts';
 
@@ -339,13 +339,9 @@ export function readDates(items: readonly Item[], today: LocalDate): Item[] {
     }
     const span = items.slice(at, read.end);
     if (!read.date.vague) last = read.date;
-    out.push({
-      ...item,
-      text: span.map((one_) => one_.text).join(' '),
-      to: span.at(-1)?.to ?? item.to,
-      // What a question is about may stand in its time words: "overnight".
-      senses: [read.date, ...sensesOf(span, 'cue').filter(({ code }) => code === 'long-job')],
-    });
+    // What a question is about may stand in its time words: "overnight".
+    const asked = sensesOf(span, 'cue').filter(({ code }) => code === 'long-job');
+    out.push(joinedItem(items, at, read.end, [asSense(read.date), ...asked], item.said));
     at = read.end;
   }
   return out;

@@ -4,7 +4,7 @@
  */
 import { foldName } from '../maintenance/machine.ts';
 import type { KnownNames } from './act.ts';
-import { hasTag, isFn, type Item, sense, type Sense } from './item.ts';
+import { asSense, hasTag, isFn, type Item, joinedItem, sense, type Sense, withSenses } from './item.ts';
 import { lexicon, tokensOf } from './lexicon.ts';
 import { emptyNode, insert, longest, type TrieNode } from './trie.ts';
 
@@ -44,14 +44,9 @@ export function nameBook(names: KnownNames, common: (word: string) => boolean): 
   return { trie, shared, numbers, machines: names.machines.map(({ name }) => foldName(name)), people, words };
 }
 
-const asMachine = (item: Item, code: string): Item => ({ ...item, senses: [{ tag: 'machine', code }] });
-const span = (items: readonly Item[], from: number, to: number, senses: readonly Sense[]): Item => ({
-  text: items.slice(from, to).map((item) => item.text).join(' '),
-  from: items[from]?.from ?? 0,
-  to: items[to - 1]?.to ?? 0,
-  senses,
-  gap: items[from]?.gap ?? true,
-}); // prettier-ignore
+const STRANGER = asSense({ tag: 'stranger' });
+const ARTICLE = asSense({ tag: 'fn', code: 'article' });
+const machineSense = (code: string): Sense => asSense({ tag: 'machine', code });
 
 const digits = (item: Item | undefined): string | undefined =>
   item && /^\d{1,3}$/u.test(item.text) ? item.text : NUMERALS[item?.text ?? ''];
@@ -90,9 +85,7 @@ export function readNumbers(items: readonly Item[], book: NameBook): Item[] {
       continue;
     }
     const code = book.numbers.get(String(Number(number)));
-    out.push(
-      span(items, at, at + lead + 1, code === undefined ? [{ tag: 'stranger' }] : [{ tag: 'machine', code }]),
-    );
+    out.push(joinedItem(items, at, at + lead + 1, [code === undefined ? STRANGER : machineSense(code)]));
     at += lead + 1;
   }
   return out;
@@ -216,12 +209,12 @@ export function settleNames(items: readonly Item[], book: NameBook): Item[] {
     const others = item.senses.filter((s) => s.tag !== 'machine' && s.tag !== 'person');
     if (person && !machine)
       return personStands(items, at, others.length > 0 || !book.people.has(item.text))
-        ? { ...item, senses: [person] }
-        : { ...item, senses: others };
+        ? withSenses(item, person)
+        : withSenses(item, ...others);
     if (!machine || item.text.startsWith('#') || hasTag(item, 'choice')) return item;
     if (machine.code === 'room' || wood[at] === true || isOrdinary(items, at, book.shared.has(item.text)))
       return ordinary(item, others);
-    return asMachine(item, machine.code);
+    return withSenses(item, machineSense(machine.code));
   });
 }
 /** Printers' own words; beside them a tree's name is a printer, whatever is carved there too. */
@@ -250,10 +243,8 @@ function woodSentences(items: readonly Item[]): boolean[] {
   return out;
 }
 
-const ordinary = (item: Item, others: readonly Sense[]): Item => ({
-  ...item,
-  senses: others.length > 0 ? others : [{ tag: 'fn', code: 'article' }],
-});
+const ordinary = (item: Item, others: readonly Sense[]): Item =>
+  others.length > 0 ? withSenses(item, ...others) : withSenses(item, ARTICLE);
 
 /** "Odd noticed an odd noise": at the start, or after "by", "ask", "and", with no article before. */
 function personStands(items: readonly Item[], at: number, shared: boolean): boolean {

@@ -2,7 +2,7 @@
  * Stage 5b. Words that only announce a report ("I would like to report that", "can you note that", "not sure if this
  * goes here but") are set aside, so that what is reported is read as it was told and not as wished or asked.
  */
-import type { Item, Sense } from './item.ts';
+import { asSense, type Item, reworded } from './item.ts';
 import { phraseReader } from './phrases.ts';
 
 const each = (openers: string, verbs: string): string =>
@@ -33,7 +33,7 @@ const POLITE = phraseReader({
   please:
     'i ask you kindly to, i ask you to, i kindly ask you to, i ask kindly to, i would ask you to, may i ask you to, can i ask you to, i beg you to, i request you to, be so kind to, be so kind as to, be so kind and, would you be so kind to, would you be so kind as to, could you be so kind to, could you be so kind as to, be so good as to, would you be so good as to, have the kindness to, i would be grateful if you could, i would appreciate if you could, you are kindly asked to',
 });
-const PLEASE: Sense = { tag: 'fn', code: 'please' };
+const PLEASE = asSense({ tag: 'fn', code: 'please' });
 
 const OPENS = /^(?:[.!?;\n,:]|\.\.\.|-|\uFFF9|so|and|but|ok|okay|hi|hello|hey|um|also|oh|well|right|now)$/u;
 /** Verbs of keeping or telling that every preface holds: most messages have none, and cost nothing here. */
@@ -65,7 +65,7 @@ function asPlease(items: readonly Item[]): readonly Item[] {
     out.splice(
       from,
       to - from,
-      ...items.slice(from, from + 1).map((item): Item => ({ ...item, text: 'please', senses: [PLEASE] })),
+      ...items.slice(from, from + 1).map((item) => reworded(item, 'please', [PLEASE])),
     );
   return out;
 }
@@ -92,7 +92,7 @@ function unannounced(items: readonly Item[]): readonly Item[] {
 function unasked(items: Item[], from: number): void {
   for (let at = from; at < items.length; at += 1) {
     const item = items[at];
-    if (item?.text === '?') items[at] = { ...item, text: '.' };
+    if (item?.text === '?') items[at] = reworded(item, '.');
     if (item && /^[.?!;\n]$/u.test(item.text)) return;
   }
 }

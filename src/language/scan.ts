@@ -3,7 +3,7 @@ import type { TrailStep } from './act.ts';
 import { settleAttributes, withBareTroubles } from './attributes.ts';
 import { isCommonWord, isPlainEnglish } from './english/words/common.ts';
 import { isTree } from './english/words/trees.ts';
-import { type Item, type Sense } from './item.ts';
+import { asSense, type Item, makeItem, type Sense, withSenses } from './item.ts';
 import { type Heads, lexicon } from './lexicon.ts';
 import { nameBook, readNumbers, settleNames, type NameBook } from './names.ts';
 import { normalise } from './normalise.ts';
@@ -118,15 +118,19 @@ function withOrders(
     for (const { length, senses } of matchesFrom(head, tokens, at))
       for (const s of senses)
         if (s.tag === 'order')
-          marks.push({ from: token.from, sense: { ...s, until: tokens[at + length - 1]?.to ?? token.to } });
+          marks.push({
+            from: token.from,
+            sense: asSense({ tag: 'order', code: s.code, until: tokens[at + length - 1]?.to ?? token.to }),
+          });
   }
   if (marks.length === 0) return items;
   return items.map((item) => {
     const own = marks.filter(({ from }) => item.from <= from && from < item.to).map(({ sense }) => sense);
-    return own.length === 0 ? item : { ...item, senses: [...item.senses, ...own] };
+    return own.length === 0 ? item : withSenses(item, ...item.senses, ...own);
   });
 }
 
+const NOT = asSense({ tag: 'fn', code: 'not' });
 function lookUp(tokens: readonly Corrected[], heads: readonly (Heads | undefined)[], book: NameBook): Item[] {
   const items: Item[] = [];
   const starts: number[] = [];
@@ -138,7 +142,7 @@ function lookUp(tokens: readonly Corrected[], heads: readonly (Heads | undefined
       ...(name?.length === length ? name.senses : []),
       ...(word?.length === length ? word.senses : []),
     ];
-    if (senses.length === 0 && isUndone(tokens[at]?.text ?? '')) senses.push({ tag: 'fn', code: 'not' });
+    if (senses.length === 0 && isUndone(tokens[at]?.text ?? '')) senses.push(NOT);
     starts.push(at);
     items.push(itemOf(tokens, at, length, senses));
     at += length;
@@ -192,14 +196,14 @@ function itemOf(tokens: readonly Corrected[], at: number, length: number, senses
   const first = tokens[at];
   const span = tokens.slice(at, at + length);
   const said = span.find((token) => token.said !== undefined)?.said;
-  return {
-    text: length === 1 ? (first?.text ?? '') : span.map((token) => token.text).join(' '),
-    from: first?.from ?? 0,
-    to: span.at(-1)?.to ?? 0,
+  return makeItem(
+    length === 1 ? (first?.text ?? '') : span.map((token) => token.text).join(' '),
+    first?.from ?? 0,
+    span.at(-1)?.to ?? 0,
     senses,
-    gap: first?.gap ?? true,
-    ...(said === undefined ? {} : { said }),
-  };
+    first?.gap ?? true,
+    said,
+  );
 }
 
 /** A cue holds within a longer one too: "how many" in "how many hours". */
@@ -217,7 +221,7 @@ function addCues(
     itemAt ??= itemsByToken(starts, tokens.length);
     const i = itemAt[at] ?? 0;
     const item = items[i];
-    if (item && found.length > 0) items[i] = { ...item, senses: [...item.senses, ...found] };
+    if (item && found.length > 0) items[i] = withSenses(item, ...item.senses, ...found);
   }
 }
 function itemsByToken(starts: readonly number[], length: number): Int32Array {
@@ -244,8 +248,7 @@ function overlay(
       const i = itemAt[atEnd(meaning) ? at + hit.length - 1 : at] ?? 0;
       const item = items[i];
       // A word inside a longer one marks no timber or person: "too close to the bed" holds no close.
-      if (item && (atEnd(meaning) || starts[i] === at))
-        items[i] = { ...item, senses: [...item.senses, meaning] };
+      if (item && (atEnd(meaning) || starts[i] === at)) items[i] = withSenses(item, ...item.senses, meaning);
     }
   }
 }

@@ -17,7 +17,7 @@ export interface VerbAt {
 }
 export interface NounAt {
   readonly code: StockItem | Thing;
-  readonly part?: StockItem;
+  readonly part?: StockItem | undefined;
   readonly weak: boolean;
   readonly at: number;
 }
@@ -40,7 +40,7 @@ export interface Scene {
   /** The words as they were looked up. */
   readonly text: string;
   /** A line of a list of spares, and what the list tells; `head`: it only says that one follows. */
-  readonly listing?: 'head' | 'in' | 'out' | 'count';
+  readonly listing?: 'head' | 'in' | 'out' | 'count' | undefined;
 }
 
 /** What a frame makes of a clause, before machine and day are put to it. */
@@ -68,6 +68,32 @@ export interface Draft {
 /** What a task may be done to: an instrument or a source is not it. */
 const ROLE_BEFORE = new Set(['with', 'from', 'off', 'out', 'by', 'than', 'through']);
 
+/* Scenes, their nouns and their verbs have one shape each, for the same reason as items. */
+const nounAt = (code: NounAt['code'], part: StockItem | undefined, weak: boolean, at: number): NounAt => ({
+  code,
+  part,
+  weak,
+  at,
+});
+/** Said elsewhere, and meant here too. */
+export const lentNoun = ({ code, part, weak }: NounAt): NounAt => nounAt(code, part, weak, -1);
+export const lentVerb = ({ code, form, deed }: VerbAt, at = -1): VerbAt => ({ code, form, at, deed });
+/** The part that a noun turns out to be. */
+export const knownAs = (noun: NounAt, part: StockItem): NounAt => nounAt(part, part, false, noun.at);
+
+/** The scene, but for what it is seen to mean beside its neighbours. */
+export function sceneWith(
+  scene: Scene,
+  { mood, verbs, nouns, listing }: Partial<Pick<Scene, 'mood' | 'verbs' | 'nouns' | 'listing'>>,
+): Scene {
+  return {
+    index: scene.index, named: scene.named, clause: scene.clause, items: scene.items,
+    mood: mood ?? scene.mood, values: scene.values, fns: scene.fns, machine: scene.machine,
+    verbs: verbs ?? scene.verbs, nouns: nouns ?? scene.nouns, materials: scene.materials,
+    span: scene.span, text: scene.text, listing: listing ?? scene.listing,
+  }; // prettier-ignore
+}
+
 /** `named`: a machine stands in this clause or before it. */
 export function makeScene(clause: Clause, mood: Mood, index: number, named: boolean): Scene {
   const { items } = clause;
@@ -84,6 +110,7 @@ export function makeScene(clause: Clause, mood: Mood, index: number, named: bool
     materials: sensesOf(items, 'material').map((s) => s.code),
     span: spanOf(items),
     text: items.map((item) => item.text).join(' '),
+    listing: undefined,
   }; // prettier-ignore
 }
 
@@ -179,7 +206,7 @@ function ofWhole(items: readonly Item[], nouns: NounAt[]): NounAt[] {
     const named = OF_WHOLE[word]?.[whole.code];
     if (named === undefined && (noun.part === undefined || !isPart(noun.part))) return noun;
     owners.add(whole);
-    return named === undefined ? noun : { ...noun, code: named, part: named, weak: false };
+    return named === undefined ? noun : knownAs(noun, named);
   });
   return out.filter((_, i) => nouns[i] !== undefined && !owners.has(nouns[i]));
 }
@@ -215,7 +242,7 @@ function boreNoun(items: readonly Item[], nouns: NounAt[]): NounAt[] {
     (item, i) =>
       BORE.test(item.text) && (!hasTag(items[i + 1], 'unit', 'thing') || items[i + 1]?.text === 'in'),
   );
-  return at >= 0 ? [...nouns, { code: 'nozzle', part: 'nozzle', weak: false, at }] : nouns;
+  return at >= 0 ? [...nouns, nounAt('nozzle', 'nozzle', false, at)] : nouns;
 }
 
 /** Only nozzles are sold so. */
@@ -239,8 +266,8 @@ function nounOf(item: Item, at: number): NounAt[] {
   const thing = sense(item, 'thing');
   if (!part && (hasTag(item, 'machine') || (hasTag(item, 'symptom') && thing?.code !== 'dust'))) return [];
   const out: NounAt[] = [];
-  if (part) out.push({ code: part.code, part: part.code, weak: part.weak ?? false, at });
-  else if (thing) out.push({ code: thing.code, weak: true, at });
+  if (part) out.push(nounAt(part.code, part.code, part.weak ?? false, at));
+  else if (thing) out.push(nounAt(thing.code, undefined, true, at));
   return out;
 }
 

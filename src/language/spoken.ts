@@ -2,7 +2,7 @@
  * Stage 3b. What dictation leaves in a message: sounds of thinking between the words, and numbers spelled out over
  * several words ("two thousand two hundred and twenty", "six point five", "two and a quarter").
  */
-import { hasTag, type Item, sense } from './item.ts';
+import { asSense, hasTag, type Item, joinedItem, makeItem, sense } from './item.ts';
 import { figure } from './values.ts';
 
 const SOUND = /^(?:um+|uh+|uhm+|erm+|hmm+|mhm|like)$/u;
@@ -30,6 +30,7 @@ export function withoutSounds(items: readonly Item[]): readonly Item[] {
 }
 
 const MENTION = '\uFFF9';
+const CALLED = asSense({ tag: 'fn', code: 'mention' });
 /** "@bot", "@Priya" typed by hand: whom the message calls; a person or a machine keeps its own reading. */
 export function withMentions(items: readonly Item[]): readonly Item[] {
   if (!items.some((item) => item.text === '@')) return items;
@@ -40,7 +41,7 @@ export function withMentions(items: readonly Item[]): readonly Item[] {
     const called = item.text === '@' && next !== undefined && !next.gap && /^\p{L}/u.test(next.text);
     if (!called) out.push(item);
     else if (!hasTag(next, 'person', 'machine')) {
-      out.push({ ...item, text: MENTION, to: next.to, senses: [{ tag: 'fn', code: 'mention' }] });
+      out.push(makeItem(MENTION, item.from, next.to, [CALLED], item.gap, item.said));
       at += 1;
     }
   }
@@ -126,13 +127,7 @@ export function joinNumbers(items: readonly Item[]): readonly Item[] {
     const head = hasTag(item, 'machine') ? undefined : (nought ?? whole(items, at));
     const sum = head === undefined ? undefined : withPart(items, withPoint(items, head));
     if (sum === undefined || sum.end === at + 1) out.push(item);
-    else
-      out.push({
-        ...item,
-        text: items.slice(at, sum.end).map((one) => one.text).join(' '),
-        to: items[sum.end - 1]?.to ?? item.to,
-        senses: [{ tag: 'number', value: sum.value }],
-      }); // prettier-ignore
+    else out.push(joinedItem(items, at, sum.end, [asSense({ tag: 'number', value: sum.value })], item.said));
     at = Math.max(sum?.end ?? 0, at + 1);
   }
   return out;

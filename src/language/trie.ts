@@ -1,5 +1,5 @@
 /** Longest match over words. Built once, then only read. */
-import type { Sense } from './item.ts';
+import { asSense, type Sense } from './item.ts';
 
 export interface TrieNode {
   readonly next: Map<string, TrieNode>;
@@ -8,11 +8,15 @@ export interface TrieNode {
 
 export const emptyNode = (): TrieNode => ({ next: new Map(), senses: [] });
 
-const alike = (a: Sense, b: Sense): boolean =>
-  a.tag === b.tag &&
-  ('code' in a ? 'code' in b && a.code === b.code : true) &&
-  ('form' in a ? 'form' in b && a.form === b.form : true) &&
-  ('n' in a ? 'n' in b && a.n === b.n : true);
+/** By what it says, not by how much: a figure, or how sure it is, makes no other sense. */
+interface Named {
+  readonly tag: string;
+  readonly code?: unknown;
+  readonly form?: unknown;
+  readonly n?: unknown;
+}
+const alike = (a: Named, b: Named): boolean =>
+  a.tag === b.tag && a.code === b.code && a.form === b.form && a.n === b.n;
 
 export function insert(root: TrieNode, words: readonly string[], meaning: Sense): void {
   let node = root;
@@ -24,7 +28,8 @@ export function insert(root: TrieNode, words: readonly string[], meaning: Sense)
     }
     node = next;
   }
-  if (node !== root && !node.senses.some((known) => alike(known, meaning))) node.senses.push(meaning);
+  const own = asSense(meaning);
+  if (node !== root && !node.senses.some((known) => alike(known, own))) node.senses.push(own);
 }
 
 export interface Match {

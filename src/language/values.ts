@@ -2,7 +2,18 @@
  * Stage 4. Numbers with their units become single items. Figures that are not running time (bore, speed,
  * temperature, layers, screw sizes) are read first as `other`, so that they can never become hours.
  */
-import { hasTag, isFn, isThing, type Item, sense, type Sense } from './item.ts';
+import {
+  asSense,
+  hasTag,
+  isFn,
+  isThing,
+  type Item,
+  joinedItem,
+  makeItem,
+  sense,
+  type Sense,
+  withSenses,
+} from './item.ts';
 import type { Unit } from './senses.ts';
 
 /** As short words these are also something else ("in", "a", "x"): a unit only right behind the figure. */
@@ -45,13 +56,7 @@ export function figure(item: Item | undefined): number | undefined {
   return /^x?[\d.]/u.test(item.text) ? parseNumber(item.text.replace(/^x(?=\d{1,3}$)/u, '')) : undefined;
 }
 
-const merged = (items: readonly Item[], from: number, to: number, senses: readonly Sense[]): Item => ({
-  text: items.slice(from, to).map((item) => item.text).join(' '),
-  from: items[from]?.from ?? 0,
-  to: items[to - 1]?.to ?? 0,
-  senses,
-  gap: items[from]?.gap ?? true,
-}); // prettier-ignore
+const figureOf = (code: Unit | 'bare', value: number): Sense => asSense({ tag: 'value', code, value });
 
 interface Read {
   end: number;
@@ -381,7 +386,9 @@ function boresAt(items: readonly Item[], at: number): Item | undefined {
   const value = /^[01][.,]\d{1,2}$/u.test(item?.text ?? '') ? figure(item) : undefined;
   if (!item || !next || value === undefined || value >= 2) return undefined;
   const bores = (next.text === 's' && !next.gap) || next.text === "'s";
-  return bores ? { ...item, to: next.to, senses: [{ tag: 'value', code: 'bare', value }] } : undefined;
+  return bores
+    ? makeItem(item.text, item.from, next.to, [figureOf('bare', value)], item.gap, item.said)
+    : undefined;
 }
 
 export function readValues(items: readonly Item[]): Item[] {
@@ -391,7 +398,7 @@ export function readValues(items: readonly Item[]): Item[] {
     if (!item) break;
     const change = signed(items, at);
     if (change !== undefined) {
-      out.push(merged(items, at, at + 2, [{ tag: 'value', code: 'bare', value: change }]));
+      out.push(joinedItem(items, at, at + 2, [figureOf('bare', change)]));
       at += 2;
       continue;
     }
@@ -403,16 +410,12 @@ export function readValues(items: readonly Item[]): Item[] {
     }
     const read = hasTag(item, 'machine') ? undefined : firstRead(items, at);
     if (read) {
-      out.push(merged(items, at, read.end, [{ tag: 'value', code: read.unit, value: read.value }]));
+      out.push(joinedItem(items, at, read.end, [figureOf(read.unit, read.value)]));
       at = read.end;
       continue;
     }
     const value = hasTag(item, 'machine') ? undefined : figure(item);
-    out.push(
-      value === undefined
-        ? item
-        : { ...item, senses: [...item.senses, { tag: 'value', code: 'bare', value }] },
-    );
+    out.push(value === undefined ? item : withSenses(item, ...item.senses, figureOf('bare', value)));
     at += 1;
   }
   return out;

@@ -3,7 +3,7 @@ import type { LocalDate } from '../../act.ts';
 import { hasTag, isFn, isThing, isVerb, type Item, sense, type SenseOf } from '../../item.ts';
 import { verbForms } from '../../inflect.ts';
 import { phraseReader } from '../../phrases.ts';
-import { type Draft, draft, hasMachine, type Scene, someFn } from '../../scene.ts';
+import { type Draft, draft, hasMachine, type Scene, sceneWith, someFn } from '../../scene.ts';
 import {
   APART,
   ENOUGH,
@@ -297,21 +297,21 @@ const isDue = (scene: Scene): boolean =>
     item.senses.some((s) => s.tag === 'cue' && (s.code === 'due' || s.code === 'overdue')),
   );
 /** The verb of putting off is no deed of care: "skip", "leave", "move". */
-const withoutPutOff = (scene: Scene): Scene => ({
-  ...scene,
-  // "let the rods slide": no rail
-  nouns: scene.nouns.filter(
-    (noun) =>
-      !(
-        scene.items[noun.at]?.text === 'slide' &&
-        scene.items.slice(0, noun.at).some((item) => /^(?:let|lets|letting)$/u.test(item.text))
-      ),
-  ),
-  verbs: scene.verbs.filter(
-    (verb) =>
-      !isVerb(scene.items[verb.at], 'put-off') || isVerb(scene.items[verb.at], 'look', 'clean', 'tighten'),
-  ),
-});
+const withoutPutOff = (scene: Scene): Scene =>
+  sceneWith(scene, {
+    // "let the rods slide": no rail
+    nouns: scene.nouns.filter(
+      (noun) =>
+        !(
+          scene.items[noun.at]?.text === 'slide' &&
+          scene.items.slice(0, noun.at).some((item) => /^(?:let|lets|letting)$/u.test(item.text))
+        ),
+    ),
+    verbs: scene.verbs.filter(
+      (verb) =>
+        !isVerb(scene.items[verb.at], 'put-off') || isVerb(scene.items[verb.at], 'look', 'clean', 'tighten'),
+    ),
+  });
 
 const gladly = (scene: Scene): boolean => scene.items.some((item) => /\b(?:happy|want) to$/u.test(item.text));
 
@@ -357,7 +357,7 @@ export function readClaim(scene: Scene): Draft[] {
       !told.some((one) => one.at === verb.at),
   );
   if (barred || (told.length === 0 && scene.nouns.length === 0 && !hasMachine(scene))) return [];
-  const named = taskPlanned({ ...scene, verbs: told });
+  const named = taskPlanned(sceneWith(scene, { verbs: told }));
   if (named.length === 0)
     return hasMachine(scene) &&
       told.some((verb) => ['look', 'did', 'take', 'fix', 'clean', 'give'].includes(verb.code))

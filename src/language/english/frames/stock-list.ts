@@ -1,6 +1,6 @@
 /** Lists of the shelf: a head ("Stocktake", "parcel today:") or a first line says for all what each line means. */
 import { hasTag, isFn, type Item, sense } from '../../item.ts';
-import type { Scene } from '../../scene.ts';
+import { type Scene, sceneWith } from '../../scene.ts';
 import { type Change, direction, signOf, spares } from './stock.ts';
 
 const HEADS: readonly (readonly [RegExp, Change])[] = [
@@ -71,7 +71,7 @@ export function withListings(scenes: readonly Scene[]): Scene[] {
       return { ...scene, listing: 'head' as const };
     if (head !== undefined && next && isLine(next)) {
       mode = head;
-      return { ...scene, listing: 'head' as const };
+      return sceneWith(scene, { listing: 'head' });
     }
     if (!isLine(scene)) {
       mode = undefined;
@@ -80,10 +80,10 @@ export function withListings(scenes: readonly Scene[]): Scene[] {
     const opens = HEADS.find(([pattern]) => pattern.test(scene.items[0]?.text ?? ''))?.[1];
     const own = direction(scene) ?? opens;
     const sign = signOf(scene);
-    if (sign !== undefined) return { ...scene, listing: sign };
+    if (sign !== undefined) return sceneWith(scene, { listing: sign });
     if (mode !== undefined && (own === undefined || own === mode || scene.verbs.every((verb) => !verb.deed)))
-      return { ...scene, listing: mode };
+      return sceneWith(scene, { listing: mode });
     mode = own;
-    return own === undefined ? scene : { ...scene, listing: own };
+    return own === undefined ? scene : sceneWith(scene, { listing: own });
   });
 }
