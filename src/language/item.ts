@@ -87,14 +87,15 @@ export interface Item {
  * same fields in the same order is read many times faster than one of a dozen shapes, so both are made here alone:
  * a spread would give them a shape of its own at each place where it stands.
  */
-type Fields = { readonly [K in AllKeys<Sense>]?: unknown };
-type AllKeys<T> = T extends unknown ? keyof T : never;
+type FieldOf<T> = T extends unknown ? keyof T : never;
+/** The sense in the one shape; a field that is missing here does not compile. */
 export function asSense<S extends Sense>(meaning: S): S {
-  const s: Fields = meaning;
-  return {
+  const s: { readonly [F in FieldOf<Sense>]?: unknown } = meaning;
+  const made: { readonly [F in FieldOf<Sense>]: unknown } = {
     tag: s.tag, code: s.code, form: s.form, value: s.value, n: s.n, weak: s.weak, until: s.until, options: s.options,
-    past: s.past, future: s.future, to: s.to, vague: s.vague, stretch: s.stretch, each: s.each,
-  } as unknown as S; // prettier-ignore
+    past: s.past, future: s.future, to: s.to, vague: s.vague, stretch: s.stretch, each: s.each, counted: s.counted,
+  }; // prettier-ignore
+  return made as S;
 }
 export const makeItem = (
   text: string,

@@ -6,6 +6,7 @@ import { foldName } from '../maintenance/machine.ts';
 import type { KnownNames } from './act.ts';
 import { asSense, hasTag, isFn, type Item, joinedItem, sense, type Sense, withSenses } from './item.ts';
 import { lexicon, tokensOf } from './lexicon.ts';
+import { opensWithDigit } from './tokens.ts';
 import { emptyNode, insert, longest, type TrieNode } from './trie.ts';
 
 export interface NameBook {
@@ -49,21 +50,25 @@ const ARTICLE = asSense({ tag: 'fn', code: 'article' });
 const machineSense = (code: string): Sense => asSense({ tag: 'machine', code });
 
 const digits = (item: Item | undefined): string | undefined =>
-  item && /^\d{1,3}$/u.test(item.text) ? item.text : NUMERALS[item?.text ?? ''];
-const NUMERALS: Readonly<Record<string, string>> = {
-  one: '1',
-  two: '2',
-  three: '3',
-  four: '4',
-  five: '5',
-  six: '6',
-  seven: '7',
-  eight: '8',
-  nine: '9',
-  ten: '10',
-  eleven: '11',
-  twelve: '12',
-};
+  item && opensWithDigit(item.text) && /^\d{1,3}$/u.test(item.text)
+    ? item.text
+    : NUMERALS.get(item?.text ?? '');
+const NUMERALS: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    one: '1',
+    two: '2',
+    three: '3',
+    four: '4',
+    five: '5',
+    six: '6',
+    seven: '7',
+    eight: '8',
+    nine: '9',
+    ten: '10',
+    eleven: '11',
+    twelve: '12',
+  }),
+);
 
 /** "#2", "no 2", "printer two", "number 2", "on 2", and lists "3 and 4", "#1 to #4". */
 export function readNumbers(items: readonly Item[], book: NameBook): Item[] {
@@ -141,7 +146,7 @@ function leadOf(items: readonly Item[], at: number, book: NameBook): number | un
   )
     return 2;
   const number = digits(item);
-  if (number === undefined || !/^\d/u.test(item?.text ?? '') || !book.numbers.has(String(Number(number))))
+  if (number === undefined || !opensWithDigit(item?.text ?? '') || !book.numbers.has(String(Number(number))))
     return undefined;
   // "greased the screw on 3, same on 8", "…, ditto 8"
   if (isFn(items[at - 1], 'too') && /(?:^ditto|^likewise| on| for| to| with)$/u.test(items[at - 1]?.text ?? '') && endsThere(items[at + 1])) return 0; // prettier-ignore
@@ -204,6 +209,7 @@ function unitFollows(items: readonly Item[], at: number): boolean {
 export function settleNames(items: readonly Item[], book: NameBook): Item[] {
   const wood = woodSentences(items);
   return items.map((item, at) => {
+    if (!hasTag(item, 'machine', 'person')) return item;
     const machine = sense(item, 'machine');
     const person = sense(item, 'person');
     const others = item.senses.filter((s) => s.tag !== 'machine' && s.tag !== 'person');
@@ -228,10 +234,11 @@ const isPrinting = (item: Item): boolean =>
         ['hot-end', 'first-layer', 'feeder', 'print', 'machine', 'firmware', 'mesh'].includes(s.code)),
   ) || hasTag(item, 'value');
 
+const NO_WOOD: readonly boolean[] = [];
 /** For each item: does its sentence speak of work with wood, and not of printing? */
-function woodSentences(items: readonly Item[]): boolean[] {
+function woodSentences(items: readonly Item[]): readonly boolean[] {
+  if (!items.some((item) => hasTag(item, 'woodwork'))) return NO_WOOD;
   const out = items.map(() => false);
-  if (!items.some((item) => hasTag(item, 'woodwork'))) return out;
   let from = 0;
   for (let at = 0; at <= items.length; at += 1) {
     if (at < items.length && !/^(?:[.!?;\n]|\.\.\.)$/u.test(items[at]?.text ?? '')) continue;

@@ -7,11 +7,13 @@ import type { NameBook } from './names.ts';
 import type { Corrected } from './spelling.ts';
 import { longest } from './trie.ts';
 
+const S = 's'.charCodeAt(0);
 /** The name within the word as it was typed, put right by the speller or not. */
 function ownerIn(token: Corrected, book: NameBook): string | undefined {
   const typed = token.said ?? token.text;
+  if (typed.charCodeAt(typed.length - 1) !== S) return undefined;
   const stem = typed.slice(0, -1);
-  if (token.kind !== 'word' || stem.length < 3 || !typed.endsWith('s')) return undefined;
+  if (token.kind !== 'word' || stem.length < 3) return undefined;
   if (token.said !== undefined && token.text !== stem) return undefined;
   return book.trie.next.get(stem)?.senses.some((s) => s.tag === 'machine') === true ? stem : undefined;
 }
@@ -31,7 +33,8 @@ function owns(tokens: readonly Corrected[], at: number): boolean {
   return !led && (next?.senses.some((s) => s.tag === 'complaint' || s.tag === 'symptom') ?? false);
 }
 
-export function withPossessives(tokens: readonly Corrected[], book: NameBook): Corrected[] {
+export function withPossessives(tokens: readonly Corrected[], book: NameBook): readonly Corrected[] {
+  if (!tokens.some((token) => ownerIn(token, book) !== undefined)) return tokens;
   return tokens.flatMap((token, at): Corrected[] => {
     const name = ownerIn(token, book);
     if (name === undefined || !owns(tokens, at)) return [token];

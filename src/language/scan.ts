@@ -73,8 +73,10 @@ export function createScanner(names: KnownNames): Scanner {
   return { book, scan: (text, today) => scan(text, today, book, speller) };
 }
 
+const isKnown = (word: string): boolean => lexicon().known.has(word);
+
 function scan(text: string, today: LocalDate, book: NameBook, speller: Speller): Scan {
-  const tokens = withPossessives(correct(tokenise(normalise(text)), speller), book);
+  const tokens = withPossessives(correct(tokenise(normalise(text)), speller, isKnown), book);
   const heads = headsOf(tokens);
   const items = settleAttributes(
     readDates(
@@ -131,6 +133,7 @@ function withOrders(
 }
 
 const NOT = asSense({ tag: 'fn', code: 'not' });
+const NONE: readonly Sense[] = [];
 function lookUp(tokens: readonly Corrected[], heads: readonly (Heads | undefined)[], book: NameBook): Item[] {
   const items: Item[] = [];
   const starts: number[] = [];
@@ -138,11 +141,10 @@ function lookUp(tokens: readonly Corrected[], heads: readonly (Heads | undefined
     const name = longest(book.trie, tokens, at);
     const word = unlessLonger(tokens, at, longestFrom(heads[at]?.words, tokens, at));
     const length = Math.max(1, name?.length ?? 0, word?.length ?? 0);
-    const senses: Sense[] = [
-      ...(name?.length === length ? name.senses : []),
-      ...(word?.length === length ? word.senses : []),
-    ];
-    if (senses.length === 0 && isUndone(tokens[at]?.text ?? '')) senses.push(NOT);
+    const named = name?.length === length ? name.senses : NONE;
+    const worded = word?.length === length ? word.senses : NONE;
+    const both = named.length === 0 ? worded : worded.length === 0 ? named : [...named, ...worded];
+    const senses = both.length === 0 && isUndone(tokens[at]?.text ?? '') ? [NOT] : both;
     starts.push(at);
     items.push(itemOf(tokens, at, length, senses));
     at += length;
@@ -187,17 +189,18 @@ function endsInCount(tokens: readonly Corrected[], end: number): boolean {
 
 /** "ungreased", "unoiled": a deed that was not done. */
 function isUndone(word: string): boolean {
-  if (!/^un[a-z]+ed$/u.test(word)) return false;
+  if (!word.startsWith('un') || !/^un[a-z]+ed$/u.test(word)) return false;
   const senses = lexicon().words.next.get(word.slice(2))?.senses ?? [];
   return senses.some((s) => s.tag === 'verb' && s.form === 'past');
 }
 
-function itemOf(tokens: readonly Corrected[], at: number, length: number, senses: Sense[]): Item {
+function itemOf(tokens: readonly Corrected[], at: number, length: number, senses: readonly Sense[]): Item {
   const first = tokens[at];
+  if (first && length === 1) return makeItem(first.text, first.from, first.to, senses, first.gap, first.said);
   const span = tokens.slice(at, at + length);
   const said = span.find((token) => token.said !== undefined)?.said;
   return makeItem(
-    length === 1 ? (first?.text ?? '') : span.map((token) => token.text).join(' '),
+    span.map((token) => token.text).join(' '),
     first?.from ?? 0,
     span.at(-1)?.to ?? 0,
     senses,

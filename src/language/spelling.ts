@@ -128,10 +128,15 @@ export interface Corrected extends Token {
   readonly said?: string;
 }
 
-export function correct(tokens: readonly Token[], speller: Speller): Corrected[] {
+/** `isKnown`: stands in a table; nearly every word does, and none of these is looked at further. */
+export function correct(
+  tokens: readonly Token[],
+  speller: Speller,
+  isKnown: (word: string) => boolean,
+): Corrected[] {
   const memo = new Map<string, string | undefined>();
   return tokens.map((token) => {
-    if (token.kind !== 'word') return token;
+    if (token.kind !== 'word' || (isKnown(token.text) && !mayStretch(token.text))) return token;
     if (!memo.has(token.text)) memo.set(token.text, speller(token.text)?.meant);
     const meant = memo.get(token.text);
     return meant === undefined ? token : { ...token, text: meant, said: token.text };

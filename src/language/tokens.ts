@@ -22,7 +22,38 @@ const GLUE = new Set(['-', '/', "'"]);
 
 function match(pattern: RegExp, text: string, at: number): string | undefined {
   pattern.lastIndex = at;
-  return pattern.exec(text)?.[0];
+  return pattern.test(text) ? text.slice(at, pattern.lastIndex) : undefined;
+}
+
+/* Nearly every message is plain ASCII, which needs no pattern; what is not falls back to one. */
+const PLAIN = 0x80;
+const isDigit = (code: number): boolean => code >= 0x30 && code <= 0x39;
+const isLetter = (code: number): boolean => (code >= 0x61 && code <= 0x7a) || (code >= 0x41 && code <= 0x5a);
+const isBlank = (code: number): boolean => code === 0x20 || code === 0x09 || (code >= 0x0b && code <= 0x0d);
+export const opensWithDigit = (text: string): boolean => isDigit(text.charCodeAt(0));
+
+function spaceAt(text: string, at: number): number {
+  let end = at;
+  while (isBlank(text.charCodeAt(end))) end += 1;
+  if (text.charCodeAt(end) >= PLAIN) return match(SPACE, text, at)?.length ?? 0;
+  return end - at;
+}
+function wordAt(text: string, at: number): string | undefined {
+  const first = text.charCodeAt(at);
+  if (first < PLAIN && !isLetter(first)) return undefined;
+  let end = at;
+  while (isLetter(text.charCodeAt(end)) || (end > at && isDigit(text.charCodeAt(end)))) end += 1;
+  const next = text.charCodeAt(end);
+  return next >= PLAIN || next === APOSTROPHE ? match(WORD, text, at) : text.slice(at, end);
+}
+const APOSTROPHE = 0x27;
+function numberAt(text: string, at: number): string | undefined {
+  const code = text.charCodeAt(at);
+  return isDigit(code) || code === 0x2e ? match(NUMBER, text, at) : undefined;
+}
+function dotsAt(text: string, at: number): string | undefined {
+  const mark = text.charAt(at);
+  return mark === '.' || mark === '…' ? match(DOTS, text, at) : undefined;
 }
 
 /** Typed without the apostrophe. */
@@ -37,12 +68,15 @@ const BARE_FORMS: Readonly<Record<string, string>> = {
 export const isPlainWord = (word: string): boolean =>
   /^[a-z]+$/u.test(word) && !Object.hasOwn(BARE_FORMS, word);
 
-const respelled = (table: Readonly<Record<string, string>>, word: string): string | undefined =>
-  Object.hasOwn(table, word) ? table[word] : undefined;
+const RESPELLED: ReadonlyMap<string, string> = new Map([
+  ...Object.entries(SCOTS),
+  ...Object.entries(HEARD),
+  ...Object.entries(BARE_FORMS),
+]);
 
 function words(raw: string, at: number, gap: boolean, plain: PlainText): Token[] {
   const lower = raw.toLowerCase();
-  const folded = respelled(BARE_FORMS, lower) ?? respelled(HEARD, lower) ?? respelled(SCOTS, lower) ?? lower;
+  const folded = RESPELLED.get(lower) ?? lower;
   const place = (text: string, start: number, end: number, space: boolean): Token => ({
     kind: 'word',
     text,
@@ -50,7 +84,7 @@ function words(raw: string, at: number, gap: boolean, plain: PlainText): Token[]
     to: plain.origin[end] ?? 0,
     gap: space,
   });
-  const clitic = CLITIC.exec(folded);
+  const clitic = folded.includes("'") ? CLITIC.exec(folded) : null;
   if (!clitic) return [place(folded, at, at + raw.length, gap)];
   const cut = at + Math.min((clitic[1] ?? '').length, raw.length);
   return [place(clitic[1] ?? '', at, cut, gap), place(`'${clitic[2] ?? ''}`, cut, at + raw.length, false)];
@@ -61,14 +95,14 @@ export function tokenise(plain: PlainText): Token[] {
   const tokens: Token[] = [];
   let gap = true;
   for (let at = 0; at < text.length;) {
-    const space = match(SPACE, text, at);
-    if (space !== undefined) {
+    const space = spaceAt(text, at);
+    if (space > 0) {
       gap = true;
-      at += space.length;
+      at += space;
       continue;
     }
-    const word = match(WORD, text, at);
-    const number = word === undefined ? match(NUMBER, text, at) : undefined;
+    const word = wordAt(text, at);
+    const number = word === undefined ? numberAt(text, at) : undefined;
     const packed =
       word !== undefined && !gap && tokens.at(-1)?.kind === 'number'
         ? /^(?:h|hr|hrs|m|min)(?=\d)/iu.exec(word)?.[0]
@@ -80,7 +114,7 @@ export function tokenise(plain: PlainText): Token[] {
     }
     if (word !== undefined) tokens.push(...words(word, at, gap, plain));
     else {
-      const mark = number ?? match(DOTS, text, at) ?? String.fromCodePoint(text.codePointAt(at) ?? 0xfffd);
+      const mark = number ?? dotsAt(text, at) ?? String.fromCodePoint(text.codePointAt(at) ?? 0xfffd);
       const next = text.charAt(at + mark.length);
       const joins = GLUE.has(mark) && !gap && /[\p{L}\d]/u.test(next) && !betweenDigits(text, at);
       if (!joins && mark !== "'") {

@@ -15,6 +15,7 @@ import {
   withSenses,
 } from './item.ts';
 import type { Unit } from './senses.ts';
+import { opensWithDigit } from './tokens.ts';
 
 /** As short words these are also something else ("in", "a", "x"): a unit only right behind the figure. */
 const GLUED = new Set([
@@ -48,12 +49,18 @@ function parseNumber(text: string): number | undefined {
   return undefined;
 }
 
+/** A digit, a point or an x: what a figure opens with. */
+const mayBeFigure = (text: string): boolean =>
+  opensWithDigit(text) || text.startsWith('.') || text.startsWith('x');
+
 /** The figure that an item is by itself. */
 export function figure(item: Item | undefined): number | undefined {
   if (!item) return undefined;
   const word = sense(item, 'number');
   if (word) return word.value;
-  return /^x?[\d.]/u.test(item.text) ? parseNumber(item.text.replace(/^x(?=\d{1,3}$)/u, '')) : undefined;
+  return mayBeFigure(item.text) && /^x?[\d.]/u.test(item.text)
+    ? parseNumber(item.text.replace(/^x(?=\d{1,3}$)/u, ''))
+    : undefined;
 }
 
 const figureOf = (code: Unit | 'bare', value: number): Sense => asSense({ tag: 'value', code, value });
@@ -255,6 +262,7 @@ function spaced(items: readonly Item[], at: number): Read | undefined {
 /** "half an hour", "an hour and a half", "quarter of an hour", "2 and a half hours", "1 1/2 h". */
 function halves(items: readonly Item[], at: number): Read | undefined {
   const text = items.slice(at, at + 6).map((item) => item.text).join(' '); // prettier-ignore
+  if (!OPENS_FRACTION.test(text)) return wholeAndHalf(items, at);
   for (const [pattern, words, value] of FRACTIONS)
     if (pattern.test(text)) return { end: at + wordsIn(items, at, words), unit: 'hours', value };
   for (const [pattern, part] of PARTS_OF_MASS) {
@@ -264,8 +272,12 @@ function halves(items: readonly Item[], at: number): Read | undefined {
     if (hit && scale !== undefined && (!hit[1]?.startsWith('pound') || weighs(items, end - 1)))
       return { end, unit: 'grams', value: part * scale };
   }
+  return wholeAndHalf(items, at);
+}
+/** "2 and a half hours", "1 1/2 h", "3 hours and a quarter". */
+function wholeAndHalf(items: readonly Item[], at: number): Read | undefined {
   const whole = figure(items[at]);
-  if (whole === undefined) return undefined;
+  if (whole === undefined || !/^(?:h|and|1|\.5)/u.test(items[at + 1]?.text ?? '')) return undefined;
   const rest = items.slice(at + 1, at + 7).map((item) => item.text).join(' '); // prettier-ignore
   const quarters = /^(?:hours?|hrs?|h) and (a quarter|three quarters)/u.exec(rest);
   if (quarters)
@@ -310,6 +322,12 @@ const FRACTIONS: readonly (readonly [RegExp, string, number])[] = [
   [/^a? ?full hour\b/u, 'full hour', 1],
   [/^an hour\b/u, 'an hour', 1],
 ];
+
+/** One look settles it for nearly every figure. */
+const OPENS_FRACTION = new RegExp(
+  [...FRACTIONS, ...PARTS_OF_MASS].map(([{ source }]) => source).join('|'),
+  'u',
+);
 
 /** How many items hold the words of `phrase`, from `at`. */
 function wordsIn(items: readonly Item[], at: number, phrase: string): number {
@@ -374,7 +392,12 @@ const READERS: readonly ((items: readonly Item[], at: number) => Read | undefine
 function signed(items: readonly Item[], at: number): number | undefined {
   const [item, next] = [items[at], items[at + 1]];
   const behind = items[at - 1]?.text === ':' ? items[at - 2] : items[at - 1];
-  if (!item?.gap || !/^[+-]$/u.test(item.text) || next?.gap !== false || !hasTag(behind, 'part'))
+  if (
+    !item?.gap ||
+    (item.text !== '+' && item.text !== '-') ||
+    next?.gap !== false ||
+    !hasTag(behind, 'part')
+  )
     return undefined;
   const value = /^\d{1,3}$/u.test(next.text) ? Number(next.text) : undefined;
   return unitAt(items, at + 2) === undefined ? value : undefined;
@@ -383,7 +406,8 @@ function signed(items: readonly Item[], at: number): number | undefined {
 /** "ten hardened 0.4s": nozzles of that size, and no seconds. */
 function boresAt(items: readonly Item[], at: number): Item | undefined {
   const [item, next] = [items[at], items[at + 1]];
-  const value = /^[01][.,]\d{1,2}$/u.test(item?.text ?? '') ? figure(item) : undefined;
+  const text = item?.text ?? '';
+  const value = opensWithDigit(text) && /^[01][.,]\d{1,2}$/u.test(text) ? figure(item) : undefined;
   if (!item || !next || value === undefined || value >= 2) return undefined;
   const bores = (next.text === 's' && !next.gap) || next.text === "'s";
   return bores
@@ -424,7 +448,8 @@ export function readValues(items: readonly Item[]): Item[] {
 function firstRead(items: readonly Item[], at: number): Read | undefined {
   const text = items[at]?.text ?? '';
   if (
-    !/^[\d.]/u.test(text) &&
+    !opensWithDigit(text) &&
+    !text.startsWith('.') &&
     !hasTag(items[at], 'number') &&
     !/^(?:a|an|half|three|another|one more|full|entire|complete|quarter|fortnight|kilo|kg|pound|whole)\b/u.test(
       text,
