@@ -4,7 +4,17 @@
  */
 import { foldName } from '../maintenance/machine.ts';
 import type { KnownNames } from './act.ts';
-import { asSense, hasTag, isFn, type Item, joinedItem, sense, type Sense, withSenses } from './item.ts';
+import {
+  asSense,
+  hasTag,
+  isFn,
+  type Item,
+  joinedItem,
+  reworded,
+  sense,
+  type Sense,
+  withSenses,
+} from './item.ts';
 import { lexicon, tokensOf } from './lexicon.ts';
 import { opensWithDigit } from './tokens.ts';
 import { emptyNode, insert, longest, type TrieNode } from './trie.ts';
@@ -46,6 +56,7 @@ export function nameBook(names: KnownNames, common: (word: string) => boolean): 
 }
 
 const STRANGER = asSense({ tag: 'stranger' });
+const OWNS = [asSense({ tag: 'fn', code: 'possessive' }), asSense({ tag: 'fn', code: 'be' })];
 const ARTICLE = asSense({ tag: 'fn', code: 'article' });
 const machineSense = (code: string): Sense => asSense({ tag: 'machine', code });
 
@@ -103,17 +114,7 @@ function ownerAt(items: readonly Item[], at: number, book: NameBook): Item[] | u
   const code = book.numbers.get(String(Number(item.text)));
   const owns = hasTag(next, 'part', 'thing') || (at === 0 && hasTag(next, 'state', 'complaint', 'symptom'));
   return code !== undefined && owns
-    ? [
-        asMachine(item, code),
-        {
-          ...s,
-          text: "'s",
-          senses: [
-            { tag: 'fn', code: 'possessive' },
-            { tag: 'fn', code: 'be' },
-          ],
-        },
-      ]
+    ? [withSenses(item, machineSense(code)), reworded(s, "'s", OWNS)]
     : undefined;
 }
 

@@ -65,10 +65,10 @@ export function withListings(scenes: readonly Scene[]): Scene[] {
     // "Stocktake, drawer B: 3 thermistors": where it was counted stands between.
     if (head !== undefined && next && beyond && isWhere(next) && isLine(beyond)) {
       mode = head;
-      return { ...scene, listing: 'head' as const };
+      return sceneWith(scene, { listing: 'head' });
     }
     if (mode !== undefined && isWhere(scene) && next && isLine(next))
-      return { ...scene, listing: 'head' as const };
+      return sceneWith(scene, { listing: 'head' });
     if (head !== undefined && next && isLine(next)) {
       mode = head;
       return sceneWith(scene, { listing: 'head' });
