@@ -9,6 +9,13 @@ export function settleAttributes(items: readonly Item[]): Item[] {
     const next = items[at + 1];
     const old = isFn(items[at - 1], 'old') || (isFn(items[at - 1], 'be') && isFn(items[at - 2], 'old'));
     if (old && item.text.endsWith('broken')) return withSenses(item, BROKEN);
+    // "a 7-hour bust in marble": a head and shoulders
+    if (
+      /^busts?$/u.test(item.text) &&
+      (isFn(items[at - 1], 'article', 'another') || sense(items[at - 1], 'value')?.code === 'hours') &&
+      !isFn(items[at - 2], 'be')
+    )
+      return withSenses(item, ...item.senses.filter((s) => s.tag !== 'state' && s.tag !== 'complaint'));
     if (!hasTag(item, 'complaint') || !(hasTag(next, 'part') || sense(next, 'thing')?.code === 'fan'))
       return item;
     return withSenses(item, ...item.senses.filter((s) => s.tag !== 'state' && s.tag !== 'thing'));

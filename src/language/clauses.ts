@@ -397,7 +397,15 @@ function join(pieces: readonly Piece[]): Piece[] {
       last.items.push(...piece.items);
       return;
     }
-    if (joinsBracket(piece, own, near, last?.items.every((item) => isFn(item, 'no', 'sorry')) ?? false)) {
+    // "mon: elm 4h, tue: elm 6h": a day before a colon heads what follows
+    const heading =
+      next?.joint === 'colon' &&
+      next.sentence === piece.sentence &&
+      piece.items.every((item) => hasTag(item, 'date') || isFn(item, 'on'));
+    if (
+      !heading &&
+      joinsBracket(piece, own, near, last?.items.every((item) => isFn(item, 'no', 'sorry')) ?? false)
+    ) {
       last?.items.push(...piece.items);
       return;
     }

@@ -60,6 +60,7 @@ function named(
       )
         machines.push(...rangeOf(before, code, book));
     }
+    if (isMeasuredBy(scene.items, at)) return;
     if (excepting) excluded.push(code);
     else if (denied(scene, at)) not.push(code);
     else machines.push(code);
@@ -73,6 +74,11 @@ function named(
     ...(said === undefined ? {} : { said }),
   };
 }
+/** "ran twice as long as birch", "longer than elm": only what is compared with. */
+const isMeasuredBy = (items: readonly Item[], at: number): boolean =>
+  isFn(items[at - 1], 'than') ||
+  (items[at - 1]?.text === 'as long as' && items[at - 2] !== undefined && !hasTag(items[at - 2], 'joint')) ||
+  (isFn(items[at - 1], 'as') && items.slice(Math.max(0, at - 4), at - 1).some((item) => isFn(item, 'as')));
 /** Two names side by side in one breath: "#3 alder". Lists lose their commas to the splitter, so the gap tells. */
 const adjacent = (a: Item | undefined, b: Item): boolean =>
   a !== undefined && b.from - a.to <= 1 && !(isNumber(a) && isNumber(b));

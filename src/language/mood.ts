@@ -404,6 +404,8 @@ export function readMood(clause: Clause): Mood {
     wished:
       !carriedOut &&
       (some('would') ||
+        // "it'd be a 12 h job"
+        items.some((item, i) => item.text === "'d" && items[i + 1]?.text === 'be') ||
         (some('should') && items.some((item, i) => isFn(item, 'should') && !isSeeming(items, i))) ||
         (items.some(
           (item, i) =>

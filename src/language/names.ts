@@ -164,6 +164,8 @@ const endsThere = (item: Item | undefined): boolean => item === undefined || has
 function nearMachine(items: readonly Item[], at: number, book: NameBook): boolean {
   const before = items[at - 1]?.text ?? '';
   const follows = items[at + 1];
+  // "5 h on alder, 2 of which were wasted"
+  if (follows?.text === 'of') return false;
   const noun = follows !== undefined && ((hasTag(follows, 'unit', 'part', 'thing', 'value', 'spec') || follows.senses.some((s) => s.tag === 'calendar' && s.code === 'month')) || /^[a-z]/u.test(follows.text) && !hasTag(follows, 'fn', 'joint', 'verb', 'state', 'complaint', 'symptom', 'finding')); // prettier-ignore
   if (noun || /^[.,:/]$/u.test(follows?.text ?? '') && /^\d/u.test(items[at + 2]?.text ?? '') && !(items[at + 2]?.gap ?? true))
     return false; // prettier-ignore

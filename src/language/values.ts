@@ -7,6 +7,7 @@ import {
   hasTag,
   isFn,
   isThing,
+  isVerb,
   type Item,
   joinedItem,
   makeItem,
@@ -167,6 +168,9 @@ function clock(items: readonly Item[], at: number): Read | undefined {
     return undefined;
   if (minutes >= 60) return undefined;
   const hourWord = unitAt(items, at + 3) === 'hours';
+  // "11:30 of printing": how long, and no time of day
+  if (items[at + 3]?.text === 'of' && isVerb(items[at + 4], 'print', 'run'))
+    return { end: at + 3, unit: 'hours', value: hours + minutes / 60 };
   return { end: at + (hourWord ? 4 : 3), unit: hourWord ? 'hours' : 'clock', value: hours + minutes / 60 };
 }
 
@@ -196,6 +200,23 @@ function range(items: readonly Item[], at: number): Read | undefined {
   return unit === undefined ? undefined : { end: at + 4, unit: 'range', value: figure(items[at]) ?? 0 };
 }
 
+/** "printed 10:00-13:30": hours between two times; where nothing ran, only times. */
+function betweenTimes(items: readonly Item[], at: number): Read | undefined {
+  const start = clock(items, at);
+  if (start?.unit !== 'clock' || items[start.end]?.text !== '-') return undefined;
+  const stop = clock(items, start.end + 1);
+  if (stop?.unit !== 'clock') return undefined;
+  const ran = items
+    .slice(Math.max(0, at - 2), at)
+    .some((item) =>
+      item.senses.some(
+        (s) => s.tag === 'verb' && (s.code === 'run' || s.code === 'print') && s.form !== 'base',
+      ),
+    );
+  const gap = stop.value - start.value;
+  return { end: stop.end, unit: ran ? 'hours' : 'other', value: gap > 0 ? gap : gap + 24 };
+}
+
 /** "from 8 to 2:30", "from 9 till 5": hours between two times of day. */
 function fromTo(items: readonly Item[], at: number): Read | undefined {
   if (!/(?:^| )from$/u.test(items[at - 1]?.text ?? '')) return undefined;
@@ -215,6 +236,8 @@ function timeOfDay(items: readonly Item[], at: number): Read | undefined {
   const part = PARTS_OF_HOUR.find(([words]) => items[at]?.text === words);
   const named = part === undefined ? undefined : figure(items[at + 1]);
   if (part && named !== undefined) return { end: at + 2, unit: 'clock', value: named + part[1] };
+  const noon = NAMED_HOURS[items[at]?.text ?? ''];
+  if (noon !== undefined) return { end: at + 1, unit: 'clock', value: noon };
   const value = figure(items[at]);
   if (value === undefined || !Number.isInteger(value) || value > 24) return undefined;
   const half = items[at + 1]?.text;
@@ -223,7 +246,11 @@ function timeOfDay(items: readonly Item[], at: number): Read | undefined {
   return { end: at + 2, unit: 'clock', value: half === 'pm' && value < 12 ? value + 12 : value };
 }
 
+/** Noon and midnight by their names. */
+const NAMED_HOURS: Readonly<Record<string, number>> = { noon: 12, midday: 12, midnight: 24, lunchtime: 12 };
 const PARTS_OF_HOUR: readonly (readonly [string, number])[] = [
+  ['half', 0.5],
+  ['quarter to', -0.25],
   ['half past', 0.5],
   ['quarter past', 0.25],
 ];
@@ -385,7 +412,7 @@ function ordinal(items: readonly Item[], at: number): Read | undefined {
 
 /** In order: what is more particular comes first. */
 const READERS: readonly ((items: readonly Item[], at: number) => Read | undefined)[] = [
-  ordinal, halves, fromTo, range, times, spaced, clock, duration, withUnit, article,
+  ordinal, halves, fromTo, betweenTimes, range, times, spaced, clock, duration, withUnit, article,
 ]; // prettier-ignore
 
 /** "idlers +2", "bearings -4": a change of what is on the shelf. */

@@ -10,7 +10,9 @@ export interface Amounts {
 const FIELDS = ['hours', 'grams', 'metres'] as const;
 
 export function amounts(scene: Scene, earlier: readonly Scene[] = [], later: readonly Scene[] = []): Amounts {
-  const hours = valueOf(scene, 'hours') ?? clockSpan(scene, later[0]);
+  const hours =
+    scene.values.find((v) => v.code === 'hours' && !isOfMore(scene, v.at))?.value ??
+    clockSpan(scene, later[0]);
   const grams = valueOf(scene, 'grams');
   const metres = valueOf(scene, 'metres');
   const own = {
@@ -21,6 +23,22 @@ export function amounts(scene: Scene, earlier: readonly Scene[] = [], later: rea
   return Object.keys(own).length > 0 ? own : inARow(scene, earlier, later);
 }
 
+/** "2 hours into a 9 hour print", "2 hours longer than planned", "4 h to go": a part of a run, or what is over. */
+const isOfMore = ({ items, text }: Scene, at: number): boolean => {
+  const [next, after] = [items[at + 1], items[at + 2]];
+  if (next === undefined) return false;
+  if (next.text === 'into' || PART_WAY.test(next.text) || (next.text === 'too' && after?.text === 'long'))
+    return true;
+  if (isFn(next, 'in') && (after === undefined || /^(?:already|now|so far)$/u.test(after.text))) return true;
+  // "another 5 h to run"
+  if (isFn(next, 'to') && /^(?:run|go|print|wait|finish)$/u.test(after?.text ?? '')) return true;
+  if (next.text === 'more' && isFn(after, 'than', 'to')) return true;
+  return (
+    / into an? (?:\S+ )?\S+ (?:print|job|run)\b/u.test(text) &&
+    items.slice(0, at).some((item) => item.text === 'into')
+  );
+};
+const PART_WAY = /^(?:longer|late|early|behind|ahead|over schedule|to go|remaining|left|shorter)$/u;
 /** "ran 6:30" and the bare "hazel 1:45" are spans; "at 6:30" is a time of day. */
 function clockSpan(scene: Scene, next: Scene | undefined): number | undefined {
   const value = scene.values.find((v) => v.code === 'clock');
@@ -84,7 +102,7 @@ function unitOfHead(scene: Scene): (typeof FIELDS)[number] | undefined {
 }
 const LONGEST_HEAD = 5;
 const HEAD_WORDS =
-  /^(?:shift totals?|day totals?|daily totals?|totals?|shift|run|printed|used|logged|usage|runtime|run time|running time|print time|printing time|runs|log|filament|filament used|report|so far|update)$/u;
+  /^(?:operating|time|consumption|consumed|hours run|shift totals?|day totals?|daily totals?|totals?|shift|run|printed|used|logged|usage|runtime|run time|running time|print time|printing time|runs|log|filament|filament used|report|so far|update)$/u;
 /** "that's hours", "in grams, petg", "(hours)": said last, what the figures of the row before it are in. */
 function unitOfTail(scene: Scene): (typeof FIELDS)[number] | undefined {
   const units = sensesOf(scene.items, 'unit').map((s) => s.code);

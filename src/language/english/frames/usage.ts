@@ -101,6 +101,7 @@ export function readMeter(scene: Scene, earlier: readonly Scene[] = []): Draft[]
 /** Hours that belong to something else than running: drying, waiting, a life, a time taken. */
 function elsewhere(scene: Scene, before: Scene | undefined): boolean {
   if (tookToPrint(scene) || tookSoLong(scene, before)) return false;
+  if (stoodStill(scene)) return true;
   if (hasVerb(scene, 'dry', 'put-off', 'last', 'take') && !deedOf(scene, 'run', 'print')) {
     if (
       hasVerb(scene, 'dry') ||
@@ -132,6 +133,15 @@ function elsewhere(scene: Scene, before: Scene | undefined): boolean {
   );
 }
 
+/** "sat idle 5 h", "down for 2 h": so long nothing ran. */
+const stoodStill = (scene: Scene): boolean =>
+  deedOf(scene, 'run', 'print') === undefined &&
+  scene.materials.length === 0 &&
+  scene.items.some(
+    (item) =>
+      item.senses.some((s) => s.tag === 'state' && s.code === 'down') ||
+      /^(?:idle|sat idle|stood idle|waited|waiting|parked|paused|unused|out of use)$/u.test(item.text),
+  );
 /** "made 7.5 hours from yesterday evening until this morning": when it ran. */
 const fromUntil = (scene: Scene): boolean => {
   const [value] = scene.values;
@@ -158,6 +168,7 @@ const underWay = (scene: Scene): boolean =>
     (verb) =>
       (verb.form === 'ing' &&
         !verb.deed &&
+        scene.items[verb.at - 1]?.text !== 'of' &&
         ['start', 'run', 'print', 'load', 'work', 'did'].includes(verb.code)) ||
       (verb.code === 'start' && verb.form !== 'base'),
   ) && deedOf(scene, 'run', 'print') === undefined;
@@ -244,7 +255,20 @@ const listGoesOn = (scene: Scene, before: Scene | undefined): boolean =>
     before.nouns.every((noun) => noun.part === undefined) &&
     scene.items.length <= 6) ||
   toldLater(scene, before) ||
-  toldAfterName(scene, before);
+  toldAfterName(scene, before) ||
+  toldUnderHead(scene, before) ||
+  (before !== undefined && busyBefore(scene, before));
+/** "Operating time Birch today: 7.5 h", "consumed on juniper: 1.2 kg": a heading with its machine. */
+const toldUnderHead = (scene: Scene, before: Scene | undefined): boolean =>
+  before !== undefined &&
+  scene.clause.joint === 'colon' &&
+  asserted(before) &&
+  hasMachine(before) &&
+  !hasMachine(scene) &&
+  before.items.length <= 7 &&
+  before.nouns.length === 0 &&
+  before.values.length === 0 &&
+  said(before, 'heads').length > 0;
 /** "cedar is eating well: 1.2 kg of the nylon": what follows the colon is of the name before it. */
 const toldAfterName = (scene: Scene, before: Scene | undefined): boolean =>
   before !== undefined &&
@@ -272,12 +296,14 @@ export function readUsage(
   const before = earlier.at(-1);
   if (unfinished(scene) || isGuessed(scene) || isRate(scene) || isKept(scene)) return [];
   if (underWay(scene) || neverEnded(scene) || timeTaken(scene, before)) return [];
-  if (!asserted(scene) || elsewhere(scene, before)) return [];
+  if (!(asserted(scene) || isBooked(scene)) || elsewhere(scene, before)) return [];
   const amount = amounts(scene, earlier, later);
+  const booked = isBooked(scene);
   if (Object.keys(amount).length === 0 || amount.hours === 0) return [];
   const ran =
     (tookToPrint(scene) && scene.verbs.some((verb) => verb.code === 'take')) ||
     tookSoLong(scene, before) ||
+    cameTo(scene) ||
     deedOf(scene, 'run', 'print') !== undefined ||
     worked(scene) ||
     scene.items.some(
@@ -300,7 +326,7 @@ export function readUsage(
         (noun.code === 'entry' && noun.at === 0),
     ) &&
     !hasBlocking(scene);
-  if (!ran && !putOn && !terse && !busy(scene) && !putIn(scene)) return [];
+  if (!ran && !putOn && !terse && !booked && !busy(scene) && !putIn(scene)) return [];
   if (
     scene.nouns.some(
       (noun) => noun.part !== undefined && noun.part !== 'filament' && !noun.weak && !isProduct(scene, noun),
@@ -318,13 +344,28 @@ export function readUsage(
     (someFn(scene, 'same') || /\b(?:with|of|from|in) it\b/u.test(scene.text) || headsRow(scene, before)
       ? before?.materials[0]
       : undefined);
-  return runsIn(scene, amount).map((one) =>
+  return runsIn(scene, eachOf(scene, amount)).map((one) =>
     draft(
       scene,
       { kind: 'usage', ...one, ...(material === undefined ? {} : { material }) },
       ran ? 'usage: ran x amount' : 'usage: machine x amount',
     ),
   );
+}
+/** "four prints of 90 min each": so many times. */
+function eachOf(scene: Scene, amount: Amounts): Amounts {
+  const [count, span, ...more] = scene.values;
+  const times =
+    amount.hours !== undefined &&
+    more.length === 0 &&
+    count?.code === 'bare' &&
+    Number.isInteger(count.value) &&
+    count.value > 1 &&
+    count.value <= 50 &&
+    span?.code === 'hours' &&
+    scene.nouns.some((noun) => noun.code === 'print' && noun.at > count.at && noun.at < span.at) &&
+    isFn(scene.items[span.at + 1], 'each');
+  return times ? { ...amount, hours: span.value * count.value } : amount;
 }
 /** "2 h, 4 h and 45 min", "2h30 1h15": figures side by side are a run each. */
 function runsIn(scene: Scene, amount: Amounts): readonly Amounts[] {
@@ -359,6 +400,48 @@ const isProduct = (scene: Scene, noun: NounAt): boolean =>
   scene.items
     .slice(Math.max(0, noun.at - 3), noun.at)
     .some((item) => isFn(item, 'for', 'to') || /\b(?:into|for)$/u.test(item.text));
+/** "rowan was busy all afternoon, four hours, abs". */
+const busyBefore = (scene: Scene, before: Scene): boolean =>
+  before.clause.sentence === scene.clause.sentence &&
+  asserted(before) &&
+  busy(before) &&
+  !hasMachine(scene) &&
+  scene.nouns.length === 0;
+/** "the overnight on cedar came to 10 h 20": what a job added up to. */
+const cameTo = (scene: Scene): boolean =>
+  hasMachine(scene) &&
+  valueOf(scene, 'hours', 'grams', 'metres') !== undefined &&
+  said(scene, 'totals').length > 0 &&
+  scene.nouns.every((noun) => ['print', 'job', 'filament', 'spool'].includes(noun.code));
+/** "add 3 h to cedar", "log 7h for juniper please": told to the log, as done. */
+function isBooked(scene: Scene): boolean {
+  const { items, mood } = scene;
+  const words = items.filter((item) => !isFn(item, 'please', 'thanks', 'just') && !hasTag(item, 'date'));
+  const [verb, value] = words;
+  const machine = words.findIndex((item) => hasTag(item, 'machine'));
+  return (
+    verb !== undefined &&
+    !mood.question &&
+    !mood.negated &&
+    !mood.conditional &&
+    !mood.wished &&
+    !mood.planned &&
+    !mood.reported &&
+    BOOKS.test(verb.text) &&
+    /^(?:hours|grams|metres)$/u.test(sense(value, 'value')?.code ?? '') &&
+    machine > 1 &&
+    words
+      .slice(2)
+      .every(
+        (item) =>
+          hasTag(item, 'machine', 'material') ||
+          isFn(item, 'to', 'for', 'on', 'of', 'under', 'with', 'in', 'article') ||
+          /^(?:against|and|print|printing)$/u.test(item.text),
+      ) &&
+    words.slice(2, machine).some((item) => isFn(item, 'to', 'for', 'on', 'under') || item.text === 'against')
+  );
+}
+const BOOKS = /^(?:log|book|add|enter|record|note|put|put down|write down|note down|charge|credit)$/u;
 /** "kept cedar busy for seven hours". */
 const busy = (scene: Scene): boolean => hasMachine(scene) && said(scene, 'busy').length > 0;
 /** "pulled the vase off hazel, that took 11 hours", "… and it ended up taking 5": the job that was just named. */

@@ -8,6 +8,12 @@ export const RUNNING_WORDS = {
   /** A job by its hours of the day: "started at ten and came off at two". */
   begins:
     'started, starts, began, begins, went on, set off, was started, kicked off, got going, was set off, started up, start, came off, finished, ended, was done, stopped, was off, went off, put on, set going, was on',
+  /** What a job added up to. */
+  totals:
+    'came to, comes to, adds up to, added up to, totalled, totaled, amounted to, amounts to, worked out at, ended up at',
+  /** Over a figure, with its machine: "Operating time Birch today: 7.5 h". */
+  heads:
+    'operating time, operating hours, running time, run time, runtime, print time, printing time, usage, consumption, consumed, used, filament used, printed, hours run, hours printed, hours',
   takes: 'took, takes, take, taken',
   busy: 'busy, occupied, on the go, kept going, hard at it',
   /** "elm has tpu in it now". */
