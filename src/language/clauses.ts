@@ -40,6 +40,7 @@ function jointOf(items: readonly Item[], at: number, opens: boolean): Joint | un
     items[at + 2] !== undefined
   )
     return 'because';
+  if (item.text === 'until' && endedIt(items, at)) return 'next';
   const word = sense(item, 'joint');
   if (word && (word.code === 'because' || word.code === 'so') && opens) return undefined;
   // "what makes it so loud": how much, and nothing follows from it
@@ -56,6 +57,22 @@ const endsThere = (item: Item | undefined): boolean =>
 /** The "and" of "between … and …", a few words behind it. */
 const isBetween = (items: readonly Item[], at: number): boolean =>
   items.slice(Math.max(0, at - 4), at).some((item) => item.text === 'between');
+
+/** "was grinding until the idler got swapped": the trouble is told as past, so what ended it was done. */
+const endedIt = (items: readonly Item[], until: number): boolean =>
+  items
+    .slice(Math.max(0, until - 6), until)
+    .some(
+      (one, i, row) =>
+        hasTag(one, 'complaint', 'symptom') && /^(?:was|were|kept|had)$/u.test(row[i - 1]?.text ?? ''),
+    ) &&
+  items
+    .slice(until + 1, until + 8)
+    .some(
+      (one, i, row) =>
+        /^(?:got|was|were|i|we)$/u.test(row[i - 1]?.text ?? '') &&
+        one.senses.some((s) => s.tag === 'verb' && s.form === 'past'),
+    );
 
 /** "12 pcs., 3 btl.": shortened words of a list. */
 const SHORTENED = /^(?:pcs?|approx|incl|ca|btls?|nrs?|resp|ea|fil|corr)$/u;
@@ -308,7 +325,7 @@ function join(pieces: readonly Piece[]): Piece[] {
   pieces.forEach((piece, at) => {
     const own = shape(piece.items);
     const last = out.at(-1);
-    if (last && !waiting && isPutOffHead(last, piece)) {
+    if (last && !waiting && (isPutOffHead(last, piece) || isPutOffTail(last, piece))) {
       last.items.push(...piece.items);
       return;
     }
@@ -443,6 +460,16 @@ const isPutOffHead = (last: Piece, piece: Piece): boolean =>
     last.items[0]?.text ?? '',
   ) &&
   (last.items.length === 1 ? piece.joint === 'colon' || piece.joint === 'dash' : !isTold(piece.items));
+/** "Birch's new build plate: pushed back one week": what is put off, and that it is. */
+const isPutOffTail = (last: Piece, piece: Piece): boolean =>
+  piece.joint === 'colon' &&
+  last.sentence === piece.sentence &&
+  last.items.length <= 6 &&
+  last.items.some((item) => hasTag(item, 'part', 'thing')) &&
+  !isTold(last.items.filter((item) => item.text !== "'s")) &&
+  piece.items[0]?.senses.some((s) => s.tag === 'verb' && s.code === 'put-off' && s.form === 'past') ===
+    true &&
+  piece.items.some((item) => hasTag(item, 'value', 'date'));
 /** Told as done or as being so: a thing of its own. */
 const isTold = (items: readonly Item[]): boolean =>
   items.some(

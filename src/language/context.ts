@@ -3,6 +3,7 @@ import { isSafetySymptom } from '../maintenance/codes.ts';
 import { isInterrogative, readMood } from './mood.ts';
 import { type Heading, headingIn, LONGEST_HEADING } from './headings.ts';
 import { hasTag, isFn, type Item } from './item.ts';
+import { lexicon } from './lexicon.ts';
 import {
   asserted,
   knownAs,
@@ -10,10 +11,29 @@ import {
   lentVerb,
   makeScene,
   type NounAt,
+  nounAt,
   type Scene,
   sceneWith,
   type VerbAt,
 } from './scene.ts';
+import { longest } from './trie.ts';
+
+const WITHIN = new Map<string, NounAt | undefined>();
+/** The last part or thing among the words; the words of troubles are few, so each is looked at once. */
+function nounWithin(text: string): NounAt | undefined {
+  if (!WITHIN.has(text)) {
+    const words = text.split(' ').map((word) => ({ text: word }));
+    const nouns = words.flatMap((_, at): NounAt[] => {
+      const senses = longest(lexicon().words, words, at)?.senses ?? [];
+      const part = senses.find((s) => s.tag === 'part');
+      const thing = senses.find((s) => s.tag === 'thing');
+      if (part) return [nounAt(part.code, part.code, false, -1)];
+      return thing ? [nounAt(thing.code, undefined, true, -1)] : [];
+    });
+    WITHIN.set(text, nouns.at(-1));
+  }
+  return WITHIN.get(text);
+}
 
 /** Conditions and quotes hold to the end of their sentence; a question mark only for what asks. */
 function settleMoods(scenes: readonly Scene[]): Scene[] {
@@ -27,7 +47,10 @@ function settleMoods(scenes: readonly Scene[]): Scene[] {
       sentence = scene.clause.sentence;
       asking = scene.clause.asked ? firstAsking(scenes, i) : -1;
     }
-    conditional ||= scene.mood.conditional || isUnreal(scene, scenes[i + 1]);
+    // "whenever its bed moves, #1 squeaks" tells of a trouble and when
+    const holds =
+      scene.mood.conditional && !/^(?:whenever|every time|each time)$/u.test(scene.items[0]?.text ?? '');
+    conditional ||= holds || isUnreal(scene, scenes[i + 1]);
     reported ||= scene.mood.reported || /\b(?:was|were|is|'s|'m|be)(?: all| just)? like$/u.test(scene.text);
     const unreal = isUnreal(scene, scenes[i + 1]);
     const question =
@@ -36,7 +59,8 @@ function settleMoods(scenes: readonly Scene[]): Scene[] {
         isTopicOf(scene, scenes[i + 1]) ||
         isYesOrNo(scene, scenes[i + 1]) ||
         (scene.mood.question && (asking < 0 ? !isFelt(scene) : i >= asking || isInterrogative(scene.items))));
-    return sceneWith(scene, { mood: { ...scene.mood, question, conditional, reported } });
+    const { conditional: own } = scene.mood;
+    return sceneWith(scene, { mood: { ...scene.mood, question, conditional: own || conditional, reported } });
   });
 }
 /** "I'll get the screw cleaned and greased", "I'll wash the plate and oil the rods": promised in one breath. */
@@ -290,6 +314,8 @@ const follows = (scene: Scene): boolean =>
 /** "took the last sock and fitted it", "the gear was packed so I cleaned that", "old nozzle out, put a 0.6 in". */
 function lendNouns(scenes: readonly Scene[]): Scene[] {
   let last: readonly NounAt[] = [];
+  // A part within the words of a trouble is what a deed behind it was done to, and nothing else.
+  let troubled: readonly NounAt[] | undefined;
   return scenes.map((scene) => {
     const points =
       scene.items.some((item) => isFn(item, ...POINTS) && !hasTag(item, 'machine')) ||
@@ -308,18 +334,28 @@ function lendNouns(scenes: readonly Scene[]): Scene[] {
     );
     if (own.length === 0 && last.length > 0 && countsAgain(scene))
       return sceneWith(scene, { nouns: [...scene.nouns, ...last.slice(-1).map(lentNoun)] });
+    const lent = troubled ?? last;
+    troubled = own.length > 0 ? undefined : (ofTroubles(scene) ?? troubled);
     if (own.length > 0) {
       last = own.length > 1 ? own.filter((noun) => !saysWhereOf(scene, noun)) : own;
       if (own.length > last.length && complainsOfOne(scene)) return sceneWith(scene, { nouns: last });
     } else if (
       (((points || follows(scene) || cutsOff(scene)) && does) || hasNewOne(scene)) &&
-      last.length > 0
+      lent.length > 0
     )
-      return sceneWith(scene, { nouns: last.map(lentNoun) });
+      return sceneWith(scene, { nouns: lent.map(lentNoun) });
     else if (last.length > 0 && (complains(scene) || oneOf(scene)))
       return sceneWith(scene, { nouns: last.map(lentNoun) });
     return scene;
   });
+}
+/** "found a loose belt and tightened it": the part within the words of a trouble. */
+function ofTroubles(scene: Scene): readonly NounAt[] | undefined {
+  const found = scene.items.flatMap((item): NounAt[] => {
+    const noun = hasTag(item, 'symptom') && item.text.includes(' ') ? nounWithin(item.text) : undefined;
+    return noun === undefined ? [] : [noun];
+  });
+  return found.length > 0 ? found : undefined;
 }
 /** "there's a new one in there", "the replacement is in", "four fresh ones went on". */
 const hasNewOne = ({ items }: Scene): boolean =>
@@ -434,6 +470,22 @@ const COUNTING = new Set(['arrive', 'count', 'use', 'take', 'buy', 'bin']);
 const LISTING = new Set(['and', 'comma', 'colon', 'dash']);
 
 function withVerbs(scene: Scene, before: Scene | undefined): Scene {
+  // "mounted PETG on Cedar and plain PLA on Alder"
+  const loads = before?.verbs.filter((verb) => verb.deed && verb.code === 'load') ?? [];
+  if (
+    before !== undefined &&
+    loads.length > 0 &&
+    asserted(before) &&
+    before.materials.length > 0 &&
+    scene.materials.length > 0 &&
+    scene.machine &&
+    scene.verbs.length === 0 &&
+    scene.nouns.every((noun) => noun.code === 'spool') &&
+    before.clause.sentence === scene.clause.sentence &&
+    LISTING.has(scene.clause.joint) &&
+    scene.values.every((value) => value.code === 'grams')
+  )
+    return sceneWith(scene, { verbs: loads.map((verb) => lentVerb(verb)) });
   if (!before || before.mood.question || scene.nouns.length === 0) return scene;
   const too =
     scene.items.some((item) => isFn(item, 'too') && !hasTag(item, 'joint')) &&

@@ -156,8 +156,11 @@ const isTopic = (item: Item | undefined): boolean =>
   !hasTag(item, 'complaint', 'symptom', 'state');
 
 /** "…, which is undamaged": of what stands before it. */
-const isRelative = ({ items, joint, asked }: Clause): boolean =>
-  !asked && (joint === 'comma' || joint === 'and' || joint === 'bracket') && items[0]?.text === 'which' && isFn(items[1], 'be', 'have', 'i', 'we', 'do', 'not'); // prettier-ignore
+export const isRelative = ({ items, joint, asked }: Clause): boolean =>
+  !asked &&
+  (joint === 'comma' || joint === 'and' || joint === 'bracket') &&
+  ((items[0]?.text === 'which' && isFn(items[1], 'be', 'have', 'i', 'we', 'do', 'not')) ||
+    (items[0]?.text === 'where' && isFn(items[1], 'they', 'it')));
 /** "what I changed was the pulley", "what I just logged happened yesterday": told, for nothing is inverted. */
 export const isCleft = ({ items, asked }: Clause): boolean =>
   !asked &&

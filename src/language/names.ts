@@ -175,6 +175,13 @@ function nearMachine(items: readonly Item[], at: number, book: NameBook): boolea
     book.numbers.has(items[2]?.text ?? '') &&
     hasTag(items[3], 'verb', 'state', 'complaint', 'symptom', 'fn');
   if (list) return true;
+  // "6 got a brass nozzle", "3 jammed again"
+  if (at === 0)
+    return (
+      (/^(?:got|needs|wants)$/u.test(follows?.text ?? '') &&
+        !/^(?:left|to|more|of|\d.*)$/u.test(items[2]?.text ?? '')) ||
+      (hasTag(follows, 'complaint') && !hasTag(items[2], 'part', 'thing') && items.length <= 5)
+    );
   if (before === 'on' || (before === 'in' && hasTag(items[at - 2], 'verb'))) return true;
   if (!/^(?:and|or|to|,|&|n|plus)$/u.test(before)) return false;
   // "did belts on alder. and birch. and 3"

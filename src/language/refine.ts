@@ -156,6 +156,24 @@ const RULES: readonly Rule[] = [
       }),
   },
   {
+    name: 'the cold bed is cold once',
+    why: '"bed won\'t heat, stone cold": the second is said of the same bed',
+    apply: (placed) =>
+      placed.filter(
+        (one, at) =>
+          one.act.kind !== 'symptom' ||
+          one.act.symptom !== 'no-heat' ||
+          one.draft.noun !== undefined ||
+          !around(placed, at).some(
+            (other) =>
+              other.act.kind === 'symptom' &&
+              other.act.symptom === 'bed-no-heat' &&
+              sameMachine(other.act, one.act) &&
+              near(one, other),
+          ),
+      ),
+  },
+  {
     name: 'wiped and greased is greased',
     why: 'the wipe before the grease is part of greasing, in the next clause too',
     apply: (placed) =>

@@ -69,7 +69,12 @@ export interface Draft {
 const ROLE_BEFORE = new Set(['with', 'from', 'off', 'out', 'by', 'than', 'through']);
 
 /* Scenes, their nouns and their verbs have one shape each, for the same reason as items. */
-const nounAt = (code: NounAt['code'], part: StockItem | undefined, weak: boolean, at: number): NounAt => ({
+export const nounAt = (
+  code: NounAt['code'],
+  part: StockItem | undefined,
+  weak: boolean,
+  at: number,
+): NounAt => ({
   code,
   part,
   weak,

@@ -1,6 +1,6 @@
 /** Whether a clause asks at all: by its mood, by a verb of telling, or as a telegram of few words. */
 import { hasTag, isFn, type Item } from '../../item.ts';
-import { isCleft } from '../../mood.ts';
+import { isCleft, isRelative } from '../../mood.ts';
 import type { Scene } from '../../scene.ts';
 import type { AskCue } from '../../senses.ts';
 import { spareMinutes } from './question.ts';
@@ -157,7 +157,7 @@ const isUnitAlone = ({ items }: Scene): boolean =>
 
 export function opens(scene: Scene): boolean {
   const { mood } = scene;
-  if (mood.reported || isCleft(scene.clause)) return false;
+  if (mood.reported || isCleft(scene.clause) || isRelative(scene.clause)) return false;
   // "what would happen if birch ran dry"
   if (mood.conditional && /\bhappens?\b/u.test(scene.text)) return false;
   // "…, all used up": of what was just told

@@ -19,13 +19,19 @@ import { type Named, taskPlanned } from './tasks.ts';
 function dayIn(scene: Scene): SenseOf<'date'> | undefined {
   const until = scene.items.findIndex((item) => isFn(item, 'until'));
   // "not today, friday instead"
-  if (someFn(scene, 'instead')) return sense(scene.items.findLast((one) => hasTag(one, 'date')), 'date'); // prettier-ignore
+  if (someFn(scene, 'instead') || isFromTo(scene))
+    return sense(scene.items.findLast((one) => hasTag(one, 'date')), 'date'); // prettier-ignore
   const item =
     until < 0
       ? scene.items.find((one) => hasTag(one, 'date'))
       : scene.items.slice(until).findLast((one) => hasTag(one, 'date') && !sense(one, 'date')?.vague);
   return sense(item ?? scene.items.find((one) => hasTag(one, 'date')), 'date');
 }
+
+/** "moved from today to Monday". */
+const isFromTo = ({ items }: Scene): boolean =>
+  items.some((item, at) => isFn(item, 'from') && hasTag(items[at + 1], 'date')) &&
+  items.filter((item) => hasTag(item, 'date')).length > 1;
 
 function when(scene: Scene, today: LocalDate): { until?: LocalDate; days?: number; hours?: number } {
   const day = dayIn(scene);

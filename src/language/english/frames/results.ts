@@ -15,6 +15,9 @@ const LEAVES: readonly (readonly [VerbClass, RegExp])[] = [
 ];
 
 export function byResult(scene: Scene): Named[] {
+  // "firmware was brought up to the March release"
+  const brought = /\bbrought (?:up )?to\b/u.test(scene.text) ? scene.nouns.find((noun) => noun.code === 'firmware') : undefined; // prettier-ignore
+  if (brought) return [{ task: 'update-firmware', noun: brought, verb: 'update' }];
   const made = deedOf(scene, 'get', 'make') !== undefined;
   if (!made && !isAgain(scene) && !shines(scene)) return [];
   if (/\bis now \d+(?:\.\d+)+\b|\b(?:up to date|current|on the (?:new|newest|latest))\b/u.test(scene.text)) {

@@ -136,6 +136,15 @@ function isNew(scene: Scene): boolean {
     )
   )
     return false;
+  // "rowan probe -> new one"
+  if (
+    scene.items[at - 1]?.text === 'to' &&
+    /^(?:a )?new ones?$/u.test(scene.items[at]?.text ?? '') &&
+    hasMachine(scene) &&
+    scene.verbs.every((verb) => !verb.deed) &&
+    scene.nouns.some((one) => one.part !== undefined && one.at < at)
+  )
+    return true;
   const noun = scene.nouns.find((one) => one.at > at || one.at < 0);
   // "the new roll on cedar snapped in the tube": the roll is new
   if (

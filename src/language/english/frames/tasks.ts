@@ -175,7 +175,12 @@ export function taskPlanned(scene: Scene): Named[] {
       verb.code === 'swap' || verb.code === 'install' || (verb.code === 'fit' && verb.form !== 'both'),
   );
   const nouns = objects(scene).filter(standsAlone);
-  if (swaps) return nouns.flatMap((noun) => planSwap(scene, noun));
+  // "birch's new build plate: pushed back"
+  const anew = nouns.some(
+    (noun) => noun.part !== undefined && noun.at > 0 && isFn(scene.items[noun.at - 1], 'new'),
+  );
+  if (swaps || (anew && scene.verbs.every((verb) => verb.code === 'put-off' || !verb.deed)))
+    return nouns.flatMap((noun) => planSwap(scene, noun));
   const named = tasksNamed(scene, (verb) => verb.code !== 'did' && verb.code !== 'work');
   if (named.length > 0) return named;
   const done = nouns.flatMap((noun): Named[] => {

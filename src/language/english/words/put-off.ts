@@ -2,7 +2,7 @@
 
 /** These put off whatever stands with them. */
 export const FIRM_VERBS =
-  'postpone, defer, delay, snooze, put off, put back, push, push back, hold off, hold off on, reschedule, bump, shelve, park, skip, put on hold, put on ice, stall, put aside, suspend, adjourn, hang fire on, hold over, table';
+  'postpone, defer, delay, snooze, put off, put back, knock back, punt, push, push back, hold off, hold off on, reschedule, bump, shelve, park, skip, put on hold, put on ice, stall, put aside, suspend, adjourn, hang fire on, hold over, table';
 export const FIRM_PHRASES =
   'remind me, remind me again, deferral, postponement, put a reminder, set a reminder, put in a reminder, a reminder for';
 
@@ -14,6 +14,7 @@ export const WAITING_PHRASES =
 /** Two words with others between them: "give the belts another 50 h", "put the rods to Friday". */
 export const APART: readonly (readonly [first: string, second: string])[] = [
   ['give, gives, gave, giving', 'another'],
+  ['knock, knocks, knocked', 'back'],
   ['let, lets, letting', 'wait, be, lie, ride, slide'],
   ['not today, not now, not this week, not doing', 'instead'],
   ['in', 'another'],

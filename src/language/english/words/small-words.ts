@@ -29,7 +29,7 @@ export const FN_WORDS: Readonly<Record<Fn, string>> = {
   other:
     'other, the other one, the other, others, the others, the rest, rest of them, the other machines, the other printers, the rest of them, other machines, other printers, all the others, all others, other ones',
   except:
-    'every machine but, every printer but, every one of them but, all machines but, all printers but, all the machines but, all the printers but, every machine except, every printer except, all machines except, all printers except, all the machines except, all the printers except, every machine bar, every printer bar, all of them but, all of them bar, all of them except, with the exception of, the exception being, except, but not, apart from, bar, minus, excluding, save for, other than, except for, all but, everything but, every one but, every one bar, less, except on, aside from, not including, excepting, barring, leaving out, all bar, everything bar, everything except, everyone but, all except, all apart from, all minus',
+    'all of em but, all of em except, all of em bar, every machine but, every printer but, every one of them but, all machines but, all printers but, all the machines but, all the printers but, every machine except, every printer except, all machines except, all printers except, all the machines except, all the printers except, every machine bar, every printer bar, all of them but, all of them bar, all of them except, with the exception of, the exception being, except, but not, apart from, bar, minus, excluding, save for, other than, except for, all but, everything but, every one but, every one bar, less, except on, aside from, not including, excepting, barring, leaving out, all bar, everything bar, everything except, everyone but, all except, all apart from, all minus',
   latter: 'latter, the latter, the second one, the last one of those, the second of those',
   former: 'former, the former, the first one of those, the first of those',
   each: 'each, apiece, each one, per machine, each time, a piece, a pop, every one of them, per printer',
@@ -116,7 +116,7 @@ export const FN_WORDS: Readonly<Record<Fn, string>> = {
   after: 'after, following, afterwards, once, upon, as soon as, after that',
   before: 'before, ahead of, prior to, beforehand',
   while: 'while, whilst, during, meanwhile, as i was',
-  here: 'here, over here',
+  here: 'by the window, near the window, next to the window, beside the window, at the window, under the window, by the door, near the door, next to the door, here, over here',
   thanks:
     'thanks, thank you, ta, cheers, thx, ty, thank, kudos, props to, shout out to, well done, nice one, good job, bravo, great work, big up, tysm',
   possessive: "'s, '",

@@ -49,7 +49,7 @@ export const VERB_WORDS: Readonly<Record<VerbClass, string>> = {
   load: 'load, load up, mount, hang, spool up, put on, put in, thread, feed in, switch to, change to, swap to, put up, stick on, pop on, reload, re load, slot on, change over to, set up with, fill up with, swap over to',
   order: 'order, reorder, re order, request, requisition, send off for',
   'put-off':
-    'deferral, postponement, cba w, cba with, postpone, defer, delay, snooze, put off, put back, push, push back, push out, hold off, hold off on, skip, leave, wait, move, shift, reschedule, re schedule, bump, kick, shelve, park, slide, move back, shove, hang fire on, extend, stretch, push on, hold over, suspend, bring back, leave off, carry over, put on hold, let slide, kick down the road, rain check, remind me, remind me again, adjourn, put aside, put on ice, nudge, hold, table, stall, reprieve, ignore, drop, pause, skip over',
+    'deferral, postponement, cba w, cba with, postpone, defer, delay, snooze, knock back, punt, put off, put back, push, push back, push out, hold off, hold off on, skip, leave, wait, move, shift, reschedule, re schedule, bump, kick, shelve, park, slide, move back, shove, hang fire on, extend, stretch, push on, hold over, suspend, bring back, leave off, carry over, put on hold, let slide, kick down the road, rain check, remind me, remind me again, adjourn, put aside, put on ice, nudge, hold, table, stall, reprieve, ignore, drop, pause, skip over',
   bump: 'bump, knock, whack, clout, hit, bash, jog, drop',
   move: 'move, relocate, shift, carry, wheel, transport, re locate, lug, haul, rehome, cart, re home, shunt, swap places',
   start: 'start, begin, kick off, launch, set off, queue, set going, send, fire up',
