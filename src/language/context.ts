@@ -410,7 +410,7 @@ const saysHowMany = (scene: Scene): boolean =>
   scene.values.length === 1 &&
   scene.values[0]?.code === 'bare' &&
   scene.verbs.every((verb) => ['get', 'take', 'find', 'make', 'put-off', 'leave'].includes(verb.code)) &&
-  /^(?:only |just )?\S+ left(?: now| over| on the shelf| in the (?:drawer|box|cupboard))?$|^(?:so |and |that )?(?:(?:there|we|i) (?:are|is|'s|'re|have|'ve|'ve got|have got|got) |it 's |makes )(?:about |only |still |exactly |now )?\S+(?: of them| of those)?(?: left| now| still| in all| in total| there)?$/u.test(
+  /^(?:that |which |it )?leaves (?:us |only |with |us with |just )*\S+$|^(?:only |just )?\S+ left(?: now| over| on the shelf| in the (?:drawer|box|cupboard))?$|^(?:so |and |that )?(?:(?:there|we|i) (?:are|is|'s|'re|have|'ve|'ve got|have got|got) |it 's |makes )(?:about |only |still |exactly |now )?\S+(?: of them| of those)?(?: left| now| still| in all| in total| there)?$/u.test(
     scene.text,
   );
 /** "checked the belts on elm, slack": a complaint alone is of what stands before it. */

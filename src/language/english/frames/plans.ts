@@ -1,4 +1,5 @@
 /** What is to come: put off to a time, or taken on by the speaker. */
+import { isRoomTask, ROOM } from '../../../maintenance/codes.ts';
 import type { LocalDate } from '../../act.ts';
 import { hasTag, isFn, isThing, isVerb, type Item, sense, type SenseOf } from '../../item.ts';
 import { verbForms } from '../../inflect.ts';
@@ -126,6 +127,11 @@ function isPushedIn({ items }: Scene, from: number): boolean {
     );
 }
 
+const ofRoom = (one: Named | undefined): { machine?: string } =>
+  one !== undefined && isRoomTask(one.task) ? { machine: ROOM } : {};
+const placeless = (one: Named | undefined): { placeless?: true } =>
+  one !== undefined && isRoomTask(one.task) ? { placeless: true } : {};
+
 interface Beside {
   readonly today: LocalDate;
   /** The few clauses before, the nearest last. */
@@ -190,9 +196,9 @@ export function readDefer(scene: Scene, beside: Beside): Draft[] {
   return tasks.map((one) =>
     draft(
       scene,
-      { kind: 'defer', ...(one === undefined ? {} : { task: one.task }), ...span },
+      { kind: 'defer', ...(one === undefined ? {} : { task: one.task }), ...ofRoom(one), ...span },
       `defer: ${firm ? 'put off' : 'can wait'} x ${one?.task ?? 'machine'}`,
-      one?.noun === undefined ? {} : { noun: one.noun.code },
+      { ...(one?.noun === undefined ? {} : { noun: one.noun.code }), ...placeless(one) },
     ),
   );
 }
@@ -372,11 +378,13 @@ export function readClaim(scene: Scene): Draft[] {
   return named.map((one) =>
     draft(
       scene,
-      { kind: 'claim', task: one.task },
+      { kind: 'claim', task: one.task, ...ofRoom(one) },
       `claim: ${one.verb ?? 'do'} x ${one.noun?.code ?? '-'}`,
-      one.noun === undefined
-        ? {}
-        : { noun: one.noun.code, ...(one.noun.weak ? { weak: true as const } : {}) },
+      {
+        ...placeless(one),
+        ...(one.noun === undefined ? {} : { noun: one.noun.code }),
+        ...(one.noun?.weak === true ? { weak: true as const } : {}),
+      },
     ),
   );
 }

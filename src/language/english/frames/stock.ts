@@ -154,6 +154,7 @@ export function direction(scene: Scene): Change | undefined {
   if (deedOf(scene, 'use', 'take', 'remove') && (shelf || !hasMachineIn(scene))) return 'out';
   if (
     someFn(scene, 'left') ||
+    /^(?:that |which |it )?leaves (?:us )?/u.test(scene.text) ||
     (items.some((item) => /^(?:no more|no)$/u.test(item.text)) &&
       items.some((item) => /^spares?$/u.test(item.text))) ||
     deedOf(scene, 'count') ||

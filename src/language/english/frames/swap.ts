@@ -368,7 +368,9 @@ function usedIn(scene: Scene): VerbAt | undefined {
 /** "took the last probe off the shelf and put it in rowan": what was taken as a spare is fitted. */
 function putsTaken(scene: Scene, before: Scene | undefined): ReturnType<typeof deedOf> {
   const put = deedOf(scene, 'put');
-  if (!put || !hasMachine(scene) || someFn(scene, 'back', 'again')) return undefined;
+  // "grabbed one off the shelf and put it in": in the machine spoken of
+  const there = hasMachine(scene) || (scene.named && /\b(?:it|them|that) (?:in|on)$/u.test(scene.text));
+  if (!put || !there || someFn(scene, 'back', 'again')) return undefined;
   const taken =
     before !== undefined &&
     deedOf(before, 'take', 'get', 'use', 'remove') !== undefined &&
