@@ -240,7 +240,9 @@ function inList(items: readonly Item[], at: number): boolean {
     listedNumbers(items, i, at) ||
     /\b(?:through|inside)$/u.test(items[i]?.text ?? '') ||
     // "the power cut caught juniper and maple in the middle of a print"
-    /^(?:caught|hit|affected|took out|knocked out|interrupted|killed|stopped)$/u.test(items[i]?.text ?? '')
+    /^(?:loaded|reloaded|caught|hit|affected|took out|knocked out|interrupted|killed|stopped)$/u.test(
+      items[i]?.text ?? '',
+    )
   );
 }
 /** "mains leads #1, #2: …": numbers behind the part that they all have, up to a colon. */

@@ -61,6 +61,12 @@ const weekdays: Reader = (items, at, today) => {
     const exact = thatDay(dated.day, day, today);
     if (exact !== undefined) return { end: dated.end, date: exact };
   }
+  // "the friday before last"
+  if (after.startsWith('before last'))
+    return {
+      end: end + wordSpan(items, end, 'before last'),
+      date: one(addDays(past === today ? addDays(past, -7) : past, -7)),
+    };
   if (after.startsWith('last week'))
     return { end: end + wordSpan(items, end, 'last week'), date: one(lastWeek(day, today)) };
   if (after.startsWith('next week'))

@@ -183,7 +183,10 @@ const isHeading = (scene: Scene): boolean =>
 const isDatedHead = (scene: Scene, next: Scene | undefined): boolean =>
   next?.clause.joint === 'colon' && hasTag(scene.items.at(-1), 'date');
 const dateIn = (scene: Scene | undefined): SenseOf<'date'> | undefined =>
-  scene ? sensesOf(scene.items, 'date').find((one) => !one.vague || one.to !== undefined) : undefined;
+  scene
+    ? (sensesOf(scene.items, 'date').find((one) => !one.vague) ??
+      sensesOf(scene.items, 'date').find((one) => one.to !== undefined))
+    : undefined;
 
 const MONTH =
   /^(?:jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?|last month|last year)$/u;

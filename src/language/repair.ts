@@ -155,4 +155,4 @@ function cutBehind(items: readonly Item[], at: number, edits: Uint8Array): Cut |
 }
 /** A phrase that is only the head of a longer item repairs nothing: "no play". */
 const coversItems = (items: readonly Item[], from: number, to: number): boolean =>
-  items.slice(from, to).every((item) => !hasTag(item, 'symptom', 'complaint', 'finding', 'state', 'date')) && items.slice(from, to).map((item) => item.text.split(' ').length).reduce((a, b) => a + b, 0) <= 4; // prettier-ignore
+  items.slice(from, to).every((item) => item.text === 'scratch' || !hasTag(item, 'symptom', 'complaint', 'finding', 'state', 'date')) && items.slice(from, to).map((item) => item.text.split(' ').length).reduce((a, b) => a + b, 0) <= 4; // prettier-ignore

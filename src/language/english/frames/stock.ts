@@ -71,6 +71,12 @@ function quantity(scene: Scene, noun: NounAt): number | undefined {
   // "oil 1 bottle, grease 2 tubes": each name before its figure
   const next = sense(scene.items[noun.at + 1], 'value');
   if (namesFirst(scene) && next?.code === 'bare' && Number.isInteger(next.value)) return next.value;
+  // "from 5 nozzles down to 3"
+  const down = scene.items.findIndex(
+    (item, at) => item.text === 'down to' || (item.text === 'to' && scene.items[at - 1]?.text === 'down'),
+  );
+  const lowered = sense(scene.items[down + 1], 'value');
+  if (down > noun.at && lowered?.code === 'bare') return lowered.value;
   let total: number | undefined;
   for (let i = noun.at - 1; i >= Math.max(0, noun.at - 6); i -= 1) {
     const item = scene.items[i];
@@ -82,6 +88,8 @@ function quantity(scene: Scene, noun: NounAt): number | undefined {
       /^\D*\d+\D*$|^[a-z ]+$/u.test(item?.text ?? '')
     )
       total = (total ?? 1) * value.value;
+    // "2 of the 5 nozzles": out of so many
+    else if (item?.text === 'of' && isFn(scene.items[i + 1], 'article', 'my', 'these')) total = undefined;
     else if (isFn(item, 'not', 'nothing')) return 0;
     else if (/^one of\b/u.test(item?.text ?? '')) return 1;
     else if (scene.nouns.some((other) => other.at === i && other.code !== 'pack' && other.code !== 'shelf'))
@@ -149,8 +157,14 @@ export function direction(scene: Scene): Change | undefined {
   if (foundSome(scene)) return 'in';
   if (goneThrough(scene)) return 'out';
   const holds = items.some((item, i) => item.text === 'got' && isFn(items[i - 1], 'have'));
+  // "elm got a new spool": loaded
+  if (deedOf(scene, 'get') && hasMachineIn(scene) && scene.nouns.some((noun) => noun.code === 'spool'))
+    return undefined;
   if (deedOf(scene, 'get', 'buy') && !holds && (shelf || someFn(scene, 'new', 'more', 'another')))
     return 'in';
+  // "we had 5 nozzles": then, not now
+  if (items.some((item) => item.text === 'had') && deedOf(scene, 'use', 'remove') === undefined)
+    return undefined;
   if (deedOf(scene, 'use', 'take', 'remove') && (shelf || !hasMachineIn(scene))) return 'out';
   if (
     someFn(scene, 'left') ||

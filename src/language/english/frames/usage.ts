@@ -81,8 +81,10 @@ export function readMeter(scene: Scene, earlier: readonly Scene[] = []): Draft[]
         standing.some((one) => one.from === i) &&
         !hasTag(item, 'fn'),
     );
+  // "rowan has 4010 h on it", "elm total 2244 h"
+  const carries = /\bon (?:it|the clock|her|him)$|\btotal\b/u.test(scene.text) && hours >= ONE_RUN_HOURS;
   const enough =
-    stated &&
+    (stated || carries) &&
     hasMachine(scene) &&
     hours >= ONE_RUN_HOURS / 4 &&
     (figure.code === 'hours' || hours >= ONE_RUN_HOURS);
@@ -506,7 +508,11 @@ export function readLoad(scene: Scene, before?: Scene): Draft[] {
   const lent = mountsIt(scene, before);
   if (lent !== undefined) return [draft(scene, { kind: 'load', material: lent }, 'load: it x machine')];
   const spool = scene.nouns.some((noun) => noun.code === 'spool' || noun.code === 'filament');
-  const material = scene.materials[0];
+  // "switched birch from pla to petg"
+  const changed =
+    scene.materials.length === 2 &&
+    scene.items.some((item, at) => isFn(item, 'from') && hasTag(scene.items[at + 1], 'material'));
+  const material = changed ? scene.materials[1] : scene.materials[0];
   if (!spool && material === undefined) return [];
   const deed = deedOf(scene, 'load', 'fit', 'put', 'swap', 'install', 'start');
   const fresh = someFn(scene, 'new', 'another') && spool && (hasMachine(scene) || someFn(scene, 'it'));
@@ -534,13 +540,24 @@ export function readLoad(scene: Scene, before?: Scene): Draft[] {
     scene.verbs.length === 0 &&
     hasTag(scene.items.at(-1), 'material') &&
     scene.items.some((item, at) => isFn(item, 'now', 'back') && isFn(scene.items[at + 1], 'on'));
+  // "cedar's on nylon now"
+  const isOnIt =
+    material !== undefined &&
+    scene.values.length === 0 &&
+    scene.verbs.length === 0 &&
+    hasTag(scene.items[0], 'machine') &&
+    isFn(scene.items[1], 'be', 'possessive') &&
+    isFn(scene.items[2], 'on') &&
+    isFn(scene.items.at(-1), 'now');
   const hangs =
     material !== undefined &&
     hasMachine(scene) &&
     scene.items.some((item) => /^(?:hangs|is hanging|sits)$/u.test(item.text));
   const bare =
     spool && material !== undefined && hasMachine(scene) && scene.verbs.every((verb) => !verb.deed);
-  if (shelf || (ran && !loads) || !(loads || fresh || holds || bare || hangs || runsOn)) return [];
+  const gets = fresh && hasMachine(scene) && deedOf(scene, 'get') !== undefined;
+  if (shelf || (ran && !loads && !gets) || !(loads || fresh || holds || bare || hangs || runsOn || isOnIt))
+    return [];
   if (scene.nouns.some((noun) => noun.part !== undefined && noun.part !== 'filament' && !noun.weak))
     return [];
   if (putIn(scene)) return [];
