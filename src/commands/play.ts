@@ -78,7 +78,9 @@ async function playOne(scene: Scene, said: Said, index: number): Promise<OneStep
   const { act, assumed } = said;
   if (act.kind === 'unclear') return waits(said, index, unclearQuestion(scene, index));
   if (act.kind === 'ask') {
-    const reply = await answerAsk(scene, act);
+    // a danger that is spoken of has its stop answer, and beside that nothing to work through
+    const danger = act.topic === 'diagnose' && scene.reading.safety.length > 0;
+    const reply = danger ? { sections: [], buttons: [] } : await answerAsk(scene, act);
     return { step: { act, outcome: 'answered', entries: [], reply, ...(assumed ? { assumed } : {}) } };
   }
   const unsure = assumed?.['on']?.from === 'unsure' ? ({ about: true } as const) : {};

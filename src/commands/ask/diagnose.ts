@@ -1,8 +1,7 @@
-/** "Alder's extruding too little, what might it be?": the looks that this symptom calls for, the latest-done last. */
-import { RULES, rulesFor } from '../../maintenance/care/index.ts';
-import { minutesOf, type Rule } from '../../maintenance/care/rule.ts';
-import { isSafetySymptom, type Symptom } from '../../maintenance/codes.ts';
-import type { DueRow } from '../../maintenance/due/row.ts';
+/** "Alder's extruding too little, what might it be?": the looks that this symptom calls for, in their order. */
+import { looksFor } from '../../maintenance/care/looks.ts';
+import { minutesOf } from '../../maintenance/care/rule.ts';
+import { isSafetySymptom, type Symptom, type Task } from '../../maintenance/codes.ts';
 import { minutes } from '../../replies/format/number.ts';
 import { capital } from '../../replies/format/list.ts';
 import { bold, item, type Item, type Reply } from '../../replies/reply.ts';
@@ -10,20 +9,7 @@ import { standing } from '../../replies/wording/due.ts';
 import { machineName, symptomName, todo } from '../../replies/wording/names.ts';
 import { machinesOf, type AskScene, type Topic } from './topic.ts';
 
-const MOST = 5;
-
-const calledFor = (rule: Rule, symptom: Symptom): boolean =>
-  rule.raisedBy.some(({ when }) => 'symptom' in when && when.symptom === symptom);
-
-/** The longest neglected first: there the cause is the likelier. */
-const byNeglect =
-  (rows: readonly DueRow[]) =>
-  (a: Rule, b: Rule): number =>
-    share(rows, b) - share(rows, a);
-const share = (rows: readonly DueRow[], rule: Rule): number => {
-  const row = rows.find((r) => r.task === rule.task);
-  return row === undefined ? 0 : (row.share ?? 1);
-};
+const MOST = 6;
 
 /** What was asked about, else what is still open on the machine. */
 function symptomsAsked(scene: AskScene): readonly Symptom[] {
@@ -42,12 +28,12 @@ export const diagnose: Topic = (scene): Reply => {
       buttons: [],
     };
   const [machine] = scene.act.machine === undefined ? [] : machinesOf(scene);
-  const rules = machine ? rulesFor(machine.build).map(({ rule }) => rule) : RULES;
   const rows = machine ? scene.rows(machine.name) : [];
-  const looks = rules
-    .filter((rule) => calledFor(rule, symptom))
-    .toSorted(byNeglect(rows))
-    .slice(0, MOST);
+  const share = (task: Task): number => {
+    const row = rows.find((r) => r.task === task);
+    return row === undefined ? 0 : (row.share ?? 1);
+  };
+  const looks = looksFor(symptom, machine?.build, share).slice(0, MOST);
   const where = machine ? `${machineName(machine.name, scene)}, ` : '';
   const items = looks.map((rule, i): Item => {
     const row = rows.find((r) => r.task === rule.task);
