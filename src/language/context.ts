@@ -415,7 +415,10 @@ const saysHowMany = (scene: Scene): boolean =>
   );
 /** "checked the belts on elm, slack": a complaint alone is of what stands before it. */
 const complains = (scene: Scene): boolean =>
-  scene.items.length <= 4 &&
+  (scene.items.length <= 4 ||
+    (scene.items.length <= 7 &&
+      isFn(scene.items[0], 'it') &&
+      !scene.items.some((item) => hasTag(item, 'state')))) &&
   // "tried to get it off, but gave up": who speaks gave up.
   !(
     scene.clause.joint === 'but' &&
@@ -426,6 +429,7 @@ const complains = (scene: Scene): boolean =>
     (scene.clause.joint === 'because' && isFn(scene.items[0], 'be')) ||
     (scene.clause.joint === 'and' &&
       (scene.items.length === 1 ||
+        (scene.items.length === 2 && isFn(scene.items[0], 'be')) ||
         scene.items.some((item) => isComplaint(item, OF_LAYERS)) ||
         // "… into the plate and scratched it badly"
         (scene.items.some((item) => isFn(item, 'it')) && isComplaint(scene.items[0], HARM))))) &&

@@ -400,13 +400,15 @@ export function readMood(clause: Clause): Mood {
         (isFn(item, 'not') &&
           !/^(?:not only|not just)/u.test(`${item.text} ${items[i + 1]?.text ?? ''}`) &&
           !isUntroubled(items, i) &&
+          !isResult(items, i) &&
+          !isInsteadOf(items, i) &&
           !hasTag(items[i + 1], 'machine')),
     ),
     planned: !carriedOut && (some('will') || future),
     promised,
     wished:
       !carriedOut &&
-      (some('would') ||
+      ((some('would') && !BELIEVE.test(textOf(items))) ||
         // "it'd be a 12 h job"
         items.some((item, i) => item.text === "'d" && items[i + 1]?.text === 'be') ||
         (some('should') && items.some((item, i) => isFn(item, 'should') && !isSeeming(items, i))) ||
@@ -546,6 +548,25 @@ const isUntroubled = (items: readonly Item[], at: number): boolean =>
           item.text,
         ),
     );
+
+/** "printed a ball of string instead of a bracket": there was a trouble, and no bracket. */
+const isInsteadOf = (items: readonly Item[], at: number): boolean =>
+  /^(?:instead of|rather than)$/u.test(items[at]?.text ?? '') &&
+  items.slice(0, at).some((item) => hasTag(item, 'symptom', 'complaint'));
+
+/** "would you believe it": a wonder, and no wish. */
+const BELIEVE = /\bwould (?:you|ye|ya) believe\b/u;
+
+/** "so hot I can't hold my finger on it": what is denied follows from a trouble that is there. */
+function isResult(items: readonly Item[], at: number): boolean {
+  const trouble = items.findLastIndex((item, i) => i < at && hasTag(item, 'complaint', 'symptom'));
+  return (
+    trouble > 0 &&
+    at - trouble <= 4 &&
+    /^(?:so|that|too)$/u.test(items[trouble - 1]?.text ?? '') &&
+    items.slice(trouble + 1, at).some((item) => isFn(item, 'i', 'we', 'you', 'nobody', 'it'))
+  );
+}
 
 /** "one of the rods", "one of our plates": which of several like parts it was leaves nothing in doubt. */
 const picks = (items: readonly Item[], at: number): boolean =>

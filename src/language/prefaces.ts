@@ -23,9 +23,9 @@ const HUMBLE =
 
 const READ = phraseReader({
   /** Only with "that" behind: "I want to say that", "please note that". */
-  that: `${each(WISHES, TELLING)}, ${each(ASKING, NOTING)}, kindly note, note, be informed, please be informed, be advised, please be advised, it is to be noted, i report, i note, i can confirm, i confirm`,
+  that: `${each(WISHES, TELLING)}, ${each(ASKING, NOTING)}, kindly note, note, be informed, please be informed, be advised, please be advised, it is to be noted, kindly be informed, be aware, please be aware, please know, please take note, this is to inform you, i inform you, we inform you, we regret to inform you, i report, i note, i can confirm, i confirm`,
   /** With "that" or without. */
-  plain: `${each('can you, could you, can you please, could you please, please, would you', 'log, record, note, note down, write down')}, ${each("i would like to, i'd like to, i want to, i wanted to, just want to, just wanted to", 'log, record, report, note')}, just to let you know, just so you know, just letting you know, so you know, for your information, fyi, for the record, for the log, for info, to let you know, ${each('forgot to, i forgot to, meant to', 'post, log, say, mention, write, add, report, write down, write it down, write that down, log it, post it, note it, put it in, add it, mention it, report it, tell anyone, log this, post this, note, tell you')}`,
+  plain: `${each('can you, could you, can you please, could you please, please, would you', 'log, record, note, note down, write down')}, ${each("i would like to, i'd like to, i want to, i wanted to, just want to, just wanted to, i wish to, we wish to, i must, i have to, i need to, i am sorry to, i regret to, we regret to", 'log, record, report, note')}, just to let you know, just so you know, just letting you know, so you know, for your information, fyi, for the record, for the log, for info, to let you know, ${each('forgot to, i forgot to, meant to', 'post, log, say, mention, write, add, report, write down, write it down, write that down, log it, post it, note it, put it in, add it, mention it, report it, tell anyone, log this, post this, note, tell you')}`,
   humble: HUMBLE,
 });
 

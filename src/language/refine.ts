@@ -292,6 +292,26 @@ const RULES: readonly Rule[] = [
       }),
   },
   {
+    name: 'one cold told twice',
+    why: '"the bed won\'t heat, stone cold": the cold of the bed, and of no hot end besides',
+    apply: (placed) =>
+      placed.filter(
+        (one, at) =>
+          !(
+            one.act.kind === 'symptom' &&
+            one.act.symptom === 'no-heat' &&
+            one.draft.noun === undefined &&
+            around(placed, at).some(
+              (other) =>
+                other.act.kind === 'symptom' &&
+                other.act.symptom === 'bed-no-heat' &&
+                sameMachine(other.act, one.act) &&
+                near(one, other),
+            )
+          ),
+      ),
+  },
+  {
     name: 'what is asked about is not written beside',
     why: '"#9 - nozzle changed, old one worn": while nobody knows the machine, its trouble is not written of none',
     apply: (placed) =>

@@ -66,7 +66,7 @@ function terse(scene: Scene): boolean {
     (isFn(item, 'how') && isCue(item, 'old', 'how-often'));
   if (isCue(items[0], 'strong') || items.some(asksHow)) return true;
   const last = items.findLast((item) => !hasTag(item, 'date', 'machine') && !isFn(item, 'please', 'thanks'));
-  return isCue(last, 'strong') && !isTold(items);
+  return isCue(last, 'strong') && !isTold(items) && !hasTag(last, 'state');
 }
 /** "the belts are due": said, not asked. */
 const isTold = (items: readonly Item[]): boolean =>

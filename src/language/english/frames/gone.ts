@@ -7,7 +7,7 @@ import { SYMPTOMS_OF } from './symptom-table.ts';
 
 /** The trouble is itself a denial: "not round any more" tells of no end. */
 const DENIAL =
-  /^(?:not|no longer|never|won't|don't|doesn't|isn't|aren't|can't|cannot|couldn't|does not|do not|did not|is not|are not|will not|can not|has not|could not|refuses|fails)\b/u;
+  /^(?:not|no longer|never|won't|don't|doesn't|isn't|aren't|ain't|hasn't been|has not been|haven't been|can't|cannot|couldn't|does not|do not|did not|is not|are not|will not|can not|has not|could not|refuses|fails)\b/u;
 
 /** What it does again, and what it then has no longer; the row of the thing that does it goes first. */
 const DOES_AGAIN: readonly (readonly [RegExp, Readonly<Partial<Record<string, Symptom>>>])[] = [
@@ -18,6 +18,13 @@ const DOES_AGAIN: readonly (readonly [RegExp, Readonly<Partial<Record<string, Sy
   [/^(?:(?:works|working|responds|reacts|lights up|alive|fine|ok|readable|runs|running)(?: again)?|back)$/u, { screen: 'screen-frozen', 'bed-heater': 'bed-no-heat', heater: 'no-heat', probe: 'homing-failed', 'end-stop': 'homing-failed', fan: 'fan-stopped', 'hot-end-fan': 'fan-stopped', 'part-fan': 'fan-stopped', 'board-fan': 'fan-stopped' }],
   [/^(?:spins|spinning|turns|blows)$/u, { fan: 'fan-stopped', 'hot-end-fan': 'fan-stopped', 'part-fan': 'fan-stopped', 'board-fan': 'fan-stopped' }],
 ]; // prettier-ignore
+const HEATED = { bed: 'bed-no-heat', 'bed-heater': 'bed-no-heat', 'build-plate': 'bed-no-heat', '*': 'no-heat', 'hot-end': 'no-heat', nozzle: 'no-heat', heater: 'no-heat' } as const; // prettier-ignore
+/** The same of two words: "gets warm again", "finds home again". */
+const PAIRED: typeof DOES_AGAIN = [
+  [/\b(?:gets?|getting|is) (?:warm|hot)(?: properly)? again\b/u, HEATED],
+  [/\bfinds? (?:its )?(?:home|zero) again\b/u, { '*': 'homing-failed' }],
+  [/\b(?:comes?|coming) out again\b/u, { '*': 'no-extrusion', plastic: 'no-extrusion', filament: 'no-extrusion', nozzle: 'no-extrusion' }],
+]; // prettier-ignore
 /** "cedar heats again", "prints stick again on juniper". */
 function doesAgain(scene: Scene): Symptom | undefined {
   if (
@@ -27,7 +34,8 @@ function doesAgain(scene: Scene): Symptom | undefined {
   )
     return undefined;
   if (deedOf(scene, 'swap', 'fit', 'install', 'put', 'plug')) return undefined;
-  const row = DOES_AGAIN.find(([words]) => scene.items.some((item) => words.test(item.text)))?.[1];
+  const row = (DOES_AGAIN.find(([words]) => scene.items.some((item) => words.test(item.text))) ??
+    PAIRED.find(([words]) => words.test(scene.text)))?.[1];
   if (!row) return undefined;
   const noun = scene.nouns.find((one) => row[one.code] !== undefined);
   if (noun) return row[noun.code];
@@ -36,9 +44,9 @@ function doesAgain(scene: Scene): Symptom | undefined {
 }
 /** "rowan's screen is back": the part, and nothing that it came back to. */
 const isBack = (scene: Scene): boolean =>
+  !someFn(scene, 'i', 'we', 'you', 'they', 'when', 'person') &&
   scene.items.at(-1)?.text === 'back' &&
   isFn(scene.items.at(-2), 'be') &&
-  !isFn(scene.items.at(-3), 'you', 'i', 'we') &&
   scene.nouns.length === 1;
 /** "juniper sticks again": the prints to the plate, which is well, or the carriage, which is not. */
 const sticksUnsaid = (scene: Scene): boolean =>
@@ -157,6 +165,15 @@ function noiseEnds(scene: Scene): Symptom | undefined {
   return noun === undefined ? undefined : SYMPTOMS_OF.noisy[noun.code];
 }
 
+/** "the bearings have gone": worn out, where nothing says that the trouble is on, at or of them. */
+const isGonePart = ({ items }: Scene, trouble: number, ends: number): boolean =>
+  ends > trouble + 1 &&
+  hasTag(items[ends - 1], 'part') &&
+  /\b(?:gone|went)$/u.test(items[ends]?.text ?? '') &&
+  !items.slice(trouble + 1, ends - 1).some((item) => isFn(item, 'at', 'on', 'in', 'of', 'from', 'with'));
+
+const STRANDS_GONE =
+  /\b(?:strings|hairs|whiskers|threads|cobwebs) (?:are|have) (?:all |now )*(?:gone|disappeared|vanished|history)\b/u;
 /** "no clicking any more", "the grinding has stopped", "fine now". */
 export function readGone(scene: Scene, seen: readonly Seen[], before?: Scene): Draft[] {
   const { mood, items } = scene;
@@ -171,6 +188,8 @@ export function readGone(scene: Scene, seen: readonly Seen[], before?: Scene): D
     return [draft(scene, { kind: 'gone', symptom: quiet.symptom }, 'gone: well again, and none of it')];
   const ceased = mood.negated ? undefined : seen.find((one) => ceasesAt(items, one.at) >= 0);
   if (ceased) return [draft(scene, { kind: 'gone', symptom: ceased.symptom }, 'gone: does it no longer')];
+  if (STRANDS_GONE.test(scene.text) && !mood.negated)
+    return [draft(scene, { kind: 'gone', symptom: 'stringing' }, 'gone: strands')];
   const again = doesAgain(scene);
   if (again !== undefined) return [draft(scene, { kind: 'gone', symptom: again }, 'gone: does it again')];
   if (sticksUnsaid(scene)) return [askWhatSticks(scene)];
@@ -193,6 +212,7 @@ export function readGone(scene: Scene, seen: readonly Seen[], before?: Scene): D
     return [];
   const trouble = seen.find((one) => !isFn(items[one.at], 'anymore')) ?? seen[0];
   const ends = items.findLastIndex((item) => isFn(item, 'anymore'));
+  if (trouble && isGonePart(scene, trouble.at, ends)) return [];
   if (trouble && isOver(scene, trouble.at))
     return [draft(scene, { kind: 'gone', symptom: trouble.symptom }, 'gone: is over')];
   const led =
@@ -220,7 +240,7 @@ export function saysFine(scene: Scene): boolean {
     return false;
   const text = textOf(scene);
   if (
-    /\b(?:that|this|which) (?:fixed|cured|sorted|did|solved|has fixed|seems to have fixed) (?:it|the trick|that)\b|\bdid the trick\b|\bproblem (?:solved|gone)\b/u.test(
+    /\b(?:that|this|which) (?:fixed|cured|sorted|did|solved|has fixed|seems to have fixed) (?:it|the trick|that)\b|\bdid the trick\b|\b(?:problem|fault|trouble|issue|noise) (?:is |has |was |seems )?(?:now |all )?(?:solved|gone|cured|fixed|over|sorted|disappeared|away)\b|^(?:and |it 's |is |all |now )*(?:silent|quiet|smooth|steady)(?: now| again| since)+$/u.test(
       text,
     )
   )

@@ -331,7 +331,8 @@ const gladly = (scene: Scene): boolean => scene.items.some((item) => /\b(?:happy
 /** "I've got cedar's feeder cover off": told of what is so now. */
 const holdsOpen = (scene: Scene): boolean =>
   scene.items.some((item) => isFn(item, 'let-me') && /\bgot$/u.test(item.text)) &&
-  scene.items.some((item) => item.senses.some((s) => s.tag === 'state' && s.code === 'open'));
+  (/^(?:off|apart|out)$/u.test(scene.items.at(-1)?.text ?? '') ||
+    scene.items.some((item) => item.senses.some((s) => s.tag === 'state' && s.code === 'open')));
 export function readClaim(scene: Scene): Draft[] {
   const { mood } = scene;
   if (!mood.promised || mood.conditional || mood.reported || mood.hedged || (mood.wished && !gladly(scene)))

@@ -8,7 +8,9 @@ import { symptomsIn } from './symptom.ts';
 
 /** The machine is the one spoken of: no part stands between. */
 function ofMachine(whole: Scene): boolean {
-  const until = whole.items.findIndex((item) => isFn(item, 'until', 'for', 'with'));
+  const until = whole.items.findIndex(
+    (item) => isFn(item, 'until', 'for', 'with') || / (?:until|till)$/u.test(item.text),
+  );
   const scene = until < 0 ? whole : { ...whole, nouns: whole.nouns.filter((noun) => noun.at < until) };
   return scene.nouns.every((noun) =>
     noun.part === undefined ||
@@ -95,7 +97,8 @@ export function readState(scene: Scene, before?: Scene): Draft[] {
   if (runsAgain(scene, before)) return [draft(scene, { kind: 'up' }, 'state: runs, once closed')];
   if (mayUseAgain(scene) || givenBack(scene) || isBackOn(scene))
     return [draft(scene, { kind: 'up' }, 'state: may be used again')];
-  if (closesUp(scene)) return [draft(scene, { kind: 'close' }, 'state: put together')];
+  if (closesUp(scene) || (/\b(?:done|finished|through) (?:inside|in) /u.test(scene.text) && isOutOf(scene)))
+    return [draft(scene, { kind: 'close' }, 'state: put together')];
   if (states.includes('up') && ofMachine(scene) && isUp(scene) && symptomsIn(scene).length === 0)
     return [draft(scene, { kind: 'up' }, 'state: up')];
   if (states.includes('down') && ofMachine(scene) && isDown(scene))
@@ -105,7 +108,9 @@ export function readState(scene: Scene, before?: Scene): Draft[] {
   return deadMachine(scene, before) ? [draft(scene, { kind: 'down' }, 'state: dead')] : [];
 }
 /** "until it is repaired", "before it is back": not yet. */
-function soFar(items: Scene['items']): Scene['items'] {
+function soFar(whole: Scene['items']): Scene['items'] {
+  // "hazel don't turn on": what it does not do, and no bidding
+  const items = whole.filter((item, at) => !(/ (?:turn|switch|power) (?:it )?(?:on|up)$/u.test(item.text) && (hasTag(whole[at - 1], 'machine') || isFn(whole[at - 1], 'it', 'i', 'we', 'they')))); // prettier-ignore
   const until = items.findIndex((item, at) => at > 0 && (isFn(item, 'until') || item.text === 'before') && item.senses.every((s) => s.tag !== 'state')); // prettier-ignore
   return until < 0 ? items : items.slice(0, until);
 }
@@ -199,7 +204,7 @@ const takesSignOff = (scene: Scene): boolean => {
 const noPrintsUntil = (scene: Scene): boolean =>
   scene.items.some(
     (item, at) =>
-      /^no (?:more )?(?:prints?|jobs?|printing)$/u.test(item.text) &&
+      /^(?:no (?:more )?(?:prints?|jobs?|printing)|nobody|no one)$/u.test(item.text) &&
       isFn(scene.items[at + 1], 'on') &&
       hasTag(scene.items[at + 2], 'machine') &&
       (isFn(scene.items[at + 3], 'until') || isFn(scene.items[0], 'please') || someFn(scene, 'please')),
@@ -253,16 +258,21 @@ function handsIn(scene: Scene): boolean {
       (hasTag(items[i + 1], 'machine') ||
         (isFn(items[i + 1], 'article') && hasTag(items[i + 2], 'machine'))) &&
       (items.some((one) => isThing(one, 'hands')) ||
-        (isFn(items[i - 1], 'be') &&
-          isFn(items[i - 2], 'i', 'we') &&
-          scene.verbs.every((verb) => verb.at > i && !verb.deed)) ||
+        (amIn(items, i) && scene.verbs.every((verb) => verb.at > i && !verb.deed)) ||
         worksInside(items, i) ||
         /elbow|wrist|arm|deep/u.test(textOf(scene))),
   );
 }
+/** "I'm inside", "I am still in", "we're deep in". */
+function amIn(items: Scene['items'], at: number): boolean {
+  let i = at - 1;
+  while (i > 0 && (isFn(items[i], 'still', 'now', 'just') || /^(?:deep|right|currently|halfway)$/u.test(items[i]?.text ?? ''))) i -= 1; // prettier-ignore
+  return isFn(items[i], 'be') && isFn(items[i - 1], 'i', 'we');
+}
 /** "hand in the belts", "elm's toolhead in my hands": hands and the inside of a machine in one another. */
 const handsInParts = (scene: Scene): boolean =>
-  hasMachine(scene) &&
+  (hasMachine(scene) ||
+    (scene.named && scene.items.some((item) => /^my (?:hands?|fingers|arms?)$/u.test(item.text)))) &&
   scene.items.some(
     (item, at) =>
       (isThing(item, 'hands') &&
@@ -276,7 +286,7 @@ const handsInParts = (scene: Scene): boolean =>
         scene.nouns.some((noun) => noun.at < at && LIMBS.has(noun.code))),
   );
 /** What hands reach into. */
-const INSIDES: ReadonlySet<string> = new Set(['belts-all', 'carriage', 'gantry', 'hot-end', 'bed', 'feeder', 'enclosure', 'frame', 'axis']); // prettier-ignore
+const INSIDES: ReadonlySet<string> = new Set(['fan', 'belts-all', 'carriage', 'gantry', 'hot-end', 'bed', 'feeder', 'enclosure', 'frame', 'axis']); // prettier-ignore
 /** "I'm working inside hazel". */
 const worksInside = (items: Scene['items'], at: number): boolean =>
   /^(?:inside|within)$/u.test(items[at]?.text ?? '') &&
@@ -356,6 +366,10 @@ const givenBack = (scene: Scene): boolean =>
   hasTag(scene.items.at(-2), 'machine') &&
   scene.items.at(-1)?.text === 'back';
 
+/** "I'm done inside elm". */
+const isOutOf = (scene: Scene): boolean =>
+  !scene.mood.negated &&
+  scene.items.some((item, at) => /^(?:inside|in)$/u.test(item.text) && hasTag(scene.items[at + 1], 'machine') && at === scene.items.length - 2); // prettier-ignore
 /** Strip down, take apart: the machine, not a part of it. */
 function closesUp(scene: Scene): boolean {
   const deed = deedOf(scene, 'close');
@@ -406,6 +420,8 @@ const isDirection = (scene: Scene, at: number): boolean =>
 /** "tied up with the long job", "up next": kept, or to come. */
 const isBound = (scene: Scene, at: number): boolean =>
   /^(?:next|to|for|against|first|top)$/u.test(scene.items[at + 1]?.text ?? '') ||
+  // "the corners came up"
+  /^(?:came|come|comes|coming|goes|went|going|stood|sat|ended)$/u.test(scene.items[at - 1]?.text ?? '') ||
   (at > 0 &&
     scene.items[at - 1]?.senses.length === 0 &&
     /^[a-z]+$/u.test(scene.items[at - 1]?.text ?? '') &&
@@ -426,6 +442,9 @@ function isUp(scene: Scene): boolean {
   if (
     said.every((item) => /^up\b/u.test(item.text) && isParticle(scene.items[scene.items.indexOf(item) - 1]))
   )
+    return false;
+  // "is back to printing nicely"
+  if (said.every((item) => item.text === 'back' && isFn(scene.items[scene.items.indexOf(item) + 1], 'to')))
     return false;
   const firm = said.some(
     (item) =>
@@ -510,7 +529,7 @@ function deadMachine(scene: Scene, before: Scene | undefined): boolean {
 
 /** "rowan broke the dimmer": somebody of that name did it to something; "burned through 320 g" likewise. */
 const hasObject = (scene: Scene, at: number): boolean =>
-  (/^(?:burned|burnt|blew|went) (?:through|up)$/u.test(scene.items[at]?.text ?? '') &&
+  (/^(?:(?:burned|burnt|blew|went) (?:through|up)|just went)$/u.test(scene.items[at]?.text ?? '') &&
     scene.items[at + 1] !== undefined) ||
   isThrown(scene, at);
 const isThrown = (scene: Scene, at: number): boolean =>

@@ -115,7 +115,12 @@ const unbidden: Maker = (scene) => {
   if (!value || scene.mood.question || scene.mood.wished) return undefined;
   const at = scene.items.findIndex((item, i) => i < value.at && value.at - i <= 4 && RISES.test(item.text));
   const heated = scene.nouns.find((noun) => NEVER_SET[noun.code] !== undefined);
-  const heats = heated !== undefined || /\b(?:heater|reading|degrees|deg)\b|°/u.test(scene.text);
+  const degrees =
+    value.value >= 150 && !/[a-z]/u.test(scene.items[value.at]?.text.replace(/deg\w*|c$/u, '') ?? '');
+  const heats =
+    heated !== undefined ||
+    (degrees && hasMachineIn(scene.items) && UNBIDDEN.test(scene.text)) ||
+    /\b(?:heater|reading|degrees|deg)\b|°/u.test(scene.text);
   if (at < 0 || !heats || scene.verbs.some((verb) => verb.at === 0 && verb.form === 'base')) return undefined;
   const past = value.value >= (NEVER_SET[heated?.code ?? 'hot-end'] ?? Infinity);
   return past || UNBIDDEN.test(scene.text)

@@ -40,7 +40,7 @@ export const SYMPTOMS_OF: Readonly<Record<Complaint, Row>> = {
   'came-out': { 'guide-tube': 'tube-slipped', 'tube-fitting': 'tube-slipped', 'tube-end': 'tube-slipped', liner: 'tube-slipped', print: 'detached-print', fastener: 'loose-fastener', 'grub-screw': 'loose-fastener', ...BELTS('belt-slack'), 'printed-part': 'loose-fastener', thermistor: 'loose-fastener', heater: 'loose-fastener', plug: 'loose-fastener', wiring: 'loose-fastener', wheel: 'loose-fastener', spool: 'no-extrusion' },
   dirty: {},
   wet: { feeder: 'feeder-clicking', '*': 'damp-filament', filament: 'damp-filament', spool: 'damp-filament', nozzle: 'damp-filament' },
-  flat: { nozzle: 'worn-nozzle', wall: 'rough-surface', surface: 'rough-surface', 'first-layer': 'first-layer-close', wheel: 'flat-spot', filament: 'ground-filament', bearing: 'flat-spot', '*': 'flat-spot', carriage: 'flat-spot', 'guide-tube': 'worn-tube' },
+  flat: { ...PLATES('scratched-plate'), nozzle: 'worn-nozzle', wall: 'rough-surface', surface: 'rough-surface', 'first-layer': 'first-layer-close', wheel: 'flat-spot', filament: 'ground-filament', bearing: 'flat-spot', '*': 'flat-spot', carriage: 'flat-spot', 'guide-tube': 'worn-tube' },
   scratched: { surface: 'rough-surface', wall: 'rough-surface', ...PLATES('scratched-plate') },
   hot: { ...WIRES('hot-connector'), 'control-board': 'hot-connector', 'power-supply': 'hot-connector' },
   brown: { ...WIRES('hot-connector'), ...TUBES('worn-tube'), 'power-supply': 'hot-connector', 'control-board': 'hot-connector' },

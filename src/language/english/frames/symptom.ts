@@ -15,7 +15,19 @@ const words = (item: Item): number => item.text.split(' ').length;
 function nearest(scene: Scene, at: number): NounAt[] {
   return [...scene.nouns]
     .filter((noun) => noun.at !== at || (noun.part === undefined && noun.code !== 'print'))
-    .sort((a, b) => Math.abs(a.at - at) - Math.abs(b.at - at));
+    .sort(
+      (a, b) =>
+        Number(isWhere(scene, a)) - Number(isWhere(scene, b)) || Math.abs(a.at - at) - Math.abs(b.at - at),
+    );
+}
+/** "the fan at juniper's nozzle": the nozzle only says which. */
+function isWhere(scene: Scene, noun: NounAt): boolean {
+  let i = noun.at - 1;
+  while (i > 0 && (isFn(scene.items[i], 'article', 'its', 'my', 'possessive') || hasTag(scene.items[i], 'machine'))) i -= 1; // prettier-ignore
+  return (
+    /^(?:at|near|behind|beside|above|below|next to)$/u.test(scene.items[i]?.text ?? '') &&
+    scene.nouns.some((other) => other.at < i)
+  );
 }
 
 function fromComplaint(scene: Scene, at: number, complaint: SenseOf<'complaint'>): Seen | undefined {
@@ -110,6 +122,7 @@ const NEEDS_NOUN: Readonly<Partial<Record<Complaint, readonly [words: RegExp, of
   bare: [/^(?:bare|naked|exposed)$/u, new Set(['wiring', 'plug', 'mains-lead', 'heater', 'thermistor'])],
   flat: [/^(?!.*(?:flat ?spot|flatspot|turn|bump)).*$/u, new Set(['wheel', 'filament', 'bearing', 'carriage', 'guide-tube', 'nozzle', 'wall', 'surface', 'first-layer'])],
   jam: [/\b(?:go in|goes in|go through|come out|comes out|come through|going in|coming out|coming through)$/u, new Set(['filament', 'spool', 'plastic'])],
+  slack: [/^(?:hang|sag|droop|flap|stretch|loosened|limp|baggy|floppy|saggy)/u, new Set(['belt', 'x-belt', 'y-belt', 'tension-noun', 'gantry', 'idler'])],
   cold: [/\b(?:past|above|at|than)$/u, new Set(['nozzle', 'hot-end', 'heater', 'bed', 'build-plate', 'bed-heater', 'temperature'])],
 }; // prettier-ignore
 function lacksNoun(scene: Scene, at: number, complaint: Complaint, nouns: readonly NounAt[]): boolean {
@@ -120,6 +133,9 @@ function lacksNoun(scene: Scene, at: number, complaint: Complaint, nouns: readon
 /** "popped the plate off", "blew the fluff out of the fans": done by somebody, and not broken. */
 function isOwnDeed(scene: Scene, at: number): boolean {
   const [item, next] = [scene.items[at], scene.items[at + 1]];
+  // "the head knocked it off": no knock is heard
+  if (/^(?:knock|knocked|tap|tapped|thumped|ticked)$/u.test(item?.text ?? ''))
+    return isFn(next, 'article', 'its', 'my', 'it', 'this', 'off') || hasTag(next, 'machine', 'part');
   if (item?.text === 'popped')
     return isFn(next, 'article', 'its', 'my', 'it', 'this') || hasTag(next, 'machine');
   return (
@@ -173,8 +189,10 @@ function isCopula(scene: Scene, at: number): boolean {
     (next !== undefined && next.senses.length === 0)
   );
 }
-/** "hung a tag on it". */
+/** "hung a tag on it", "hangs in the print". */
 const hangs = (scene: Scene, at: number): boolean =>
+  (/^(?:hangs|hanging|hung)$/u.test(scene.items[at]?.text ?? '') &&
+    isFn(scene.items[at + 1], 'in', 'on', 'from', 'off', 'out', 'over')) ||
   (scene.items[at]?.text === 'hung' && isFn(scene.items[at + 1], 'article', 'my', 'this', 'up')) ||
   // "1 kg of white asa hangs on elm"
   (/^(?:hangs|hanging)$/u.test(scene.items[at]?.text ?? '') && scene.materials.length > 0);
@@ -210,7 +228,10 @@ function isAttribute(scene: Scene, at: number, complaint: string): boolean {
 /** "everything off elm", "off the plate": whence, not what is wrong. */
 const isParticle = (scene: Scene, at: number): boolean =>
   scene.items[at]?.text === 'off' &&
-  (hasTag(scene.items[at + 1], 'machine', 'part', 'thing') ||
+  (/^(?:come|came|comes|coming|go|goes|went|gone|fell|broke|knocked|switched|turned|took|pulled|popped|cut|set)$/u.test(
+    scene.items[at - 1]?.text ?? '',
+  ) ||
+    hasTag(scene.items[at + 1], 'machine', 'part', 'thing') ||
     isFn(scene.items[at + 1], 'article', 'its', 'my'));
 
 /** Parts that come off; what came off is then no print. */
@@ -264,6 +285,11 @@ function seek(scene: Scene): Seen[] {
       (item.text === 'kill' && hasTag(scene.items[at + 1], 'machine')) ||
       made.some((one) => one.uses(at)) ||
       (item.text.startsWith('like ') && !isLikened(scene, at)) ||
+      // "they look rough": the printers, not their prints
+      (item.text === 'rough' &&
+        /^looks?$/u.test(scene.items[at - 1]?.text ?? '') &&
+        scene.nouns.length === 0 &&
+        scene.materials.length === 0) ||
       ownDenial(scene.items, at) ||
       (isFn(scene.items[at - 1], 'for', 'any') && isFn(scene.items[at - 1], 'any')
         ? isFn(scene.items[at - 2], 'for')

@@ -31,7 +31,7 @@ export const REFUSED_SYMPTOMS: Readonly<Partial<Record<Symptom, string>>> = {
   'no-extrusion':
     'spit anything out, spit out anything, spit anything, squirt, squirt anything, squirt any plastic, squirt out any plastic, squirt plastic, push anything out, give any plastic, lay anything down, put anything down, lay down any plastic, spit plastic, spit out plastic, deliver plastic, deliver filament, deliver any filament, extrude, feed, push filament, push plastic, push any plastic, push any filament, push the filament, take filament, take the filament, pull filament, pull the filament, grab filament, grab the filament, lay down anything, put down anything, lay down plastic, lay plastic, put out plastic, extrude anything, push anything',
   'homing-failed':
-    'home, home properly, find home, find its home, find its end stop, find the end stop, find its endstop, find the endstop, find the x end stop, find the y end stop, find the z end stop, find zero, find its zero, find its zero point, find her zero point, find his zero point, find the zero point, find her home, find his home, complete homing, finish homing',
+    'know where zero is, know where home is, know its zero, know its home, home, home properly, find home, find its home, find its end stop, find the end stop, find its endstop, find the endstop, find the x end stop, find the y end stop, find the z end stop, find zero, find its zero, find its zero point, find her zero point, find his zero point, find the zero point, find her home, find his home, complete homing, finish homing',
   'power-lost':
     'switch on, turn on, power on, power up, boot, boot up, start up, fire up, come back on, switch back on',
   'settings-lost':
@@ -59,11 +59,11 @@ export const LACKED: Readonly<Partial<Record<Complaint, string>>> = {
 const BARE =
   "doesn't want to, does not want to, don't want to, didn't want to, doesn't really want to, doesn't like to, won't ever, just won't, simply won't, still won't, won't properly, doesn't properly, reluctant to, declines to, is not able to, isn't able to, won't, doesn't, don't, does not, do not, will not, didn't, did not, wouldn't, would not, couldn't, could not, can't, cannot, can not, not, never, refuses to, refused to, refusing to, fails to, failed to, failing to, struggles to, struggled to, struggling to, unable to, hardly".split(', '); // prettier-ignore
 const GERUND =
-  "isn't, aren't, wasn't, weren't, not, stopped, stops, has stopped, have stopped, keeps not, quit, quits, has quit, have quit, is barely, barely, hardly, ceased, has ceased, gave up, has given up".split(', '); // prettier-ignore
+  "ain't, aint, hasn't been, has not been, haven't been, have not been, hadn't been, isn't, aren't, wasn't, weren't, not, stopped, stops, has stopped, have stopped, keeps not, quit, quits, has quit, have quit, is barely, barely, hardly, ceased, has ceased, gave up, has given up".split(', '); // prettier-ignore
 const THIRD = 'no longer, never, barely, hardly, scarcely, only just'.split(', ');
 const PAST = 'never, barely, hardly, scarcely, only just'.split(', ');
 const ADJECTIVE =
-  "not, isn't, aren't, wasn't, weren't, no longer, not very, not quite, not really, not so, not properly, not at all, never, not even, nowhere near".split(', '); // prettier-ignore
+  "ain't, aint, not, isn't, aren't, wasn't, weren't, no longer, not very, not quite, not really, not so, not properly, not at all, never, not even, nowhere near".split(', '); // prettier-ignore
 
 /** Said after the verb by those whose own language does so: "finds not its zero", "heats no more". */
 const LAST = ['not', 'not more', 'no more', 'not anymore', 'not any more'];

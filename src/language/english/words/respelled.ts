@@ -40,5 +40,5 @@ export const SCOTS: Readonly<Record<string, string>> = {
   tak: 'take', mak: 'make', isna: "isn't", wisna: "wasn't", disna: "doesn't", didna: "didn't", dinna: "don't", winnae: "won't", winna: "won't", canna: "can't", couldna: "couldn't", wouldna: "wouldn't", hasna: "hasn't", huvnae: "haven't", hivnae: "haven't", arenae: "aren't",
   urnae: "aren't", gonnae: 'gonna', gunnae: 'gonna', owd: 'old', cauld: 'cold', yins: 'ones', aw: 'all', mair: 'more', maist: 'most', ither: 'other', thae: 'those', yon: 'that', jist: 'just', whaur: 'where', deid: 'dead', hauns: 'hands',
   haun: 'hand', ticht: 'tight', richt: 'right', nicht: 'night', licht: 'light', guid: 'good', drookit: 'wet', boggin: 'dirty', mawkit: 'dirty', gubbed: 'broken', bruk: 'broken', knackert: 'knackered', itsel: 'itself', masel: 'myself', mesel: 'myself', everythin: 'everything',
-  awthing: 'everything', somethin: 'something', summat: 'something', nothin: 'nothing', nuthin: 'nothing', anythin: 'anything', owt: 'anything',
+  nowt: 'nothing', windae: 'window', wan: 'one', windaes: 'windows', awthing: 'everything', somethin: 'something', summat: 'something', nothin: 'nothing', nuthin: 'nothing', anythin: 'anything', owt: 'anything',
 }; // prettier-ignore

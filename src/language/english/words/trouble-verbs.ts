@@ -11,7 +11,7 @@ export const TROUBLE_VERBS: Readonly<Partial<Record<Complaint, string>>> = {
   noisy: 'whine, howl, screech, scream, buzz, hum, drone, roar, whirr, whistle, moan, growl, wail, shriek, groan',
   squeak: 'peep, cheep, squeak, squeal, squawk, chirp, tweet, creak, yelp',
   grind: 'grate, grind, graunch, crunch, scrunch, gnash, rasp',
-  rattle: 'jingle, clank, clang, tremble, quiver, rattle, vibrate, clatter, jangle, shudder, chatter, judder about',
+  rattle: 'shiver, jingle, clank, clang, tremble, quiver, rattle, vibrate, clatter, jangle, shudder, chatter, judder about',
   leak: 'leak, seep, weep, drip',
   slip: 'slip, skip, lose steps, miss steps, skip steps',
   wet: 'hiss, crackle, sizzle, fizz',

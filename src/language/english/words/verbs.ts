@@ -51,7 +51,7 @@ export const VERB_WORDS: Readonly<Record<VerbClass, string>> = {
   'put-off':
     'deferral, postponement, cba w, cba with, postpone, defer, delay, snooze, knock back, punt, put off, put back, push, push back, push out, hold off, hold off on, skip, leave, wait, move, shift, reschedule, re schedule, bump, kick, shelve, park, slide, move back, shove, hang fire on, extend, stretch, push on, hold over, suspend, bring back, leave off, carry over, put on hold, let slide, kick down the road, rain check, remind me, remind me again, adjourn, put aside, put on ice, nudge, hold, table, stall, reprieve, ignore, drop, pause, skip over',
   bump: 'bump, knock, whack, clout, hit, bash, jog, drop',
-  move: 'move, relocate, shift, carry, wheel, transport, re locate, lug, haul, rehome, cart, re home, shunt, swap places',
+  move: 'hump, humph, schlep, trundle, heave, manhandle, move, relocate, shift, carry, wheel, transport, re locate, lug, haul, rehome, cart, re home, shunt, swap places',
   start: 'start, begin, kick off, launch, set off, queue, set going, send, fire up',
   stop: 'stop, cease, quit, halt, abort, cancel, end, die, pack up, conk out, give up, give out, disappear, vanish, go away, pack in, fade, settle down, subside, die down, clear',
   undo: 'undo, revert, cancel, scratch, scrap, delete, strike, forget, ignore, take back, disregard, remove, erase, wipe, unlog, retract, drop, scrub, roll back, withdraw, kill, bin, rub out, void, discard, un log, un do, annul, nix, rescind, un record, unrecord, back out',
