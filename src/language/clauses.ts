@@ -235,7 +235,8 @@ function inList(items: readonly Item[], at: number): boolean {
   )
     i -= 1;
   return (
-    (isFn(items[i], 'on', 'in', 'for', 'at', 'of', 'both', 'except', 'through') && items[i]?.text !== 'to') ||
+    (isFn(items[i], 'on', 'in', 'for', 'at', 'of', 'from', 'both', 'except', 'through') &&
+      items[i]?.text !== 'to') ||
     /^(?:did|does|do|has|have)$/u.test(items[i]?.text ?? '') ||
     listedNumbers(items, i, at) ||
     /\b(?:through|inside)$/u.test(items[i]?.text ?? '') ||

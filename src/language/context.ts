@@ -35,6 +35,10 @@ function nounWithin(text: string): NounAt | undefined {
   return WITHIN.get(text);
 }
 
+/** "the old note on the wall says 'maple down'": read somewhere, and not told by who speaks. */
+const WRITTEN =
+  /\b(?:note|sign|label|sticker|poster|board|whiteboard|e ?mail|leaflet|card|letter)\b.{0,40}\bsays?\b/u;
+
 /** Conditions and quotes hold to the end of their sentence; a question mark only for what asks. */
 function settleMoods(scenes: readonly Scene[]): Scene[] {
   let sentence = -1;
@@ -51,7 +55,10 @@ function settleMoods(scenes: readonly Scene[]): Scene[] {
     const holds =
       scene.mood.conditional && !/^(?:whenever|every time|each time)$/u.test(scene.items[0]?.text ?? '');
     conditional ||= holds || isUnreal(scene, scenes[i + 1]);
-    reported ||= scene.mood.reported || /\b(?:was|were|is|'s|'m|be)(?: all| just)? like$/u.test(scene.text);
+    reported ||=
+      scene.mood.reported ||
+      WRITTEN.test(scene.text) ||
+      /\b(?:was|were|is|'s|'m|be)(?: all| just)? like$/u.test(scene.text);
     const unreal = isUnreal(scene, scenes[i + 1]);
     const question =
       !unreal &&
@@ -306,6 +313,7 @@ const follows = (scene: Scene): boolean =>
     scene.verbs.some((verb) => verb.deed) &&
     !scene.items.some((item) => hasTag(item, 'machine', 'value'))) ||
   (scene.items.length <= 2 &&
+    scene.values.length === 0 &&
     scene.verbs.some((verb) => verb.deed && (verb.code === 'look' || verb.code === 'test'))) ||
   (scene.items.length <= 5 &&
     scene.clause.joint !== 'sentence' &&

@@ -182,9 +182,11 @@ function nominal(items: readonly Item[], at: number): boolean {
   );
 }
 const deniedOrOld = (items: readonly Item[], at: number): boolean =>
-  isFn(items[at - 1], 'no', 'not', 'old', 'with', 'of') &&
-  !isMeasure(items[at - 2]) &&
-  !isMeasure(items[at - 1]);
+  (isFn(items[at - 1], 'no', 'not', 'old', 'with', 'of') &&
+    !isMeasure(items[at - 2]) &&
+    !isMeasure(items[at - 1])) ||
+  // "no new oil yet"
+  (isFn(items[at - 1], 'new') && isFn(items[at - 2], 'no', 'not'));
 /** "a", "its", "some", "quick" stand before a noun, or before its adjective: "a soft brush". */
 const led = (items: readonly Item[], at: number): boolean =>
   leads(items, at) ||

@@ -234,6 +234,9 @@ export function isInterrogative(items: readonly Item[]): boolean {
     return true;
   // "do hardened nozzles last longer": a verb follows; "do belts elm" is a note.
   if (head === 'do' && hasTag(next, 'spec', 'part') && items.slice(at + 2).some((item) => hasTag(item, 'verb'))) return true; // prettier-ignore
+  // "have layer shifts on rowan become more common"
+  if ((head === 'have' || head === 'has') && at === 0 && items.length > 4 && hasTag(next, 'symptom'))
+    return true;
   // "and did maple's as well" goes on, it does not ask; "did elm's belts and rods" tells.
   if (
     head === 'did' &&
@@ -263,6 +266,14 @@ export function isInterrogative(items: readonly Item[]): boolean {
     : next.senses.some((s) => s.tag === 'fn' && SUBJECTS.has(s.code)) ||
         hasTag(next, 'machine', 'person', 'part', 'thing', 'value', 'material');
 }
+
+/** "yesterday I take the fan out", "I take maple out of service": told in the present, and no promise. */
+const isToldSo = (items: readonly Item[]): boolean =>
+  items.some(
+    (item) =>
+      /^(?:yesterday|last)\b/u.test(item.text) ||
+      item.senses.some((s) => s.tag === 'state' && s.code === 'down'),
+  );
 
 /** "I'll find out who did the belts": what will be asked, and nothing told. */
 const seeks = (items: readonly Item[]): boolean =>
@@ -360,6 +371,7 @@ export function readMood(clause: Clause): Mood {
       (item, i) =>
         (isFn(item, 'let-me') &&
           !byAnother(items[i - 1]) &&
+          !(item.text === 'i take' && isToldSo(items)) &&
           // "every screw I could reach"
           !(item.text.endsWith('could') && hasTag(items[i - 1], 'part', 'thing')) &&
           !hasTag(items[i + 1], 'symptom', 'complaint') &&
@@ -371,7 +383,9 @@ export function readMood(clause: Clause): Mood {
           (isFn(items[i - 1], 'i', 'we') ||
             (i === 0 &&
               hasTag(items[1], 'verb') &&
-              !/^(?:planning|hoping|aiming|intending|hope)/u.test(item.text)))),
+              !/^(?:planning|hoping|aiming|intending|hope|the idea|the plan|idea is|plan is)/u.test(
+                item.text,
+              )))),
     );
   const verbBefore = (at: number): boolean =>
     items.slice(0, at).some(
@@ -576,8 +590,18 @@ const picks = (items: readonly Item[], at: number): boolean =>
     ((hasTag(items[at + 1], 'spec', 'machine') || isFn(items[at + 1], 'new', 'old')) &&
       items.slice(at + 2, at + 4).some((item) => hasTag(item, 'part'))));
 
+/** "Had that nozzle been worn, we'd have seen it". */
+const isUnrealPast = ({ items, asked, joint }: Clause): boolean =>
+  !asked &&
+  joint === 'start' &&
+  items[0]?.text === 'had' &&
+  isFn(items[1], 'this', 'article', 'my', 'its', 'any') &&
+  items.some((item) => item.text === 'been') &&
+  items.some((item) => hasTag(item, 'complaint', 'symptom'));
+
 /** "should juniper lose its head again: …": an "if" without the word. */
-const isInvertedIf = ({ items, asked }: Clause): boolean =>
+const isInvertedIf = (clause: Clause): boolean => isUnrealPast(clause) || isInverted(clause);
+const isInverted = ({ items, asked }: Clause): boolean =>
   (!asked && items[0]?.text === 'should' && hasTag(items[1], 'machine')) ||
   // "had elm gone up in flames, we'd have noticed", "were the bed level it would stick"
   (!asked &&

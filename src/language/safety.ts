@@ -18,7 +18,7 @@ export function isJoke(scene: Scene): boolean {
   );
 }
 const RETRACTS =
-  /^(?:just |only |i'm |i am |i |he's |she's |nah |naw |no |nope |ha |haha |lol |but )*(?:kidding|kiddin|joking|jokin|jk|joke|psych|sike|gotcha|as if|had you|got you there|april fools?|pulling your leg|winding you up|made you look|(?:i 'll|ill|i will|i 'm) (?:get|getting) (?:my|ma|me) coat|ba dum tss?)\b/u;
+  /^(?:just |only |i'm |i am |i |he's |she's |he was |she was |they were |it was |that was |nah |naw |no |nope |ha |haha |lol |but )*(?:kidding|kiddin|joking|only joking|jokin|a joke|jk|joke|psych|sike|gotcha|as if|had you|got you there|april fools?|pulling your leg|winding you up|made you look|(?:i 'll|ill|i will|i 'm) (?:get|getting) (?:my|ma|me) coat|ba dum tss?)\b/u;
 /** "elm has gone on strike, just kidding": what stands right before it was not meant either. */
 export const retracted = (scenes: readonly Scene[], at: number): boolean =>
   scenes.slice(at + 1, at + 3).some((scene) => RETRACTS.test(textOf(scene)));

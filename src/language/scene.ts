@@ -238,7 +238,8 @@ function boreNoun(items: readonly Item[], nouns: NounAt[]): NounAt[] {
           ['fit', 'swap', 'install', 'put', 'look', 'load', 'arrive', 'buy', 'count', 'bin'].includes(s.code),
       ) || isFn(item, 'new'),
   );
-  if (!fits && !isExchange(items)) return nouns;
+  const stands = items.some((item, i) => HARD.test(item.text) && BORE.test(items[i + 1]?.text ?? '') && isFn(items[i + 2], 'be')); // prettier-ignore
+  if (!fits && !stands && !isExchange(items)) return nouns;
   const hard = items.findIndex(
     (item, i) => HARD.test(item.text) && /^ones?$/u.test(items[i + 1]?.text ?? ''),
   );

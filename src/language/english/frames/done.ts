@@ -83,6 +83,7 @@ export function readDone(scene: Scene, earlier: readonly Scene[] = []): Draft[] 
         verb.code !== 'work' &&
         !ranIt(scene, verb) &&
         !isSetting(scene, verb) &&
+        !finishesOther(scene, verb) &&
         !turnsOver(scene, verb)) ||
       (verb.code === 'pull' && scene.verbs.some((other) => other.deed)),
   );
@@ -103,6 +104,10 @@ export function readDone(scene: Scene, earlier: readonly Scene[] = []): Draft[] 
 const ranIt = (scene: Scene, verb: VerbAt): boolean =>
   (verb.code === 'did' || (verb.code === 'look' && deedOf(scene, 'run')?.at === verb.at)) &&
   scene.values.some((value) => ['hours', 'grams', 'metres'].includes(value.code));
+/** "just finished calibrating the feeder": the deed is the verb behind. */
+const finishesOther = (scene: Scene, verb: VerbAt): boolean =>
+  verb.code === 'did' &&
+  scene.verbs.some((other) => other.at === verb.at + 1 && other.form === 'ing' && other.deed);
 /** "turned the plate round": the other side of it, and no adjusting. */
 const turnsOver = (scene: Scene, verb: VerbAt): boolean =>
   /^(?:turned|flipped|turn)$/u.test(scene.items[verb.at]?.text ?? '') &&
@@ -157,10 +162,17 @@ function dried(scene: Scene, before: Scene | undefined): Draft[] {
   return stuff && (been || put) ? [toDraft(scene, { task: 'dry-filament', verb: 'dry' })] : [];
 }
 const LUMP = /\b(?:blobs?|lumps?|globs?|ball of plastic|strings?)\b/u;
+/** "wiped the old grease off its rods": what is to go, and no oiling. */
+const isSpent = (scene: Scene, noun: NounAt): boolean =>
+  (noun.code === 'oil' || noun.code === 'grease') &&
+  (isFn(scene.items[noun.at - 1], 'old') ||
+    /^(?:excess|dried|dirty|surplus|extra)$/u.test(scene.items[noun.at - 1]?.text ?? ''));
 /** "brushed the fluff off cedar's fans": what was cleaned is what the dirt came off. */
 function offWhat(scene: Scene): Draft[] {
   const deed = deedOf(scene, 'clean', 'wipe', 'dust', 'clear');
-  const dirt = scene.nouns.find((noun) => deed !== undefined && noun.at > deed.at && DIRT.has(noun.code));
+  const dirt = scene.nouns.find(
+    (noun) => deed !== undefined && noun.at > deed.at && (DIRT.has(noun.code) || isSpent(scene, noun)),
+  );
   const from = scene.items.findIndex(
     (item, at) => at > (dirt?.at ?? scene.items.length) && isFn(item, 'off', 'from'),
   );

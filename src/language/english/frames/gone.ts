@@ -190,6 +190,9 @@ export function readGone(scene: Scene, seen: readonly Seen[], before?: Scene): D
   if (ceased) return [draft(scene, { kind: 'gone', symptom: ceased.symptom }, 'gone: does it no longer')];
   if (STRANDS_GONE.test(scene.text) && !mood.negated)
     return [draft(scene, { kind: 'gone', symptom: 'stringing' }, 'gone: strands')];
+  // "no squeaking left on alder"
+  const left = isFn(items[0], 'no') && isFn(items[2], 'left') ? seen.find((one) => one.at === 1) : undefined;
+  if (left) return [draft(scene, { kind: 'gone', symptom: left.symptom }, 'gone: none left')];
   const again = doesAgain(scene);
   if (again !== undefined) return [draft(scene, { kind: 'gone', symptom: again }, 'gone: does it again')];
   if (sticksUnsaid(scene)) return [askWhatSticks(scene)];

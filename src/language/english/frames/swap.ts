@@ -104,7 +104,11 @@ function isNew(scene: Scene): boolean {
     scene.nouns.some((noun) => noun.at < turn)
   )
     return true;
-  if (nowHas(scene)) return true;
+  if (nowHas(scene) || isInNow(scene)) return true;
+  if (hasMachine(scene) && scene.verbs.some((verb) => verb.code === 'run' && entersMachine(scene, verb)))
+    return true;
+  // "we move its replacement to that day"
+  if (someFn(scene, 'to') && scene.verbs.some((verb) => verb.code === 'put-off')) return false;
   const at = scene.items.findIndex((item) => isFn(item, 'new'));
   const until = scene.items.findIndex((item) => isFn(item, 'until'));
   if (
@@ -172,6 +176,12 @@ function isNew(scene: Scene): boolean {
   );
 }
 
+/** "a hardened 0.6 is in now". */
+const isInNow = ({ named, items, nouns, text }: Scene): boolean =>
+  named &&
+  /\b(?:is|'s) (?:now )?in(?: now| there)?$/u.test(text) &&
+  items.some((item) => hasTag(item, 'spec')) &&
+  nouns.some((noun) => noun.part !== undefined);
 /** "cedar now wears a 0.6 hardened nozzle". */
 const nowHas = ({ items }: Scene): boolean =>
   items.some(
@@ -321,6 +331,9 @@ function fitsPart(scene: Scene): ReturnType<typeof deedOf> {
   const put = deedOf(scene, 'put', 'get', 'give');
   const another =
     someFn(scene, 'another') && scene.nouns.length > 0 && scene.nouns.every((noun) => noun.at < 0);
+  // "have got fresh grease": what is new is no part
+  const stuff = scene.items.find((_, at) => isFn(scene.items[at - 1], 'new'));
+  if (/^(?:grease|oil|lube|lubricant)$/u.test(stuff?.text ?? '')) return undefined;
   // "gave the metal plate a scrub": what it is of, and nothing fitted
   if (put?.code === 'give' && (!someFn(scene, 'new') || (!hasMachine(scene) && someFn(scene, 'to'))))
     return undefined;

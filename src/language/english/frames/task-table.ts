@@ -66,6 +66,7 @@ export const TASKS_OF: Readonly<Partial<Record<VerbClass, Row>>> = {
   calibrate: { esteps: 'calibrate-feeder', feeder: 'calibrate-feeder', 'feeder-gear': 'calibrate-feeder', bed: 'level-bed', mesh: 'level-bed', 'level-noun': 'level-bed', temperature: 'tune-temperature', 'hot-end': 'tune-temperature', heater: 'tune-temperature', probe: 'check-probe', offset: 'check-first-layer', 'build-plate': 'level-bed', 'bed-heater': 'tune-temperature', thermistor: 'tune-temperature', machine: 'calibrate-feeder' },
   trim: { 'guide-tube': 'trim-tube', 'tube-end': 'trim-tube', 'tube-fitting': 'trim-tube', liner: 'trim-tube' },
   clear: { jam: 'clear-jam', nozzle: 'clear-jam', 'hot-end': 'clear-jam', 'heat-break': 'clear-jam', liner: 'clear-jam', 'guide-tube': 'clear-jam', debris: 'clear-debris', underbed: 'clear-debris', bed: 'clear-debris', 'build-plate': 'clear-debris', feeder: 'clear-jam', 'feeder-gear': 'clean-feeder', plastic: 'clean-feeder', grille: 'clean-fans', fan: 'clean-fans', 'hot-end-fan': 'clean-fans', 'part-fan': 'clean-fans', 'board-fan': 'clean-fans', gunk: 'clean-nozzle', dust: 'dust-off', floor: 'clear-debris', print: 'clear-debris', machine: 'clear-jam', heater: 'clear-jam' },
+  read: { notices: 'check-notices' },
   pull: { jam: 'clear-jam', nozzle: 'clear-jam', 'hot-end': 'clear-jam' },
   dry: { filament: 'dry-filament', spool: 'dry-filament' },
   update: { firmware: 'update-firmware', 'control-board': 'update-firmware', machine: 'update-firmware' },

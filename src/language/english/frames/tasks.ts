@@ -72,6 +72,7 @@ const ORDER: readonly VerbClass[] = [
   'install',
   'put',
   'get',
+  'read',
 ];
 
 function row(verb: VerbClass, nouns: readonly NounAt[]): Named[] {
@@ -125,6 +126,8 @@ function alone(codes: readonly VerbClass[], scene: Scene): Named[] {
     scene.items.some((item) => /^(?:un|de) ?(?:jam|clog|block)/u.test(item.text))
   )
     return [{ task: 'clear-jam', verb: 'clear' }];
+  // "oiled alder": the rods; grease may be of the screw or of the rails
+  if (codes.includes('oil') && hasMachine(scene) && scene.nouns.length === 0 && scene.items.length <= 4 && /\b(?:re ?)?oiled\b/u.test(scene.text)) return [{ task: 'lubricate-rods', verb: 'oil' }]; // prettier-ignore
   if (codes.includes('update') && hasMachine(scene) && /\b(?:re ?)?flash(?:ed)?\b/u.test(scene.text))
     return [{ task: 'update-firmware', verb: 'update' }];
   if (codes.includes('calibrate') && scene.items.some((item) => /^(?:pid|auto ?tune)/u.test(item.text)))
