@@ -132,6 +132,9 @@ function leadOf(items: readonly Item[], at: number, book: NameBook): number | un
   )
     return undefined;
   if (isFn(item, 'number-sign') && digits(items[at + 1]) !== undefined) {
+    // "15h no 5": not 5
+    if (item?.text === 'no' && hasTag(items[at - 1], 'unit') && /^\d/u.test(items[at - 2]?.text ?? ''))
+      return undefined;
     if (item?.text === 'no' && !/^\d/u.test(items[at + 1]?.text ?? '')) return undefined;
     // "wait no 350": no printer has such a number
     if (item?.text === 'no' && Number(items[at + 1]?.text) > MOST_PRINTERS) return undefined;

@@ -7,7 +7,7 @@ import { hasTag, isFn, type Item, sense, type Sense } from './item.ts';
 import { phraseReader } from './phrases.ts';
 
 const EDITS = phraseReader({
-  edit: "nah, eh, ach, och, hmm, oh, aye no, nah wait, lol, haha, scrap that, forget that, nvm, never mind, lol no, no, no wait, excuse me, no excuse me, pardon, no pardon, beg your pardon, i beg your pardon, excuse, no sorry, nope, sorry, i am sorry, i 'm sorry, i am so sorry, so sorry, apologies, my apologies, excuse me please, i mean, i meant, make that, make it, scratch that, strike that, correction, rather, or rather, i tell a lie, tell a lie, i lie, wait, oops, whoops, uh, er, err, erm, um, hang on, hold on, actually, that should be, should be, my mistake, my bad, typo, it was, that was, well",
+  edit: "nah, eh, ach, och, hmm, oh, aye no, call it, let's call it, nah wait, lol, haha, scrap that, forget that, nvm, never mind, lol no, no, no wait, excuse me, no excuse me, pardon, no pardon, beg your pardon, i beg your pardon, excuse, no sorry, nope, sorry, i am sorry, i 'm sorry, i am so sorry, so sorry, apologies, my apologies, excuse me please, i mean, i meant, make that, make it, scratch that, strike that, correction, rather, or rather, i tell a lie, tell a lie, i lie, wait, oops, whoops, uh, er, err, erm, um, hang on, hold on, actually, that should be, should be, my mistake, my bad, typo, it was, that was, well",
 });
 /** Said of much else: these alone repair nothing. */
 const FAINT = /^(?:lol|haha|eh|ach|och|hmm|oh|well|it|it was|that was|was|actually|that|should|should be)$/u;

@@ -92,12 +92,14 @@ function withPoint(items: readonly Item[], head: Sum): Sum {
 
 const PARTS: readonly (readonly [words: string, value: number])[] = [
   ['and a half', 0.5],
+  ['an a half', 0.5],
+  ['n a half', 0.5],
   ['and a quarter', 0.25],
   ['and three quarters', 0.75],
 ];
 /** "two and a quarter", "4 and three quarters". */
 function withPart(items: readonly Item[], head: Sum): Sum {
-  if (!isWord(items[head.end], 'and')) return head;
+  if (!isWord(items[head.end], 'and', 'an', 'n')) return head;
   let text = '';
   for (let i = head.end; i < Math.min(items.length, head.end + 3); i += 1) {
     text += `${i === head.end ? '' : ' '}${items[i]?.text ?? ''}`;
@@ -111,7 +113,13 @@ function withPart(items: readonly Item[], head: Sum): Sum {
 export function joinNumbers(items: readonly Item[]): readonly Item[] {
   if (
     !items.some(
-      (item) => hasTag(item, 'number') || item.text === 'and' || item.text === 'point' || item.text === 'oh',
+      (item) =>
+        hasTag(item, 'number') ||
+        item.text === 'and' ||
+        item.text === 'an' ||
+        item.text === 'n' ||
+        item.text === 'point' ||
+        item.text === 'oh',
     )
   )
     return items;

@@ -158,7 +158,7 @@ const whole = (items: readonly Item[], { from, to }: ControlPhrase): boolean =>
 const again = (span: Span, sided: readonly Sided[]): boolean =>
   phrasesOf(span, 'deed').length > 0 &&
   sided.every(({ item }) => hasTag(item, 'date')) &&
-  phrasesOf(span, 'that', 'deed').some((one) => one.from <= 2);
+  (phrasesOf(span, 'that', 'deed').some((one) => one.from <= 2) || relativeHead(span) !== undefined);
 
 /** "*450 g", "maple*": what chat writes for "I meant". */
 const STARRED = 6;

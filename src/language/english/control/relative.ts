@@ -15,17 +15,24 @@ export function relativeHead(span: Span): RelativeHead | undefined {
   const first = items.findIndex((item, at) => !isMark(item) && !covered(span, at, 'hint', 'marker'));
   // "what I put for cedar was meant for birch"
   if (items[first]?.text === 'what' && isFn(items[first + 1], 'i', 'we')) {
-    const told = startsAt(span, first + (isFn(items[first + 2], 'just', 'have', 'do') ? 3 : 2), 'told');
+    const told = startsAt(span, pastAdverbs(items, first + 2), 'told');
     return told ? { to: first + 1, told: told.to } : undefined;
   }
   if (!isFn(items[first], 'article', 'this', 'these', 'my')) return undefined;
   for (let at = first + 1; at <= first + LONGEST_HEAD && !isBreak(items[at]); at += 1) {
     if (!isFn(items[at], 'i', 'we')) continue;
-    const verb = at + (isFn(items[at + 1], 'just', 'have', 'do') ? 2 : 1);
+    const verb = pastAdverbs(items, at + 1);
     const told = startsAt(span, verb, 'told');
     return told && at > first + 1 ? { to: at, told: told.to } : undefined;
   }
   return undefined;
+}
+
+/** "I have just logged". */
+function pastAdverbs(items: readonly Item[], from: number): number {
+  let at = from;
+  while (at < from + 2 && isFn(items[at], 'just', 'have', 'do')) at += 1;
+  return at;
 }
 
 /** "it was the thermistor I changed, not the heater": the deed that is told of again, behind what is stressed. */

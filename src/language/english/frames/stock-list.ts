@@ -81,6 +81,9 @@ export function withListings(scenes: readonly Scene[]): Scene[] {
     const own = direction(scene) ?? opens;
     const sign = signOf(scene);
     if (sign !== undefined) return sceneWith(scene, { listing: sign });
+    // "delivery: +6 nozzles … and one air can gone"
+    if (mode === 'in' && scene.items.some((item) => isFn(item, 'anymore')))
+      return sceneWith(scene, { listing: 'out' });
     if (mode !== undefined && (own === undefined || own === mode || scene.verbs.every((verb) => !verb.deed)))
       return sceneWith(scene, { listing: mode });
     mode = own;

@@ -209,7 +209,9 @@ function handedOver(scene: Scene): Change | undefined {
   const noun = scene.nouns.find((one) => one.part !== undefined && one.at > deed.at);
   if (noun === undefined || scene.nouns.some((one) => one.part !== undefined && one.at > noun.at))
     return undefined;
-  const to = isFn(items[noun.at + 1], 'to') && items[noun.at + 2] !== undefined;
+  const to =
+    (isFn(items[noun.at + 1], 'to') || items[noun.at + 1]?.text === 'away') &&
+    items[noun.at + 2] !== undefined;
   return to || /\b(?:away|out)$/u.test(items[deed.at]?.text ?? '') ? 'out' : undefined;
 }
 /** "that was the last bottle of isopropyl", "used up the last of the grease": none is left. */
