@@ -498,6 +498,9 @@ function isDown(scene: Scene): boolean {
     scene.verbs.some((verb) => verb.deed && !['say', 'find', 'read'].includes(verb.code))
   )
     return false;
+  // "goes up but not down": a direction
+  if (said.every((item) => item.text === 'down') && scene.items.some((item) => item.text === 'up'))
+    return false;
   if (otherSubject(scene)) return false;
   return hasMachine(scene) || someFn(scene, 'it', 'they', 'both', 'all', 'until') || scene.items.length <= 3;
 }

@@ -350,6 +350,7 @@ const isLikened = (scene: Scene, at: number): boolean =>
 function isLookedFor(scene: Scene, at: number): boolean {
   let i = at - 1;
   while (i > 0 && isFn(scene.items[i], 'article', 'any', 'this', 'my', 'some')) i -= 1;
+  if (/^(?:looked|looking|searched|searching|hunted) for$/u.test(scene.items[i]?.text ?? '')) return true;
   return isFn(scene.items[i], 'for') && scene.verbs.some((verb) => verb.code === 'look' && verb.at < i);
 }
 
