@@ -2,6 +2,7 @@
 
 /** As heard by a dictation, and as typed in haste. */
 export const HEARD: Readonly<Record<string, string>> = {
+  hw: 'how',
   shd: 'should',
   shud: 'should',
   shoud: 'should',
