@@ -65,6 +65,7 @@ function settleMoods(scenes: readonly Scene[]): Scene[] {
       (goesOnAsking(scenes, i) ||
         isTopicOf(scene, scenes[i + 1]) ||
         isYesOrNo(scene, scenes[i + 1]) ||
+        isMeasureOf(scene, scenes[i + 1]) ||
         (scene.mood.question && (asking < 0 ? !isFelt(scene) : i >= asking || isInterrogative(scene.items))));
     const { conditional: own } = scene.mood;
     return sceneWith(scene, { mood: { ...scene.mood, question, conditional: own || conditional, reported } });
@@ -142,6 +143,15 @@ function goesOnAsking(scenes: readonly Scene[], at: number): boolean {
     !scene.items.some((item) => isFn(item, 'be', 'have', 'i', 'we', 'it'))
   );
 }
+/** "one full turn of a bed screw, how many millimetres is that": a measure that is asked about. */
+const isMeasureOf = (scene: Scene, next: Scene | undefined): boolean =>
+  next?.clause.sentence === scene.clause.sentence &&
+  next.mood.question &&
+  next.items.some((item) => isFn(item, 'this', 'it')) &&
+  (hasTag(scene.items[0], 'value') || /^an?$/u.test(scene.items[0]?.text ?? '')) &&
+  scene.verbs.every((verb) => !verb.deed) &&
+  scene.items.some((item) => item.text === 'of') &&
+  !scene.items.some((item) => hasTag(item, 'symptom', 'complaint', 'state') || isFn(item, 'be', 'have'));
 /** "rowan for 30 hours: yes or no". */
 const isYesOrNo = (scene: Scene, next: Scene | undefined): boolean =>
   next?.clause.sentence === scene.clause.sentence &&
@@ -216,6 +226,17 @@ function askBack(scenes: readonly Scene[]): readonly Scene[] {
   });
 }
 
+/** "just need to tighten the belt and it's done", "one more screw and birch is back together": once that has been. */
+const endsIn = (scene: Scene, before: Scene): boolean =>
+  scene.clause.joint === 'and' &&
+  scene.clause.sentence === before.clause.sentence &&
+  scene.verbs.every((verb) => !verb.deed || isFn(scene.items[verb.at], 'did-it')) &&
+  scene.items.some((item) => isFn(item, 'be')) &&
+  ((before.mood.wished &&
+    scene.items.length <= 4 &&
+    scene.items.some((item) => isFn(item, 'it', 'this', 'we'))) ||
+    (before.verbs.every((verb) => !verb.deed) &&
+      /^(?:just |only )?(?:one more|a few more|two more|three more|another)\b/u.test(before.text)));
 /** "will take 9 hours and 200 g on elm": the second figure is to come as the first is. */
 function wishOn(scenes: readonly Scene[]): Scene[] {
   const out: Scene[] = [];
@@ -228,7 +249,8 @@ function wishOn(scenes: readonly Scene[]): Scene[] {
       scene.values.length > 0 &&
       (before.values.length > 0 || (before.mood.wished && before.machine && !scene.machine)) &&
       (before.mood.wished || before.mood.planned);
-    out.push(row ? sceneWith(scene, { mood: { ...scene.mood, wished: true } }) : scene);
+    const hoped = row || (before !== undefined && endsIn(scene, before));
+    out.push(hoped ? sceneWith(scene, { mood: { ...scene.mood, wished: true } }) : scene);
   }
   return out;
 }

@@ -70,6 +70,13 @@ export function isDeed(
 ): boolean {
   const before = items[at - 1];
   if (code === 'runin' && isBrokenIn(items, at)) return false;
+  // "are getting replaced on Thursday", "is being rebuilt": not yet
+  if (
+    form === 'past' &&
+    /^(?:is |are |'s |'re )?(?:getting|being)$/u.test(before?.text ?? '') &&
+    !isFn(items[at - 2], 'after', 'since')
+  )
+    return false;
   // "one full turn of a bed screw"
   if (items[at]?.text === 'turn' && form === 'base' && isFn(items[at + 1], 'of')) return false;
   if (isHabit(items) || (form !== 'past' && items.some((one) => isAlways(one)))) return false;

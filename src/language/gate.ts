@@ -119,11 +119,26 @@ function ofPrinters({ act, draft }: Placed, scene: Scene, message: readonly Scen
     return draft.weak !== true || firmNoun(scene) || (act.task !== undefined && !HOUSE_TASKS.has(act.task));
   return draft.weak !== true || firmNoun(scene);
 }
+/** The clause before is of another trade's thing: it opens with it, or tells where. */
+const goesOnFrom = (scene: Scene, before: Scene | undefined): boolean =>
+  before !== undefined &&
+  before.clause.sentence === scene.clause.sentence &&
+  before.items.some(
+    (item, at) =>
+      hasTag(item, 'foreign') &&
+      !hasTag(item, 'machine', 'part', 'verb', 'complaint') &&
+      (at === 0 ||
+        (at === 1 && isFn(before.items[0], 'article', 'my')) ||
+        (isFn(before.items[at - 1], 'article', 'my') && isFn(before.items[at - 2], 'in', 'on', 'of'))),
+  ) &&
+  before.nouns.every((noun) => noun.weak || noun.at > 0);
 /** Of a thing that no printer has, by its own words or by those of the clause that its noun was lent from. */
 function isElsewhere(scene: Scene, message: readonly Scene[]): boolean {
   const before = message[scene.index - 1];
   const lent = scene.nouns.every((noun) => noun.at < 0);
   const goesOn = lent && before?.clause.sentence === scene.clause.sentence;
+  // "router bit snapped in the cnc, collet tightened", "bandsaw blade tensioned and wheels cleaned"
+  if (goesOnFrom(scene, before)) return true;
   // "the laser cutter's lens was replaced and its belt tensioned"
   const its =
     scene.items.some((item) => isFn(item, 'its')) && before?.clause.sentence === scene.clause.sentence;

@@ -263,7 +263,9 @@ export function isInterrogative(items: readonly Item[]): boolean {
     );
   return next === undefined
     ? false
-    : next.senses.some((s) => s.tag === 'fn' && SUBJECTS.has(s.code)) ||
+    : (next.senses.some((s) => s.tag === 'fn' && SUBJECTS.has(s.code)) && next.text !== 'me') ||
+        // "may I take the last one"
+        next.text.startsWith('i ') ||
         hasTag(next, 'machine', 'person', 'part', 'thing', 'value', 'material');
 }
 

@@ -151,6 +151,12 @@ const isLogIt = ({ items }: Scene): boolean =>
   isFn(items[1], 'this', 'it', 'they') &&
   items.slice(2).every((item) => isFn(item, 'please', 'thanks', 'down', 'for', 'i'));
 
+/** "spare chargers": none of the printers'. */
+const isOtherThing = (item: Item | undefined): boolean =>
+  item !== undefined &&
+  item.senses.every((s) => s.tag === 'foreign') &&
+  /^\p{L}{4,}$/u.test(item.text) &&
+  !/^(?:stuff|around|please|bits|here)$/u.test(item.text);
 /** "…, in hours?": says what the answer is to be given in. */
 const isUnitAlone = ({ items }: Scene): boolean =>
   items.length === 2 && isFn(items[0], 'in') && hasTag(items[1], 'unit');
@@ -158,6 +164,11 @@ const isUnitAlone = ({ items }: Scene): boolean =>
 export function opens(scene: Scene): boolean {
   const { mood } = scene;
   if (mood.reported || isCleft(scene.clause) || isRelative(scene.clause)) return false;
+  // "what if we swapped them all", "how about a new nozzle", "what about greasing it on Sunday": proposed
+  if (/^what if\b|^(?:how|what) about (?:an? |some |we |\p{L}+ing\b)/u.test(scene.text)) return false;
+  // "how much does a kilo cost", "what time do we open", "any spare chargers"
+  if (/\b(?:costs?|price|paying|pay for|paid for)\b|\bwe (?:open|close)\b/u.test(scene.text)) return false;
+  if (scene.nouns.length === 0 && scene.items.some((item, at) => isCue(item, 'spare') && isOtherThing(scene.items[at + 1]))) return false; // prettier-ignore
   // "what would happen if birch ran dry"
   if (mood.conditional && /\bhappens?\b/u.test(scene.text)) return false;
   // "…, all used up": of what was just told

@@ -165,8 +165,11 @@ function about({ scene, part, task, symptom }: Omit<Question, 'facts'>): Fact[] 
   const has = (...tags: Parameters<typeof hasTag>[1][]): boolean =>
     items.some((item) => hasTag(item, ...tags));
   const spent =
-    items.some((item) => /^(?:eat|eats|ate|eaten|munched|gobbled|guzzled|swallowed)\b/u.test(item.text)) ||
-    scene.verbs.some((verb) => SPENDING.has(verb.code) && verb.form !== 'ing' && verb.form !== 's');
+    items.some((item) =>
+      /^(?:eat|eats|ate|eaten|munched|gobbled|guzzled|swallowed|scoffed|devoured|consumed)\b/u.test(
+        item.text,
+      ),
+    ) || scene.verbs.some((verb) => SPENDING.has(verb.code) && verb.form !== 'ing' && verb.form !== 's');
   const facts: [Fact, boolean][] = [
     ['part', part !== undefined && !(part === 'filament' && (spent || hasMachine(scene) || (has('date') && !hasVerb(scene, 'order', 'buy'))))],
     ['task', task !== undefined],

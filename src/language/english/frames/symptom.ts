@@ -291,6 +291,7 @@ function seek(scene: Scene): Seen[] {
         scene.nouns.length === 0 &&
         scene.materials.length === 0) ||
       ownDenial(scene.items, at) ||
+      looksShabby(scene, at) ||
       (isFn(scene.items[at - 1], 'for', 'any') && isFn(scene.items[at - 1], 'any')
         ? isFn(scene.items[at - 2], 'for')
         : isLookedFor(scene, at))
@@ -346,6 +347,12 @@ const isLikened = (scene: Scene, at: number): boolean =>
   at === 0 ||
   (isFn(scene.items[0], 'be') && at <= 2);
 
+/** "they look rough": shabby, where no print or surface is spoken of. */
+const looksShabby = (scene: Scene, at: number): boolean =>
+  scene.items[at]?.text === 'rough' &&
+  /^looks?$/u.test(scene.items[at - 1]?.text ?? '') &&
+  scene.nouns.length === 0 &&
+  isFn(scene.items[at - 2], 'they', 'it');
 /** "checked hazel for the burning smell": what a look is for, not what it found. */
 function isLookedFor(scene: Scene, at: number): boolean {
   let i = at - 1;

@@ -5,7 +5,7 @@ export const BLAME: OrderTopic = {
   kind: 'blame',
   why: 'trouble asked for by person: a question that is answered by machine, or not at all',
   rows: [
-    { all: ['blame'] },
+    { all: ['blame'], none: ['negated'] },
     { all: ['person'], any: ['ask:how-many', 'ask:most', 'ask:more-often'], with: ['trouble', 'ask:trouble'] },
     { all: ['who'], any: ['ask:most', 'ask:how-many', 'ask:more-often'], with: ['trouble', 'ask:trouble'] },
   ],

@@ -3,6 +3,9 @@
 /** As heard by a dictation, and as typed in haste. */
 export const HEARD: Readonly<Record<string, string>> = {
   hw: 'how',
+  hwo: 'how',
+  wat: 'what',
+  wen: 'when',
   shd: 'should',
   shud: 'should',
   shoud: 'should',
