@@ -375,7 +375,9 @@ function join(pieces: readonly Piece[]): Piece[] {
       nextNear &&
       (next.joint === 'colon' || next.joint === 'dash') &&
       next.sentence === piece.sentence &&
-      piece.joint === 'comma';
+      (piece.joint === 'comma' ||
+        // "Alder: 12.5 h / Birch: 3 h"
+        (piece.joint === 'and' && next.joint === 'colon' && last?.items.some(isAmount) === true));
     if (own.only && !isDitto(piece.items) && near && piece.joint !== 'colon' && !heads) {
       last.items.push(...(piece.joint === 'bracket' ? against(last.items.at(-1), piece.items) : piece.items));
       return;

@@ -424,7 +424,8 @@ export function readMood(clause: Clause): Mood {
     promised,
     wished:
       !carriedOut &&
-      ((some('would') && !BELIEVE.test(textOf(items))) ||
+      (items.some((_, i) => isMissed(items, i)) ||
+        (some('would') && !BELIEVE.test(textOf(items))) ||
         // "it'd be a 12 h job"
         items.some((item, i) => item.text === "'d" && items[i + 1]?.text === 'be') ||
         (some('should') && items.some((item, i) => isFn(item, 'should') && !isSeeming(items, i))) ||
@@ -600,6 +601,12 @@ const isUnrealPast = ({ items, asked, joint }: Clause): boolean =>
   isFn(items[1], 'this', 'article', 'my', 'its', 'any') &&
   items.some((item) => item.text === 'been') &&
   items.some((item) => hasTag(item, 'complaint', 'symptom'));
+
+/** "birch should have been levelled": and was not. */
+const isMissed = (items: readonly Item[], at: number): boolean =>
+  /^should(?:'ve| have) been$/u.test(items[at]?.text ?? '') &&
+  hasTag(items[at - 1], 'machine', 'part', 'thing') &&
+  items[at + 1]?.senses.some((s) => s.tag === 'verb' && s.form === 'past') === true;
 
 /** "should juniper lose its head again: …": an "if" without the word. */
 const isInvertedIf = (clause: Clause): boolean => isUnrealPast(clause) || isInverted(clause);

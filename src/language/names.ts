@@ -187,6 +187,13 @@ function nearMachine(items: readonly Item[], at: number, book: NameBook): boolea
     );
   if (before === 'on' || (before === 'in' && hasTag(items[at - 2], 'verb'))) return true;
   if (!/^(?:and|or|to|,|&|n|plus)$/u.test(before)) return false;
+  // "3 h on alder and 4 on birch": a figure of that machine
+  const place = items[at + 2];
+  if (
+    isFn(follows, 'on', 'in', 'for') &&
+    (hasTag(place, 'machine') || place?.text === '#' || digits(place) !== undefined)
+  )
+    return false;
   // "did belts on alder. and birch. and 3"
   if (
     before === 'and' &&

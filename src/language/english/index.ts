@@ -72,10 +72,14 @@ const onlyNegated = ({ mood }: Scene): boolean =>
 const looksAt = (drafts: readonly Draft[]): boolean =>
   drafts.some(({ act }) => act.kind === 'done' && act.finding !== undefined);
 
+const isStruck = ({ items }: Scene): boolean =>
+  /^(?:cancel|delete|undo|erase|strike|scratch)$/u.test(items[0]?.text ?? '');
+
 export function interpret(scene: Scene, around: Surroundings): Draft[] {
   if (scene.listing !== undefined) return readStock(scene);
   if (isLogHead(scene, around.after)) return [];
-  const seen = symptomsIn(scene);
+  // "cancel yesterday's jam on elm": an entry, and no new one
+  const seen = isStruck(scene) ? [] : symptomsIn(scene);
   if (namesWhatIsOver(scene, seen, around.after)) return [];
   for (const frame of WHOLE_FRAMES) {
     const drafts = frame.read(scene, seen, around);

@@ -58,6 +58,12 @@ function stretchesOf(items: readonly Item[], today: LocalDate): readonly Control
 
 const isReasonOnly = ({ act }: Control): boolean =>
   act.kind === 'amend' && Object.keys(act).join() === 'kind,reason';
+/** "swapped nozzle on birch, brass 0.4, was worn": what went in, and why; no word of correcting is there. */
+const isStillTold = ({ act }: Control, before: readonly Item[], tail: readonly Item[]): boolean =>
+  act.kind === 'amend' &&
+  Object.keys(act).every((key) => /^(?:kind|reason|fitted|value)$/u.test(key)) &&
+  before.some((item) => item.senses.some((s) => s.tag === 'verb' && s.form !== 'base')) &&
+  !spanOf(tail).phrases.some(({ code }) => /^(?:marker|hint|ought|change|told)$/u.test(code));
 /** "elm jammed, can you clear it": the jam, and no entry. */
 const clearsTrouble = (before: readonly Item[], tail: readonly Item[]): boolean =>
   before.some((item) => hasTag(item, 'complaint', 'symptom')) &&
@@ -71,6 +77,7 @@ function tails(parts: readonly (readonly Item[])[], today: LocalDate, first: boo
     const tail = parts.slice(from).flat();
     const found = controlIn(tail, today, false);
     // "…, both were worn" is of what was just told; it needs no correction.
+    if (found && isStillTold(found, parts.slice(0, from).flat(), tail)) continue;
     if (!found || (tail.some((item) => isFn(item, 'both', 'they')) && isReasonOnly(found))) continue;
     if (!(found.act.kind === 'undo' && clearsTrouble(parts.slice(0, from).flat(), tail))) return [found];
   }

@@ -51,7 +51,7 @@ export function fittedIn(scene: Scene): string | undefined {
 function isSpec(item: Parameters<typeof sense>[0]): boolean {
   if (!item || hasTag(item, 'machine')) return false;
   if (hasTag(item, 'spec') && !hasTag(item, 'part')) return true;
-  return /^\d[.,]\d+(?: ?mm)?$/u.test(item.text) && !hasTag(item, 'date');
+  return /^\d[.,][1-9]\d*(?: ?mm)?$/u.test(item.text) && !hasTag(item, 'date');
 }
 
 function countFor(scene: Scene, noun: NounAt): number | undefined {

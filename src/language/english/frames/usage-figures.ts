@@ -45,7 +45,8 @@ function clockSpan(scene: Scene, next: Scene | undefined): number | undefined {
   if (!value || isFn(scene.items[value.at - 1], 'at', 'until', 'since', 'from', 'by')) return undefined;
   // "02:40 cedar: …" opens a line of a night's log; "hazel 1:45" is a span.
   if (value.at === 0 || /^0\d/u.test(scene.items[value.at]?.text ?? '')) return undefined;
-  const alone = scene.items.length === 2 && hasMachine(scene);
+  // "alder 2:45", "alder 2:45 pla"
+  const alone = hasMachine(scene) && scene.items.length === 2 + scene.materials.length;
   // "Birch, 15:10, returned to service": when it was, with what it was behind it.
   if (alone && next !== undefined && next.clause.sentence === scene.clause.sentence && !hasMachine(next))
     return undefined;
