@@ -1,8 +1,8 @@
 /** One message on its way: what it can see, and what has come of it so far. */
 import type { Reading } from '../language/act.ts';
-import { dateOfDay, type Day, type LocalCalendar } from '../maintenance/calendar.ts';
+import { type Day, type LocalCalendar } from '../maintenance/calendar.ts';
 import type { DueContext } from '../maintenance/due/context.ts';
-import type { Entry, Instant, LocalDate } from '../maintenance/entry/entry.ts';
+import type { Entry, Instant } from '../maintenance/entry/entry.ts';
 import type { ShopRecord } from '../maintenance/record/record.ts';
 import type { View } from '../replies/wording/view.ts';
 import type { Transaction } from '../store/store.ts';
@@ -33,8 +33,6 @@ export interface Scene extends View {
   /** What this message appended so far. */
   entries: Entry[];
 }
-
-export const dateOfScene = ({ today }: Pick<Scene, 'today'>): LocalDate => dateOfDay(today);
 
 export const dueContext = ({ message, calendar, workshop }: Scene): DueContext => ({
   now: message.now,

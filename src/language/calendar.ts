@@ -8,7 +8,6 @@ const fromEpochDay = (day: number): LocalDate => new Date(day * DAY).toISOString
 export const addDays = (date: LocalDate, days: number): LocalDate => fromEpochDay(epochDay(date) + days);
 /** 0 is Sunday. */
 export const weekdayOf = (date: LocalDate): number => (epochDay(date) + 4) % 7;
-export const daysBetween = (from: LocalDate, to: LocalDate): number => epochDay(to) - epochDay(from);
 
 /** Undefined where there is no such day. */
 export function dateOf(year: number, month: number, day: number): LocalDate | undefined {

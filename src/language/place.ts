@@ -6,7 +6,6 @@ import type { NameBook } from './names.ts';
 import type { Placed } from './placed.ts';
 import { type Draft, draft, hasMachine, type Scene, someFn } from './scene.ts';
 
-export type Ruling = Placed;
 type Assumed = NonNullable<Placed['assumed']>;
 
 /** Kinds that bear no machine, or only one that is said. */

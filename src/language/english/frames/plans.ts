@@ -389,5 +389,3 @@ export function readClaim(scene: Scene): Draft[] {
     ),
   );
 }
-export const isOwnPlan = (scene: Scene): boolean =>
-  scene.mood.promised && isFn(scene.items[0], 'i', 'let-me', 'we');
