@@ -9,6 +9,8 @@ import { list } from '../replies/format/list.ts';
 import { machineName } from '../replies/wording/names.ts';
 import { refusal } from '../replies/wording/refusals.ts';
 import { answerAsk } from './ask/ask.ts';
+import { unknownMachine } from './ask/unknown.ts';
+import { atCounter, belowCounter } from './atCounter.ts';
 import { inMessage, lacksMachine } from './context.ts';
 import { namedIn, strangerIn } from './namedIn.ts';
 import {
@@ -80,11 +82,19 @@ async function playOne(scene: Scene, said: Said, index: number): Promise<OneStep
   if (act.kind === 'ask') {
     // a danger that is spoken of has its stop answer, and beside that nothing to work through
     const danger = act.topic === 'diagnose' && scene.reading.safety.length > 0;
-    const reply = danger ? { sections: [], buttons: [] } : await answerAsk(scene, act);
+    const stranger = unknownMachine(scene, said);
+    const reply = danger ? { sections: [], buttons: [] } : (stranger ?? (await answerAsk(scene, act)));
     return { step: { act, outcome: 'answered', entries: [], reply, ...(assumed ? { assumed } : {}) } };
   }
+  const absolute = act.kind === 'defer' ? atCounter(scene, act) : undefined;
+  if (absolute?.left === undefined && absolute) return waits(said, index, belowCounter(scene, absolute));
   const unsure = assumed?.['on']?.from === 'unsure' ? ({ about: true } as const) : {};
-  return playDeed(scene, { ...act, ...unsure }, { act: index }, assumed);
+  return playDeed(
+    scene,
+    { ...act, ...(absolute ? { hours: absolute.left } : {}), ...unsure },
+    { act: index },
+    assumed,
+  );
 }
 
 /** One deed that is complete: decided, appended, or refused, or asked about. */

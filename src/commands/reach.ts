@@ -16,7 +16,7 @@ import type { WriteOptions } from './write.ts';
 const REACH_MS = 12 * 60 * 60_000;
 const MIDNIGHT_MS = 2 * 60 * 60_000;
 const MOST_AT_ONCE = 10;
-const SEVERAL = /\b(?:both|everything|all|the lot|two|three|last \d)\b/iu;
+export const SEVERAL = /\b(?:both|everything|all|the lot|two|three|last \d)\b/iu;
 
 /** Undefined where the correction is about what was just said, or its entries are named. */
 export async function reachQuestion(

@@ -3,6 +3,7 @@ import { answerIn } from './answering.ts';
 import type { Reading } from '../language/act.ts';
 import { changeIn, playChange } from './change.ts';
 import type { Conversation } from './conversation.ts';
+import { dropped } from './dropped.ts';
 import { isElse } from './elsewhere.ts';
 import { falseAlarm } from './falseAlarm.ts';
 import { playIsItSafe } from './isItSafe.ts';
@@ -26,6 +27,8 @@ export async function respond(scene: Scene): Promise<Played> {
   if (message.press) return playPress(scene, message.press);
   const typed = typedPress(message, conversation, scene);
   if (typed) return playTyped(scene, typed);
+  const gone = await dropped(scene);
+  if (gone) return gone;
   const alarm = falseAlarm(scene);
   if (alarm) return playDeeds(scene, alarm, {});
   const { question, changing } = conversation;

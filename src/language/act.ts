@@ -264,6 +264,8 @@ export interface Reading {
   /** For each `unclear` act, what it was about, in the order of the acts. */
   doubts: readonly Doubt[];
   bare?: BareAnswer;
+  /** Where a question would name a machine, a word that is none here: "what's due on oak". */
+  askedOf?: string;
   /** Words near a known one that were offered, not taken: "nozle guard" -> nozzle. */
   nearMisses: readonly { said: string; meant: string }[];
   /** The whole trail, stage by stage, also of what came to nothing. */

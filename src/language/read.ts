@@ -1,6 +1,7 @@
 /** The language layer's one door: a message as typed acts. Pure; the lexicon is built once for a workshop. */
 import type { Act, ActReading, Doubt, KnownNames, Reading, SaidAt, TrailStep } from './act.ts';
 import { withoutAsides } from './asides.ts';
+import { askedOfStranger } from './asked-of.ts';
 import { readBare } from './bare.ts';
 import { type Control, readControl } from './english/control/index.ts';
 import { interpret } from './english/index.ts';
@@ -93,6 +94,7 @@ function read(text: string, said: SaidAt, scanner: Scanner): Reading {
   });
   const bare = readBare(text.trim(), items, said.date);
   const hurt = injuryKind(scenes);
+  const askedOf = askedOfStranger(scenes);
   return {
     acts: withUnsureDays(
       readings.filter((_, i) => !dropped.has(i)),
@@ -105,6 +107,7 @@ function read(text: string, said: SaidAt, scanner: Scanner): Reading {
     injury: readInjury(scenes),
     ...(hurt === undefined ? {} : { injuryKind: hurt }),
     doubts: doubtsOf(readings, doubts, dropped),
+    ...(askedOf === undefined ? {} : { askedOf }),
     ...(bare === undefined ? {} : { bare }),
     nearMisses: readings.some(({ act }) => writes(act)) ? [] : corrections,
     trail: [...trail, ...drafted.flat().map(({ rule, span }): TrailStep => ({ rule, span }))],

@@ -1,0 +1,81 @@
+/** What is not what it seems: an undo beside an open question, a name that nobody has, a figure of the counter. */
+import { beforeEach, describe, expect, it } from 'vitest';
+import { plainText, type Answer } from '../../src/index.ts';
+import { demoTalk, type Talk } from '../support/talk.ts';
+
+let talk: Talk;
+beforeEach(async () => {
+  talk = await demoTalk();
+});
+
+const text = (answer: Answer): string => plainText(answer.reply);
+
+describe('undo while a question is open', () => {
+  it('drops the question about what was not noted, and takes no entry back', async () => {
+    await talk.say('ran birch 3 h');
+    expect((await talk.say('counter on hazel 14500')).question?.field).toBe('hours');
+    const dropped = await talk.say('undo');
+    expect(dropped).toMatchObject({ entries: [], question: null });
+    expect(text(dropped)).toMatch(/question is dropped: nothing was noted of it/u);
+    expect((await talk.say('undo')).entries).toMatchObject([{ kind: 'takenBack' }]);
+  });
+
+  it('drops what was asked of an unknown machine too', async () => {
+    await talk.say('ran birch 3 h');
+    await talk.say('willow ran 3 h');
+    expect((await talk.say('undo')).entries).toEqual([]);
+  });
+
+  it('takes back what is written, where the question only completes it', async () => {
+    expect((await talk.say('swapped the nozzle on birch')).question?.field).toBe('reason');
+    expect((await talk.say('undo')).entries).toMatchObject([{ kind: 'takenBack' }]);
+  });
+
+  it('takes back the entry that it names', async () => {
+    await talk.say('ran birch 3 h');
+    await talk.say('counter on hazel 14500');
+    expect((await talk.say('undo birch')).entries).toMatchObject([{ kind: 'takenBack' }]);
+  });
+});
+
+describe('a question about a machine that nobody has', () => {
+  it.each([
+    'what’s due on oak',
+    'what’s overdue on oak this week?',
+    'status oak',
+    'how do I level the bed on oak?',
+  ])('%s: says so and names those there are', async (said) => {
+    await talk.say('ran birch 3 h');
+    expect(text(await talk.say(said))).toMatch(
+      /^I know no machine called “oak”\. Here there are Alder, Birch/u,
+    );
+  });
+
+  it.each(['what’s due on friday', 'what’s due on birch', 'what’s overdue for safety', 'status please'])(
+    '%s: is answered',
+    async (said) => {
+      expect(text(await talk.say(said))).not.toMatch(/I know no/u);
+    },
+  );
+});
+
+describe('put off until a figure of the counter', () => {
+  it.each(['until 4150 h on the counter', 'until the counter says 4150 h', 'until 4150 h'])(
+    '%s: counts what is left to it',
+    async (until) => {
+      const answer = await talk.say(`put off oiling alder ${until}`);
+      expect(text(answer)).toMatch(/put off until 4,150 h on the counter/u);
+    },
+  );
+
+  it('takes hours that are no figure of it for a span', async () => {
+    expect(text(await talk.say('put off oiling alder for 50 h'))).toMatch(/until 4,150 h/u);
+  });
+
+  it('asks until when, where the counter is past it', async () => {
+    const asked = await talk.say('put off oiling alder until 4050 h on the counter');
+    expect(asked).toMatchObject({ entries: [], question: { field: 'until' } });
+    expect(text(asked)).toMatch(/at 4,100 h already, past 4,050 h/u);
+    expect((await talk.say('friday')).entries).toMatchObject([{ kind: 'putOff', task: 'lubricate-rods' }]);
+  });
+});
