@@ -19,8 +19,11 @@ export async function isTooLate({ bot, clock }: Works, { date }: DigestNote): Pr
   return !workshop || !calendar || owedDigest(workshop.workshop, calendar, clock()) !== date;
 }
 
+/** By platform, the date of the last digest whose channel was not found: it is looked for all morning, and logged once. */
+export type Missed = Map<string, string>;
+
 /** Plans what is owed now and was not claimed yet, on every platform that is served just now. */
-export async function planDigests(works: Works): Promise<void> {
+export async function planDigests(works: Works, missed: Missed): Promise<void> {
   const [workshop, calendar] = [await works.bot.workshop(), await works.bot.calendar()];
   if (!workshop || !calendar) return;
   const now = works.clock();
@@ -28,21 +31,34 @@ export async function planDigests(works: Works): Promise<void> {
   if (date === undefined) return;
   for (const platform of works.up()) {
     const named = channelsOf(workshop, platform.name)?.digest;
-    if (named !== undefined) await planOn(works, platform, date, named);
+    if (named !== undefined) await planOn(works, platform, { date, named, missed });
   }
 }
 
+interface Owed {
+  date: string;
+  /** The channel, as the workshop file names it. */
+  named: string;
+  missed: Missed;
+}
+
 /** One platform that does not answer keeps no other one waiting. */
-async function planOn(works: Works, platform: Platform, date: string, named: string): Promise<void> {
+async function planOn(works: Works, platform: Platform, { date, named, missed }: Owed): Promise<void> {
   try {
     const claimed = await claimedPost(works, platform, date);
     if (claimed) return await tryAgain(works, platform, date, claimed.row);
     const channel = await channelIdOf(platform, named);
-    if (channel === undefined) works.log.error('digest.noChannel', { platform: platform.name });
+    if (channel === undefined) noChannel(works, platform, date, missed);
     else await planDigest(works, platform, date, channel);
   } catch (fault) {
     works.log.error('digest.fault', { platform: platform.name, why: wordOf(fault) });
   }
+}
+
+function noChannel({ log }: Works, { name }: Platform, date: string, missed: Missed): void {
+  if (missed.get(name) === date) return;
+  missed.set(name, date);
+  log.error('digest.noChannel', { platform: name });
 }
 
 const claimedPost = (

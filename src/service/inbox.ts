@@ -1,6 +1,6 @@
 /** What was received is handled lane by lane: answered, asked about, or left; then it is finished in the same commit. */
 import { z } from 'zod';
-import { StoreFault } from '../store/fault.ts';
+import { isOutOfReach } from '../store/fault.ts';
 import type { InboxRow } from '../store/traffic.ts';
 import { answerReceived, isOpen } from './answer.ts';
 import { PlatformFault } from './fault.ts';
@@ -76,13 +76,13 @@ async function handleRow(works: Works, row: InboxRow): Promise<void> {
     await answerReceived(works, received);
   } catch (fault) {
     works.log.error('inbox.failed', { platform: row.platform, kind: received.what.kind, why: wordOf(fault), tries: row.tries }); // prettier-ignore
-    // a busy database or a platform that does not answer is no fault of the message: it waits
+    // a busy database, a full disk or a platform that does not answer is no fault of the message: it waits
     if (isPassing(fault) || row.tries + 1 < MOST_TRIES) return postpone(works, row);
     await giveUp(works, received);
   }
 }
 
-const isPassing = (fault: unknown): boolean => fault instanceof StoreFault || fault instanceof PlatformFault;
+const isPassing = (fault: unknown): boolean => isOutOfReach(fault) || fault instanceof PlatformFault;
 
 const finish = (works: Works, key: string): Promise<void> =>
   works.store.transact(async ({ traffic }) => void (await traffic.finish(key, works.clock())));

@@ -1,6 +1,6 @@
 /** The pumps of a service, wired: what is received is handled, what is answered is sent, the digests are kept true. */
 import type { Instant } from '../maintenance/entry/entry.ts';
-import { COALESCE_MS, planDigests, refreshDigests } from './digests.ts';
+import { COALESCE_MS, planDigests, refreshDigests, type Missed } from './digests.ts';
 import { handleWaiting } from './inbox.ts';
 import { wordOf, type ServiceParts, type Works } from './parts.ts';
 import { openPump, type Pump } from './pump.ts';
@@ -71,8 +71,9 @@ async function allSent(sender: Pump, { busy }: Pace): Promise<void> {
 /** Plans what is owed; brings what is shown up to date a little after it became out of date. */
 function digestPump(works: Works, failed: (fault: unknown) => void): { digests: Pump; stale: () => void } {
   let staleAt: Instant | undefined;
+  const missed: Missed = new Map();
   const digests = openPump(async () => {
-    await planDigests(works);
+    await planDigests(works, missed);
     if (staleAt === undefined || works.clock() - staleAt < COALESCE_MS) return false;
     const since = staleAt;
     staleAt = undefined;

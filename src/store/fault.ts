@@ -27,6 +27,13 @@ export interface FaultDetail {
   cause?: unknown;
 }
 
+/** The database cannot be written to just now, whatever is written: the same may go well when it is tried again. */
+const OUT_OF_REACH: ReadonlySet<StoreFaultCode> = new Set([
+  'busy', 'read-only', 'cannot-open', 'missing-folder', 'disk-full', 'disk-error', 'closed',
+]); // prettier-ignore
+export const isOutOfReach = (fault: unknown): boolean =>
+  fault instanceof StoreFault && OUT_OF_REACH.has(fault.code);
+
 /** `message` is one sentence that a person can act on. */
 export class StoreFault extends Error {
   readonly code: StoreFaultCode;

@@ -75,6 +75,20 @@ describe('the digest', () => {
     expect(shop.platform.posts()).toHaveLength(2);
   });
 
+  it('whose channel is not there is missed once a morning in the log, and posted when the channel is made', async () => {
+    const shop = await serveDemo({ now: at('07:29:00') });
+    const missed = () => shop.logged.filter(({ event }) => event === 'digest.noChannel').length;
+    const channels = [...shop.platform.channels];
+    shop.platform.channels.clear();
+    for (let n = 0; n < 20; n += 1) await shop.pass(MINUTE);
+    expect(missed()).toBe(1);
+    for (let hour = 0; hour < 24; hour += 1) await shop.pass(60 * MINUTE);
+    expect(missed()).toBe(2);
+    for (const [named, id] of channels) shop.platform.channels.set(named, id);
+    await shop.pass(MINUTE);
+    expect(shop.platform.posts()).toHaveLength(1);
+  });
+
   it('that is refused all morning is left at noon', async () => {
     const shop = await serveDemo({ now: at('07:29:00') });
     shop.platform.sends = Array.from({ length: 400 }, () => 'refused' as const);

@@ -1,6 +1,7 @@
 /** Messages that wait one behind the other share a commit, and so do their answers; one that fails takes none along. */
 import { describe, expect, it } from 'vitest';
-import type { Received, Store } from '../../src/index.ts';
+import { StoreFault, type Received, type Store } from '../../src/index.ts';
+import type { StoreFaultCode } from '../../src/store/fault.ts';
 import type { Transaction } from '../../src/store/store.ts';
 import { CHANNEL } from '../support/fakePlatform.ts';
 import { placeIn, read, serveDemo, AFTERNOON, type Served } from '../support/served.ts';
@@ -91,6 +92,48 @@ describe('eight messages at once in one channel', () => {
     expect(await shop.written()).toEqual(['usage', 'usage']);
     expect(read(shop.platform.posts('C0KITCHEN')[0])).toMatch(/does not listen/u);
   });
+});
+
+/** Noting anything fails so. */
+const unwritable =
+  (code: StoreFaultCode) =>
+  (transaction: Transaction): Transaction => ({
+    ...transaction,
+    journal: {
+      ...transaction.journal,
+      append: async () => {
+        throw new StoreFault(code, 'Not this one.');
+      },
+    },
+  });
+
+describe('a message that the database does not take', () => {
+  const tried = async (code: StoreFaultCode): Promise<Served> => {
+    const shop = await serveDemo(through(unwritable(code)));
+    await burst(shop, [message(1), message(2, { what: { kind: 'said', text: 'help', message: 'h2' } })]);
+    for (let n = 0; n < 8; n += 1) await shop.pass(60 * SECOND);
+    return shop;
+  };
+
+  it.each(['unreadable', 'duplicate', 'failed', 'damaged', 'misused'] as const)(
+    'for a reason that stays (%s) is given up, its author hears so, and the next one is answered',
+    async (code) => {
+      const shop = await tried(code);
+      expect(read(shop.platform.posts()[0])).toMatch(/^Not noted: something went wrong on my side/u);
+      expect(shop.platform.posts().map(({ below }) => below)).toEqual(['h1', 'h2']);
+      expect(shop.platform.posts()[0]?.outgoing).toMatchObject({ audience: 'asker', asker: 'U1' });
+      expect(await shop.service.state()).toMatchObject({ waiting: 0 });
+    },
+  );
+
+  it.each(['busy', 'disk-full', 'disk-error', 'read-only'] as const)(
+    'for a reason that passes (%s) waits, and those behind it do too',
+    async (code) => {
+      const shop = await tried(code);
+      expect(shop.platform.posts()).toEqual([]);
+      expect(await shop.service.state()).toMatchObject({ waiting: 2 });
+    },
+  );
 });
 
 describe('a message that cannot even be given up', () => {
