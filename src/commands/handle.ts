@@ -8,7 +8,7 @@ import { compose, resultsOf, type Targets } from './compose.ts';
 import type { OpenQuestion } from './conversation.ts';
 import type { Answer, IncomingMessage, MessageOutcome } from './message.ts';
 import { personOfAccount } from './people.ts';
-import { parseAnswer, remember } from './remember.ts';
+import { answeredBefore, remember } from './remember.ts';
 import { respond } from './respond.ts';
 import type { Scene } from './scene.ts';
 import { setScene, type Surroundings } from './setScene.ts';
@@ -19,8 +19,7 @@ export async function handle(
   message: IncomingMessage,
   surroundings: () => Promise<Surroundings>,
 ): Promise<Answer> {
-  const before = await transaction.post.handled(message.key);
-  const first = before && parseAnswer(before.answer, message);
+  const first = await answeredBefore(transaction, message);
   if (first) return { ...first, outcome: 'repeated', entries: [] };
   const scene = await setScene(transaction, message, await surroundings());
   const played = await respond(scene);

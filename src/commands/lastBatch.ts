@@ -38,6 +38,10 @@ export async function* batchesOf(
 /** The message that a batch goes by: what an answer wrote belongs to its question. */
 export const originOf = (entry: Entry): string => entry.because ?? entry.message;
 
+/** Did a message, or an answer to its questions, write anything, taken back since or not? */
+export const everWrote = async (journal: JournalReader, message: string): Promise<boolean> =>
+  (await journal.byMessage(message)).length > 0 || (await journal.answersTo(message)).length > 0;
+
 /** What a message and the answers to its questions wrote and nobody took back by `now`. */
 export async function standingBatch(
   journal: JournalReader,

@@ -3,8 +3,10 @@ import { z } from 'zod';
 import { CONVERSATION_MS, type Conversation } from './conversation.ts';
 import { foldName } from '../maintenance/machine.ts';
 import { item } from '../replies/reply.ts';
+import { everWrote, standingBatch } from './lastBatch.ts';
 import type { Answer, IncomingMessage } from './message.ts';
 import type { HandledReader } from '../store/post.ts';
+import type { Transaction } from '../store/store.ts';
 import { tellsWork } from './notRead.ts';
 import type { Scene } from './scene.ts';
 import type { Played, Step } from './step.ts';
@@ -106,9 +108,32 @@ export async function notedBy(post: HandledReader, message: string): Promise<str
   return isAnswer(answer) ? answer.notedBy : undefined;
 }
 
+/**
+ * The answer that a message got. It is kept for a while and never exported; what the message wrote is kept for good, so
+ * that an old one, or one whose entries were imported, is known by those.
+ */
+export async function answeredBefore(
+  { post, journal }: Pick<Transaction, 'post' | 'journal'>,
+  message: IncomingMessage,
+): Promise<Answer | undefined> {
+  const before = await post.handled(message.key);
+  if (before) return parseAnswer(before.answer, message);
+  if (!(await everWrote(journal, message.key))) return undefined;
+  const stands = (await standingBatch(journal, message.key, message.now)).length > 0;
+  return onlyThat(message, stands ? NOTED_BEFORE : TAKEN_BACK);
+}
+
+const NOTED_BEFORE = 'That message is noted already; nothing more was noted.';
+const TAKEN_BACK =
+  'That message was noted before, and taken back since; nothing was noted. If it holds after all, say it in a new message.';
+
 /** The first answer; when its words were deleted, or another version made it, only that there was one. */
-export function parseAnswer(json: unknown, message: IncomingMessage): Answer {
-  if (isAnswer(json)) return json;
+const parseAnswer = (json: unknown, message: IncomingMessage): Answer =>
+  isAnswer(json)
+    ? json
+    : onlyThat(message, 'This message was answered before; that answer is not kept any more.');
+
+function onlyThat(message: IncomingMessage, text: string): Answer {
   return {
     now: message.now,
     by: foldName(message.speaker),
@@ -118,10 +143,7 @@ export function parseAnswer(json: unknown, message: IncomingMessage): Answer {
     results: [],
     entries: [],
     question: null,
-    reply: {
-      sections: [{ items: [item('This message was answered before; that answer is not kept any more.')] }],
-      buttons: [],
-    },
+    reply: { sections: [{ items: [item(text)] }], buttons: [] },
     buttons: [],
   };
 }

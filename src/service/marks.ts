@@ -3,7 +3,9 @@ import { item, type Button, type Press, type Reply } from '../replies/reply.ts';
 import { buttonsOf } from '../replies/text.ts';
 import { clock } from '../replies/format/date.ts';
 import type { LocalCalendar } from '../maintenance/calendar.ts';
+import type { Instant } from '../maintenance/entry/entry.ts';
 import type { ReadView, Transaction } from '../store/store.ts';
+import type { PostRow, Traffic } from '../store/traffic.ts';
 import type { Works } from './parts.ts';
 import type { Received } from './platform.ts';
 import { changePost, contentOf, type Mark, type Pressable } from './posts.ts';
@@ -75,9 +77,6 @@ export async function markPressed(
 ): Promise<void> {
   const row = await traffic.button(token);
   const post = row?.post === undefined ? undefined : await traffic.post(row.post);
-  const content = post && contentOf(post);
-  if (!post || !content) return;
-  const { outgoing, marks = [] } = content;
   const { press } = button;
   const mark: Mark = {
     token,
@@ -86,10 +85,43 @@ export async function markPressed(
     time: clock(calendar.minuteOf(saidAt)),
     ...rowOf(press),
   };
+  if (post) await putMark(traffic, post, press, mark, works.clock());
+}
+
+/** What was offered when a message was changed is over when it is changed again: the button holds what it said then. */
+export async function markOutdated(
+  works: Works,
+  { traffic }: Transaction,
+  about: string,
+  { accountName, saidAt }: Received,
+  calendar: LocalCalendar,
+): Promise<void> {
+  const time = clock(calendar.minuteOf(saidAt));
+  for (const post of await traffic.postsAbout(about)) {
+    const { reply, tokens = [] } = contentOf(post)?.outgoing ?? {};
+    const buttons = reply ? buttonsOf(reply) : [];
+    const at = buttons.findIndex(({ press }) => press.does === 'reread');
+    const [button, token] = [buttons[at], tokens[at]];
+    if (!button || token === undefined) continue;
+    const mark: Mark = { token, label: 'Changed again', by: accountName, time, outdated: true };
+    await putMark(traffic, post, button.press, mark, works.clock());
+  }
+}
+
+async function putMark(
+  traffic: Traffic,
+  post: PostRow,
+  press: Press,
+  mark: Mark,
+  now: Instant,
+): Promise<void> {
+  const content = contentOf(post);
+  if (!content) return;
+  const { outgoing, marks = [] } = content;
   const reply = withMark(outgoing.reply, press, mark);
   const tokens = tokensOfKept(outgoing.reply, outgoing.tokens, reply);
   const changed = { ...content, outgoing: { ...outgoing, reply, tokens }, marks: [...marks, mark] };
-  await changePost(traffic, post, changed, works.clock());
+  await changePost(traffic, post, changed, now);
 }
 
 /** The buttons that are left keep what they carry. */

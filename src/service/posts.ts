@@ -32,6 +32,8 @@ export interface Mark {
   time: string;
   /** Machine and task that it was about. */
   row?: string;
+  /** Nobody pressed it: the message that it would have read anew was changed once more. */
+  outdated?: true;
 }
 
 export interface PostContent {

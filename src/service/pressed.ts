@@ -24,8 +24,10 @@ export function notTheirs({ press, owner }: Pressable, { account }: Received): s
   return `That question was put to ${owner.name}. Say it yourself if you know.`;
 }
 
-const already = ({ label, by, time }: Mark): string =>
-  `${label}: ${by}, ${time}. Pressed again, so nothing more was noted. If it is to be noted once more, say it in words.`;
+const already = ({ label, by, time, outdated }: Mark): string =>
+  outdated
+    ? `${label}: ${by}, ${time}. This button stands for what that message said before, so nothing was changed.`
+    : `${label}: ${by}, ${time}. Pressed again, so nothing more was noted. If it is to be noted once more, say it in words.`;
 
 export const pressMessage = (
   works: Works,

@@ -1,8 +1,8 @@
 /** A message and what its author made of it since: each telling that was handled has a key of its own. */
-import { standingBatch } from '../commands/lastBatch.ts';
+import { everWrote, standingBatch } from '../commands/lastBatch.ts';
 import type { Answer } from '../commands/message.ts';
 import type { Instant } from '../maintenance/entry/entry.ts';
-import type { ReadView, Store, Transaction } from '../store/store.ts';
+import type { Store, Transaction } from '../store/store.ts';
 
 export interface Telling {
   key: string;
@@ -14,21 +14,30 @@ export interface Telling {
 const base = (key: string): string => key.replace(/~\d+$/u, '');
 const nth = (message: string, n: number): string => (n === 0 ? message : `${message}~${n}`);
 
-/** `last`: the newest that something was noted of. `next`: the key by which the coming one is handled. */
-export const tellingsOf = (store: Store, message: string): Promise<{ last?: Telling; next: string }> =>
+export interface Tellings {
+  /** The newest that something was noted of. */
+  last?: Telling;
+  /** Does any of that stand, of whichever telling? */
+  stands: boolean;
+  /** The key by which the coming one is handled. */
+  next: string;
+}
+
+export const tellingsOf = (store: Store, message: string): Promise<Tellings> =>
   store.read(async ({ post, journal }) => {
     let last: Telling | undefined;
+    let stands = false;
     for (let n = 0; ; n += 1) {
       const key = nth(base(message), n);
       const words = await post.words(key);
+      const wrote = await everWrote(journal, key);
       if (words) last = { key, text: words.text, at: words.at };
-      else if (await wasNoted(journal, key)) last = { key, text: '' };
-      else if ((await post.handled(key)) === undefined) return { ...(last ? { last } : {}), next: key };
+      else if (wrote) last = { key, text: '' };
+      else if ((await post.handled(key)) === undefined)
+        return { ...(last ? { last } : {}), stands, next: key };
+      stands ||= wrote && (await standingBatch(journal, key, Infinity)).length > 0;
     }
   });
-
-const wasNoted = async (journal: ReadView['journal'], key: string): Promise<boolean> =>
-  (await standingBatch(journal, key, Infinity)).length > 0;
 
 /** Its words are those that it was read from, for the next change of the message. */
 export async function saveTelling(

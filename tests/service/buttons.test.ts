@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { buttonsOf } from '../../src/index.ts';
 import { read, serveDemo, type Served } from '../support/served.ts';
 
+const DAY = 24 * 60 * 60_000;
 const SAFETY = 'burning smell from rowan!';
 const tokenOf = (post: Awaited<ReturnType<Served['say']>>, label: string): string => {
   const at = buttonsOf(post?.outgoing.reply ?? { sections: [], buttons: [] }).findIndex(
@@ -226,6 +227,37 @@ describe('a colleague’s message', () => {
     });
     expect(read(again)).toMatch(/^Birch: noted/u);
     expect(await shop.written()).toEqual(['swapped']);
+  });
+
+  it('that is noted again when its answer is not kept any more is noted already', async () => {
+    const shop = await serveDemo();
+    await noteIt(shop);
+    await shop.pass(61 * DAY);
+    await shop.say('ran 1h on maple');
+    await shop.pass(DAY);
+    const before = await shop.written();
+    expect(read(await noteIt(shop))).toMatch(/^That message is noted already/u);
+    expect(await shop.written()).toEqual(before);
+    expect(shop.logged.filter(({ event }) => event === 'inbox.failed')).toEqual([]);
+  });
+
+  it('that was taken back since is not noted again by itself', async () => {
+    const shop = await serveDemo();
+    await shop.press(await noteIt(shop), 'Undo', { as: 'Odd' });
+    await shop.pass(61 * DAY);
+    await shop.say('ran 1h on maple');
+    expect(read(await noteIt(shop))).toMatch(/^That message was noted before, and taken back since/u);
+    expect(await shop.written()).toEqual(['usage']);
+  });
+
+  it('that came with an import is noted already', async () => {
+    const [from, to] = [await serveDemo(), await serveDemo()];
+    await noteIt(from);
+    const lines: string[] = [];
+    await from.bot.exportLines((line) => void lines.push(line));
+    expect(await to.bot.importLines(lines)).toMatchObject({ written: 1 });
+    expect(read(await noteIt(to))).toMatch(/^That message is noted already/u);
+    expect(await to.written()).toEqual(['swapped']);
   });
 
   it.each(['Odd', 'Priya'])('may be undone by %s', async (as) => {

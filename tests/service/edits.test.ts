@@ -39,6 +39,57 @@ describe('an edited message', () => {
     expect(shop.last()).toBe(before);
   });
 
+  it('changed twice before anybody pressed is not changed by the older button', async () => {
+    const shop = await serveDemo();
+    await shop.say('ran 6.5h on birch', { message: 'h1' });
+    await edit(shop, 'ran 16.5h on birch');
+    const older = shop.last();
+    await edit(shop, 'ran 16h on birch');
+    const newer = shop.last();
+    expect(read(shop.platform.posts().find(({ id }) => id === older?.id))).toMatch(
+      /stands\. Changed again: Ines, 15:40$/u,
+    );
+    const token = older?.outgoing.tokens[0] ?? '';
+    await shop.deliver({ kind: 'pressed', token });
+    expect(read(shop.last())).toMatch(
+      /^Changed again: Ines, 15:40\. This button stands for what .* said before/u,
+    );
+    expect(await hours(shop)).toEqual([6.5]);
+    await shop.press(newer, 'Change');
+    expect(await hours(shop)).toEqual([16]);
+  });
+
+  it('changed back to what was noted is not changed by the button in between', async () => {
+    const shop = await serveDemo();
+    await shop.say('ran 6.5h on birch', { message: 'h1' });
+    await edit(shop, 'ran 16.5h on birch');
+    const token = shop.last()?.outgoing.tokens[0] ?? '';
+    await edit(shop, 'ran 6.5h on birch');
+    await shop.deliver({ kind: 'pressed', token });
+    expect(await hours(shop)).toEqual([6.5]);
+  });
+
+  it('of which all was taken back is not said to stand, and noted only when asked to', async () => {
+    const shop = await serveDemo();
+    await shop.press(await shop.say('ran 6.5h on birch', { message: 'h1' }), 'Undo');
+    expect(await hours(shop)).toEqual([]);
+    await edit(shop, 'ran 7h on birch');
+    expect(read(shop.last())).toMatch(/taken back: nothing of it stands\. \[Note it\] \[Leave\]$/u);
+    expect(await hours(shop)).toEqual([]);
+    await shop.press(shop.last(), 'Note it');
+    expect(await hours(shop)).toEqual([7]);
+    await edit(shop, 'ran 8h on birch');
+    expect(read(shop.last())).toMatch(/What I noted stands/u);
+  });
+
+  it('of which all was taken back and which says nothing now is met with silence', async () => {
+    const shop = await serveDemo();
+    await shop.press(await shop.say('ran 6.5h on birch', { message: 'h1' }), 'Undo');
+    const before = shop.last();
+    await edit(shop, 'lovely weather');
+    expect(shop.last()).toBe(before);
+  });
+
   it('may be left as it was noted', async () => {
     const shop = await serveDemo();
     await shop.say('ran 6.5h on birch', { message: 'h1' });
