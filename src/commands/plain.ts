@@ -1,6 +1,8 @@
 /** Short questions about what a reply has just shown, and words that go: a row a sentence. */
 import type { AskAct } from '../language/act.ts';
-import { machineDue } from '../maintenance/due/rows.ts';
+import { dateOfDay } from '../maintenance/calendar.ts';
+import { digestOf } from '../maintenance/due/digest.ts';
+import { dueRows, machineDue } from '../maintenance/due/rows.ts';
 import { needsFinding } from '../maintenance/codes.ts';
 import { foldName } from '../maintenance/machine.ts';
 import { answersTo } from '../maintenance/record/called.ts';
@@ -8,7 +10,9 @@ import type { MachineRecord } from '../maintenance/record/record.ts';
 import { list } from '../replies/format/list.ts';
 import { count, figure } from '../replies/format/number.ts';
 import { bold, item, type Item, type Reply } from '../replies/reply.ts';
-import { machineName, materialName, symptomName } from '../replies/wording/names.ts';
+import { digestReply } from '../replies/wording/digest.ts';
+import { putOffWords } from '../replies/wording/due.ts';
+import { machineName, materialName, symptomName, todo } from '../replies/wording/names.ts';
 import { since } from '../replies/wording/view.ts';
 import { answerAsk } from './ask/ask.ts';
 import { plucked } from './ask/figure.ts';
@@ -37,6 +41,29 @@ const ROWS: readonly Row[] = [
     said: /^what(?:['’]s| is| filament is| material is)? (?:now |currently )?(?:loaded|mounted)(?: (?:on|in|into) (?:the )?(.+?))?\??$/iu,
     ask: { topic: 'status' },
     answer: (scene, [, name]) => loadedOn(scene, name),
+  },
+  {
+    said: /^(?:(?:show|give|send|tell) (?:me|us) )?(?:the |today['’]s |a |an )?(?:morning |daily )?digest(?: (?:please|now|for today|today))?[.?!]?$/iu,
+    ask: { topic: 'due' },
+    answer: (scene) => digestNow(scene),
+  },
+  {
+    said: /^(?:what|which|is (?:anything|something)|anything)(?:['’]s| is| are| have we| did we| has been| was)?(?: (?:tasks|jobs|all))?(?: is| are)? (?:still |currently |now )?(?:put off|postponed|deferred|pushed(?: back)?)(?: (?:on|for) (.+?))?\??$/iu,
+    ask: { topic: 'due' },
+    answer: (scene, [, name]) => putOffItems(scene, name),
+  },
+  {
+    said: /^why(?:['’]s| is| was| are| were)? (?:that|this|it|those|these|they) (?:still )?(?:put off|postponed|deferred)\??$/iu,
+    ask: { topic: 'next' },
+    answer: (scene) => putOffItems(scene, scene.conversation.lastMachine),
+  },
+  {
+    said: /^what (?:do|will) (?:i|we) (?:have to |need to |need )(?:do )?(?:for )?tomorrow\??$/iu,
+    ask: { topic: 'due' },
+    answer: (scene) => {
+      const day = dateOfDay(scene.today + 1);
+      return answerAsk(scene, { kind: 'ask', topic: 'due', from: day, to: day });
+    },
   },
   {
     said: /^why (?:the |is it |is that |every )?(\d+) ?(h|hours|days)\b(?: (?:on|for) (.+?))?\??$/iu,
@@ -126,6 +153,39 @@ function openItems(scene: Scene): Item[] {
       : [],
   );
   return lines.length > 0 ? lines : [item('No machine is open, by the records.')];
+}
+
+/** The same that is posted in the morning, as of now. */
+function digestNow(scene: Scene): Reply {
+  const { minutesADay, hourlyRate } = scene.workshop.workshop;
+  const digest = digestOf(scene.record, {
+    ...dueContext(scene),
+    ...(minutesADay === undefined ? {} : { minutesADay }),
+    ...(hourlyRate === undefined ? {} : { hourlyRate }),
+  });
+  return digestReply(digest, scene);
+}
+
+/** Each with until when, by whom and why, as far as it was told. */
+function putOffItems(scene: Scene, name: string | undefined): Reply | undefined {
+  const one = name === undefined ? undefined : called(scene, name);
+  if (name !== undefined && !one) return undefined;
+  const rows = dueRows(scene.record, dueContext(scene)).filter(
+    ({ state, machine }) => state === 'put-off' && (!one || machine === one.name),
+  );
+  if (rows.length === 0)
+    return reply([
+      item(one ? `Nothing is put off on ${machineName(one.name, scene)}.` : 'Nothing is put off.'),
+    ]);
+  return reply(
+    rows.map((row) => {
+      const untold = row.putOff?.reason === undefined ? '; no reason was told' : '';
+      return item(
+        bold(machineName(row.machine, scene)),
+        `: ${todo(row.task)}${putOffWords(row, scene)}${untold}.`,
+      );
+    }),
+  );
 }
 
 const called = ({ record }: Scene, name: string): MachineRecord | undefined => {

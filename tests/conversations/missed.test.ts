@@ -79,3 +79,46 @@ describe('put off until a figure of the counter', () => {
     expect((await talk.say('friday')).entries).toMatchObject([{ kind: 'putOff', task: 'lubricate-rods' }]);
   });
 });
+
+describe('handing over', () => {
+  it.each(['handing over', 'I’m off, handing over', 'I’m handing over'])('%s: is noted', async (said) => {
+    expect((await talk.say(said)).entries).toMatchObject([{ kind: 'handedOver' }]);
+  });
+
+  it('to somebody whose name is a plain word too', async () => {
+    expect(text(await talk.say('handing over to Odd'))).toMatch(/handed over to Odd/u);
+  });
+
+  it.each(['handover', 'I’m off', 'I’m off to lunch'])('%s: hands nothing over', async (said) => {
+    expect((await talk.say(said)).entries).toEqual([]);
+  });
+});
+
+describe('asked in a word', () => {
+  it.each(['digest', 'show me the digest', 'digest please'])(
+    '%s: the morning’s list as of now',
+    async (said) => {
+      expect(text(await talk.say(said))).toMatch(/3 overdue, 4 due.*\nFetch: /u);
+    },
+  );
+
+  it('what is put off, until when and why', async () => {
+    const line = /^Juniper: grease the rails, until Saturday, by Tomasz \(rail grease is on order\)/u;
+    expect(text(await talk.say('what’s put off?'))).toMatch(line);
+    await talk.say('put off oiling alder until friday');
+    expect(text(await talk.say('why is that put off?'))).toMatch(
+      /^Alder: oil the rods, until Friday, by Ines; no reason/u,
+    );
+    expect(text(await talk.say('what’s put off on birch?'))).toMatch(/^Nothing is put off on Birch\./u);
+  });
+
+  it('what tomorrow asks for', async () => {
+    expect(text(await talk.say('what do I need for tomorrow'))).toMatch(/^Thursday 12 March: /u);
+  });
+});
+
+describe('a filament that a PTFE-lined hot end cannot print', () => {
+  it('is loaded with what must not be done', async () => {
+    expect(text(await talk.say('loaded polycarbonate on alder'))).toMatch(/do not print above 240 °C on it/u);
+  });
+});

@@ -33,8 +33,7 @@ async function withList(
 }
 
 export const HAND_OVER: Carrier<'handOver'> = {
-  // a bare "handover" asks for the list
-  takes: (_, { to, text }) => to !== undefined || text !== undefined,
+  takes: always,
   async carry(scene, { to, text }, first) {
     const deeds: Deed[] = [
       { kind: 'handOver', ...(to === undefined ? {} : { to }) },

@@ -69,5 +69,9 @@ function hotEnd({ build }: MachineRecord): Item[] {
   if (build.hotEnd === 'all-metal') return [];
   const { limitC, stated } = hotLimit(build);
   const what = stated ? 'Its hot end is PTFE-lined' : 'Its hot end is not stated, so taken as PTFE-lined';
-  return [item(`${what}: not above ${limitC ?? 240} °C. Look at what this filament wants.`)];
+  return [
+    item(
+      `${what}: do not print above ${limitC ?? 240} °C on it. What wants more than that does not go on this machine.`,
+    ),
+  ];
 }

@@ -1,4 +1,4 @@
-import { isFn, sense } from '../../item.ts';
+import { isFn, type Item, sense } from '../../item.ts';
 import { cueIn, type Passage, wordsFrom } from './passage.ts';
 import type { OrderTopic } from './topic.ts';
 
@@ -6,6 +6,19 @@ const personIn = ({ scene }: Passage): string | undefined =>
   scene.items.flatMap((item) => sense(item, 'person')?.code ?? [])[0];
 
 const UNSURE = ['question', 'negated', 'conditional', 'wished'] as const;
+
+const HANDS = /^(?:i(?:'m| 'm| am)? )?hand(?:ing)? (?:over|off)(?: to)?$/u;
+
+const worded = ({ scene }: Passage): Item[] => scene.items.filter(({ text }) => /[\p{L}\d]/u.test(text));
+
+/** "handing over to Odd": a name that is also a plain word has its capital to tell it by. */
+function namedTo(passage: Passage): string | undefined {
+  const items = worded(passage);
+  const at = items.findIndex((item, i) => isFn(item, 'to') && HANDS.test(items[i - 1]?.text ?? ''));
+  const name = at < 0 ? undefined : items[at + 1];
+  const said = name && passage.message.slice(name.from, name.to);
+  return said !== undefined && /^\p{Lu}\p{Ll}+$/u.test(said) ? said.toLowerCase() : undefined;
+}
 
 /** "handing over: …", "over to you, Priya": with what is said after the colon as a note to the next shift. */
 export const HAND_OVER: OrderTopic = {
@@ -15,14 +28,18 @@ export const HAND_OVER: OrderTopic = {
     // what stands behind the colon is for the next shift, in whatever mood: "don't start birch"
     { all: ['opens:handing-over', 'colon'], none: ['take-over'] },
     { all: ['opens:handing-over'], any: ['person', 'curt'], none: ['take-over', ...UNSURE] },
+    // "I'm off, handing over": that it ends in handing over is seen to below
+    { all: ['opens:handing-over', 'i'], none: ['take-over', 'part', 'task', 'machine', ...UNSURE] },
     { all: ['handing-over', 'person'], none: ['take-over', 'part', 'task', ...UNSURE] },
   ],
   covers: ['ask', 'unclear'],
   make(passage) {
     const cue = cueIn(passage.scene.items, 'handing-over');
-    const to = personIn(passage);
+    const to = personIn(passage) ?? namedTo(passage);
     const colon = passage.scene.items.find((item) => item.text === ':' || item.text === '-');
     const text = cue && colon ? passage.message.slice(colon.to).trim() : '';
+    // a bare "handover" asks for the list, a bare "I'm off" says nothing of a shift
+    if (to === undefined && text === '' && !HANDS.test(worded(passage).at(-1)?.text ?? '')) return undefined;
     return { kind: 'handOver', ...(to === undefined ? {} : { to }), ...(text === '' ? {} : { text }) };
   },
 }; // prettier-ignore
