@@ -66,6 +66,25 @@ const ROWS: readonly Row[] = [
     },
   },
   {
+    said: /^how (?:do|should|can) (?:i|we|you) (?:oil|grease|lubricate|lube) (?:the |its )?(?:v[- ]?)?(?:wheels|rollers)\b[^.!]{0,30}$/iu,
+    ask: { topic: 'how' },
+    answer: () =>
+      reply([
+        item(
+          'Wheels run dry: neither they nor their tracks take any lubricant, never oil or grease them. “how do I clean the wheels?” tells how to look after them.',
+        ),
+      ]),
+  },
+  {
+    said: /^how (?:do|should|can) (?:i|we|you) (?:clean|dust|dust off) (?:the |this |my )?(?:whole )?(?:printer|machine)(?: (?:on|of|called) (.+?))?\??$/iu,
+    ask: { topic: 'how' },
+    answer: (scene, [, name]) => {
+      const machine = called(scene, name ?? '');
+      const about = machine ? { machine: machine.name } : {};
+      return answerAsk(scene, { kind: 'ask', topic: 'how', task: 'dust-off', ...about });
+    },
+  },
+  {
     said: /^why (?:the |is it |is that |every )?(\d+) ?(h|hours|days)\b(?: (?:on|for) (.+?))?\??$/iu,
     ask: { topic: 'next' },
     answer: (scene, [, interval, unit, name]) => whyInterval(scene, Number(interval), unit ?? 'h', name),

@@ -122,3 +122,16 @@ describe('a filament that a PTFE-lined hot end cannot print', () => {
     expect(text(await talk.say('loaded polycarbonate on alder'))).toMatch(/do not print above 240 °C on it/u);
   });
 });
+
+describe('how something is done', () => {
+  it('wheels are never oiled', async () => {
+    expect(text(await talk.say('how do I lubricate the wheels on birch'))).toMatch(
+      /^Wheels run dry: .*never oil/u,
+    );
+  });
+
+  it('a whole printer is dusted off', async () => {
+    expect(text(await talk.say('how do I clean the printer on elm'))).toMatch(/^Dust off on Elm, about/u);
+    expect(text(await talk.say('how do I clean the nozzle on elm'))).not.toMatch(/^Dust off/u);
+  });
+});
