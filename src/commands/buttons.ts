@@ -1,8 +1,9 @@
 /** The buttons below a reply: each does what a sentence would. */
 import { doseOf } from '../maintenance/care/dose.ts';
 import { softNozzle } from '../maintenance/care/builds.ts';
-import { isSafetySymptom, needsFinding } from '../maintenance/codes.ts';
+import { isSafetySymptom } from '../maintenance/codes.ts';
 import type { Entry } from '../maintenance/entry/entry.ts';
+import { asksFinding } from '../maintenance/record/reasons.ts';
 import type { MachineRecord } from '../maintenance/record/record.ts';
 import { isJam, jamSeries } from '../replies/wording/repeats.ts';
 import { USUAL_SPOOL_G } from '../replies/wording/loading.ts';
@@ -101,8 +102,8 @@ const dayButtons = ({ entries, calendar }: Scene): Button[] =>
       press: { does: 'deeds', deeds: [{ kind: 'amend', target: id, on: calendar.dateOf(at) }] },
     }));
 
-const asksFinding = (machine: MachineRecord | undefined): boolean =>
-  machine?.hold !== undefined && [machine.hold.symptom, ...machine.hold.also].some(needsFinding);
+const holdAsks = (machine: MachineRecord | undefined): boolean =>
+  machine?.hold !== undefined && asksFinding(machine.hold);
 
 /** For every machine that a safety symptom was just told of, also when it was held before. */
 function holdButtons(scene: Scene): Button[] {
@@ -113,7 +114,7 @@ function holdButtons(scene: Scene): Button[] {
   const joke = reading.orders.some(({ order }) => order.kind === 'maybeJoke') ? ['Joke'] : [];
   const labels = [...joke, 'False alarm'];
   return held
-    .filter((machine) => !asksFinding(record.machines.get(machine)))
+    .filter((machine) => !holdAsks(record.machines.get(machine)))
     .flatMap((machine) =>
       labels.map((label): Button => ({
         label: held.length > 1 ? `${label} on ${machineName(machine, scene)}` : label,
@@ -141,6 +142,6 @@ function releaseButtons({ person, record }: Scene, machine: string): Button[] {
     label: 'False alarm',
     press: { does: 'deeds', deeds: [{ ...deed, falseAlarm: true }] },
   };
-  const falseAlarm = asksFinding(record.machines.get(machine)) ? [] : [alarm];
+  const falseAlarm = holdAsks(record.machines.get(machine)) ? [] : [alarm];
   return person.role === 'keeper' ? [found, ...falseAlarm] : falseAlarm;
 }

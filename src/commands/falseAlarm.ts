@@ -1,7 +1,8 @@
 /** "False alarm on juniper": what the refusal and the stop answer ask for, said instead of pressed. */
 import type { Act } from '../language/act.ts';
-import { needsFinding, ROOM } from '../maintenance/codes.ts';
+import { ROOM } from '../maintenance/codes.ts';
 import type { Deed } from '../maintenance/decide/deed.ts';
+import { asksFinding } from '../maintenance/record/reasons.ts';
 import type { Scene } from './scene.ts';
 import { deedsOf } from './step.ts';
 
@@ -45,7 +46,7 @@ function released(
   { whole, after }: { whole?: string; after: string | undefined },
 ): Deed {
   const hold = machine === undefined ? undefined : machines.get(machine)?.hold;
-  const asks = hold !== undefined && [hold.symptom, ...hold.also].some(needsFinding);
+  const asks = hold !== undefined && asksFinding(hold);
   // where the symptom asks for what was found, all that was said is kept
   const found = asks ? (whole ?? after) : after;
   return {

@@ -1,8 +1,8 @@
 /** Machines under a safety hold: on top of every answer about them, and of those that send people round the room. */
 import type { AskTopic } from '../language/act.ts';
-import { needsFinding } from '../maintenance/codes.ts';
 import type { Deed } from '../maintenance/decide/deed.ts';
-import { machineName, symptomName } from '../replies/wording/names.ts';
+import { asksFinding } from '../maintenance/record/reasons.ts';
+import { heldFor, machineName } from '../replies/wording/names.ts';
 import { since } from '../replies/wording/view.ts';
 import type { Scene } from './scene.ts';
 import type { Played, Step } from './step.ts';
@@ -34,8 +34,7 @@ export function heldLines(scene: Scene, { steps, caution }: Played): string[] {
 function heldShort(name: string, scene: Scene): string {
   const machine = scene.record.machines.get(name);
   if (!machine?.hold || machine.retired) return '';
-  const { symptom, since: from } = machine.hold;
-  return `${machineName(name, scene)} is held since ${since(from.at, scene)}: ${symptomName(symptom)}. Nobody starts it.`;
+  return `${machineName(name, scene)} is held since ${since(machine.hold.since.at, scene)}: ${heldFor(machine.hold)}. Nobody starts it.`;
 }
 
 /** Empty where it is not held. */
@@ -43,6 +42,6 @@ export function heldLine(name: string, scene: Scene): string {
   const hold = scene.record.machines.get(name)?.hold;
   if (!hold) return '';
   const by = scene.personName(hold.since.by);
-  const falseAlarm = needsFinding(hold.symptom) ? '' : `, or “false alarm on ${machineName(name, scene)}”`;
-  return `${machineName(name, scene)} is held: ${symptomName(hold.symptom)}, told by ${by} ${since(hold.since.at, scene)}. Nobody starts it. To lift it: a keeper says what was found and mended${falseAlarm}.`;
+  const falseAlarm = asksFinding(hold) ? '' : `, or “false alarm on ${machineName(name, scene)}”`;
+  return `${machineName(name, scene)} is held: ${heldFor(hold)}, told by ${by} ${since(hold.since.at, scene)}. Nobody starts it. To lift it: a keeper says what was found and mended${falseAlarm}.`;
 }

@@ -3,16 +3,15 @@ import type { AskAct } from '../language/act.ts';
 import { dateOfDay } from '../maintenance/calendar.ts';
 import { digestOf } from '../maintenance/due/digest.ts';
 import { dueRows, machineDue } from '../maintenance/due/rows.ts';
-import { needsFinding } from '../maintenance/codes.ts';
 import { foldName } from '../maintenance/machine.ts';
 import { answersTo } from '../maintenance/record/called.ts';
+import { asksFinding } from '../maintenance/record/reasons.ts';
 import type { MachineRecord } from '../maintenance/record/record.ts';
-import { list } from '../replies/format/list.ts';
 import { count, figure } from '../replies/format/number.ts';
 import { bold, item, type Item, type Reply } from '../replies/reply.ts';
 import { digestReply } from '../replies/wording/digest.ts';
 import { putOffWords } from '../replies/wording/due.ts';
-import { machineName, materialName, symptomName, todo } from '../replies/wording/names.ts';
+import { heldFor, machineName, materialName, todo } from '../replies/wording/names.ts';
 import { since } from '../replies/wording/view.ts';
 import { answerAsk } from './ask/ask.ts';
 import { plucked } from './ask/figure.ts';
@@ -152,7 +151,7 @@ function heldItems(scene: Scene): Item[] {
       ? [
           item(
             bold(machineName(name, scene)),
-            ` is held: ${list([hold.symptom, ...hold.also].map(symptomName))}, told by ${scene.personName(hold.since.by)} ${since(hold.since.at, scene)}. To lift it: a keeper says what was found and mended${needsFinding(hold.symptom) ? '' : `, or “false alarm on ${machineName(name, scene)}”`}.`,
+            ` is held: ${heldFor(hold)}, told by ${scene.personName(hold.since.by)} ${since(hold.since.at, scene)}. To lift it: a keeper says what was found and mended${asksFinding(hold) ? '' : `, or “false alarm on ${machineName(name, scene)}”`}.`,
           ),
         ]
       : [],

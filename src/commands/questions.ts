@@ -10,7 +10,7 @@ import type { Entry, LocalDate } from '../maintenance/entry/entry.ts';
 import { capital, list } from '../replies/format/list.ts';
 import { hours } from '../replies/format/number.ts';
 import { dayMonth, weekdayName } from '../replies/format/date.ts';
-import { machineName, partName, symptomName, todo } from '../replies/wording/names.ts';
+import { heldFor, machineName, partName, todo } from '../replies/wording/names.ts';
 import type { Names } from '../replies/wording/view.ts';
 import { note } from '../replies/wording/noted.ts';
 import { question as worded } from '../replies/wording/questions.ts';
@@ -259,7 +259,7 @@ export const laterQuestion = (scene: Scene, pending: readonly Deed[]): OpenQuest
 export function foundConfirm(scene: Scene, release: ReleaseDeed, also: readonly Deed[]): OpenQuestion {
   const machine = release.machine ?? '';
   const hold = scene.record.machines.get(machine)?.hold;
-  const why = hold ? ` (${symptomName(hold.symptom)}, told by ${scene.personName(hold.since.by)})` : '';
+  const why = hold ? ` (${heldFor(hold)}, told by ${scene.personName(hold.since.by)})` : '';
   return open(scene, {
     field: 'found',
     text: `Lift the hold on ${machineName(machine, scene)}${why} with this: “${release.found ?? ''}”?`,

@@ -124,3 +124,77 @@ describe('taking back or changing the word that set it', () => {
     expect(kinds(await talk.say('undo', { as: 'Priya' }))).toEqual(['takenBack']);
   });
 });
+
+describe('a machine held for two reasons', () => {
+  const heldReasons = async (): Promise<readonly string[]> =>
+    (await talk.bot.digest({ now: talk.now })).digest.held.flatMap(({ machine, symptom, also }) =>
+      machine === 'juniper' ? [symptom, ...also] : [],
+    );
+  beforeEach(async () => {
+    await talk.say('got a shock from juniper', { as: 'Priya' });
+  });
+
+  it.each(['undo', 'make that rowan'])(
+    '“%s” takes away neither, and “false alarm” by a member then lifts nothing',
+    async (said) => {
+      expect(await talk.say(said, { as: 'Priya' })).toMatchObject({ entries: [] });
+      expect(await talk.say('false alarm on juniper', { as: 'Priya' })).toMatchObject({
+        entries: [],
+        results: [{ code: 'safety-hold' }],
+      });
+      expect(await heldReasons()).toEqual(['burning-smell', 'shock']);
+    },
+  );
+
+  it('is told with both, and no false alarm is offered where one of them asks for what was found', async () => {
+    const refused = text(await talk.say('false alarm on juniper', { as: 'Priya' }));
+    expect(refused).toMatch(/Juniper is held: .*burning.* and .*shock/u);
+    expect(refused).not.toMatch(/or somebody says/u);
+    const status = text(await talk.say('status of juniper'));
+    expect(status).toMatch(/Juniper is held: .*burning.* and .*shock/u);
+    expect(status).not.toMatch(/false alarm/u);
+  });
+
+  it('the same sign told twice is one reason: the second word of it may go', async () => {
+    await talk.say('got a shock from juniper again', { as: 'Priya' });
+    expect(kinds(await talk.say('undo', { as: 'Priya' }))).toEqual(['takenBack']);
+    expect(await heldReasons()).toEqual(['burning-smell', 'shock']);
+  });
+});
+
+describe('a false alarm that comes late', () => {
+  it('lifts no hold that was set after it was said', async () => {
+    const now = talk.now + 3 * 86_400_000;
+    const late = await talk.bot.say({
+      key: 'late', platform: 'test', place: 'test', direct: false, speaker: 'Priya',
+      text: 'false alarm on juniper', saidAt: talk.now - 3_600_000, now,
+    }); // prettier-ignore
+    expect(late).toMatchObject({ entries: [], results: [{ code: 'safety-hold' }] });
+    expect(text(late)).toMatch(
+      /Juniper is held: .*told, or told again, after .* lifts nothing that came later/u,
+    );
+    expect(await isHeld()).toBe(true);
+  });
+
+  it('lifts the one that stood when it was said, though it is noted days later', async () => {
+    const late = await talk.bot.say({
+      key: 'late', platform: 'test', place: 'test', direct: false, speaker: 'Priya',
+      text: 'false alarm on juniper', saidAt: talk.now + 60_000, now: talk.now + 3 * 86_400_000,
+    }); // prettier-ignore
+    expect(kinds(late)).toEqual(['released']);
+    talk.later(3 * 24 * 60);
+    expect(await isHeld()).toBe(false);
+  });
+
+  it('leaves a hold that was told again since', async () => {
+    const before = talk.now + 60_000;
+    talk.later(60);
+    await talk.say('smells like burning near juniper', { as: 'Priya' });
+    const late = await talk.bot.say({
+      key: 'late', platform: 'test', place: 'test', direct: false, speaker: 'Priya',
+      text: 'false alarm on juniper', saidAt: before, now: talk.now,
+    }); // prettier-ignore
+    expect(kinds(late)).toEqual([]);
+    expect(await isHeld()).toBe(true);
+  });
+});

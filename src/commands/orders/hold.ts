@@ -3,7 +3,7 @@ import { isSafetySymptom } from '../../maintenance/codes.ts';
 import type { Deed } from '../../maintenance/decide/deed.ts';
 import type { MachineRecord } from '../../maintenance/record/record.ts';
 import { list } from '../../replies/format/list.ts';
-import { machineName, symptomName } from '../../replies/wording/names.ts';
+import { heldFor, machineName } from '../../replies/wording/names.ts';
 import { since } from '../../replies/wording/view.ts';
 import { CONFIRM, LEAVE } from '../answering.ts';
 import { playAsk } from '../play.ts';
@@ -79,11 +79,11 @@ const withQuestion = (told: Carried, asking: Carried['asking'], aside: string): 
 const whyNot = ({ name, hold }: MachineRecord, scene: Scene): string =>
   hold === undefined
     ? ''
-    : `${machineName(name, scene)} stays held: ${symptomName(hold.symptom)}, told by ${scene.personName(hold.since.by)} ${since(hold.since.at, scene)}. What was replaced or mended, and by whom, is still missing.`;
+    : `${machineName(name, scene)} stays held: ${heldFor(hold)}, told by ${scene.personName(hold.since.by)} ${since(hold.since.at, scene)}. What was replaced or mended, and by whom, is still missing.`;
 
 /** A member's word is kept for the keeper who lifts the hold. */
 function byKeeper({ name, hold }: MachineRecord, scene: Scene): string {
   const keepers = scene.workshop.people.filter((p) => p.role === 'keeper').map((p) => p.name);
-  const what = hold && isSafetySymptom(hold.symptom) ? ` for ${symptomName(hold.symptom)}` : '';
+  const what = hold && isSafetySymptom(hold.symptom) ? ` for ${heldFor(hold)}` : '';
   return `${machineName(name, scene)} stays held${what}: a keeper lifts it${keepers.length > 0 ? ` (${list(keepers, 'or')})` : ''}, with what was found, what was replaced and by whom. Your words are kept for that.`;
 }

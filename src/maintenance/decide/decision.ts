@@ -30,6 +30,10 @@ export interface Facts {
   task?: Task;
   part?: StockItem;
   symptom?: Symptom;
+  /** What else it is held for. */
+  also?: readonly Symptom[];
+  /** The moment that was spoken of, where what stands in the way came after it. */
+  before?: Instant;
   fitted?: string;
   /** It is out of use already. */
   down?: true;

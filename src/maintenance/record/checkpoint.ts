@@ -6,7 +6,7 @@ import { z } from 'zod';
 import type { MachineRecord } from './record.ts';
 
 /** Raised whenever the same entries may give another record than before. */
-export const FOLD_VERSION = 6;
+export const FOLD_VERSION = 7;
 
 export const dehydrate = (machine: MachineRecord): string => JSON.stringify({ fold: FOLD_VERSION, machine });
 

@@ -86,6 +86,10 @@ export interface Hold {
   /** Other safety symptoms told while held. */
   also: readonly Symptom[];
   since: Mark;
+  /** The entry that first told each of these, in their order: none of them goes without a reason and a name. */
+  told: readonly string[];
+  /** When one of them was last told. */
+  last: Instant;
 }
 
 export interface PutOff {

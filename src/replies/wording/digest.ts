@@ -17,7 +17,7 @@ import {
   soon,
   unknownWords,
 } from './digestLists.ts';
-import { machineName, symptomName, todo } from './names.ts';
+import { heldFor, machineName, symptomName, todo } from './names.ts';
 import { since, type View } from './view.ts';
 
 const MOST_DOWN = 4;
@@ -58,7 +58,7 @@ function doNotTouch({ held, open }: Digest, view: View): Line[] {
   const lines = [
     ...held.map(
       (h) =>
-        `${machineName(h.machine, view)} is held: ${symptomName(h.symptom)} (${view.personName(h.by)}, ${since(h.since, view)})`,
+        `${machineName(h.machine, view)} is held: ${heldFor(h)} (${view.personName(h.by)}, ${since(h.since, view)})`,
     ),
     ...open.map(
       (o) => `${machineName(o.machine, view)} is open (${view.personName(o.by)}, ${since(o.since, view)})`,

@@ -3,7 +3,9 @@ import {
   isPart, partReplacedBy, type Consumable, type Material, type Part, type StockItem, type Symptom, type Task,
 } from '../../maintenance/codes.ts'; // prettier-ignore
 import type { Build } from '../../maintenance/machine.ts';
-import { capital } from '../format/list.ts';
+import type { Hold } from '../../maintenance/record/record.ts';
+import { reasonsOf } from '../../maintenance/record/reasons.ts';
+import { capital, list } from '../format/list.ts';
 import type { Names } from './view.ts';
 
 interface Name {
@@ -202,6 +204,9 @@ const SYMPTOMS: Readonly<Record<Symptom, string>> = {
   'power-cut': 'power cut',
 };
 export const symptomName = (symptom: Symptom): string => SYMPTOMS[symptom];
+/** All that a machine is held for. */
+export const heldFor = (hold: Pick<Hold, 'symptom' | 'also'>): string =>
+  list(reasonsOf(hold).map(symptomName));
 
 const MATERIALS: Readonly<Record<Material, string>> = {
   pla: 'PLA', petg: 'PETG', abs: 'ABS', asa: 'ASA', tpu: 'TPU', nylon: 'nylon', pc: 'PC',

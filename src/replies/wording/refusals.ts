@@ -1,9 +1,9 @@
 /** Why something was not written: what was wrong, and what would do. One sentence a code. */
 import type { Facts, RefusalCode } from '../../maintenance/decide/decision.ts';
-import { needsFinding } from '../../maintenance/codes.ts';
+import { asksFinding } from '../../maintenance/record/reasons.ts';
 import { count, figure, hours } from '../format/number.ts';
 import { capital } from '../format/list.ts';
-import { machineName, symptomName, todo } from './names.ts';
+import { heldFor, machineName, todo } from './names.ts';
 import { dateWord, since, type View } from './view.ts';
 
 type Sentence = (facts: Facts, view: View) => string;
@@ -48,8 +48,16 @@ const REFUSALS: Readonly<Record<RefusalCode, Sentence>> = {
       ? `${said} It stays out of use until that is done.`
       : `${said} The other way is to take ${name} out of use until it is done: say “${f.machine === undefined ? 'it' : name} is out of use”.`;
   },
-  'safety-hold': (f, view) =>
-    `${machine(f, view)} is held: ${f.symptom === undefined ? 'a safety matter' : symptomName(f.symptom)}${f.by === undefined ? '' : `, told by ${view.personName(f.by)}`}${f.at === undefined ? '' : ` ${since(f.at, view)}`}. To lift it a keeper says what was found and mended${f.symptom !== undefined && needsFinding(f.symptom) ? '' : ', or somebody says that it was a false alarm'}.`,
+  'safety-hold': (f, view) => {
+    const why = f.symptom === undefined ? undefined : { symptom: f.symptom, also: f.also ?? [] };
+    const told = `${f.by === undefined ? '' : `, told by ${view.personName(f.by)}`}${f.at === undefined ? '' : ` ${since(f.at, view)}`}`;
+    const late =
+      f.before === undefined
+        ? ''
+        : ` That was told, or told again, after ${since(f.before, view)}, which is when your word is from: it lifts nothing that came later.`;
+    const alarm = why && asksFinding(why) ? '' : ', or somebody says that it was a false alarm';
+    return `${machine(f, view)} is held: ${why ? heldFor(why) : 'a safety matter'}${told}.${late} To lift it a keeper says what was found and mended${alarm}.`;
+  },
   'invalid-number': (f) => `${given(f)} cannot be right here. Not noted.`,
   'not-planned-here': (f, view) =>
     `${machine(f, view)} has nothing to ${f.task === undefined ? 'plan there' : todo(f.task)}, by its sheet. Nothing planned.`,

@@ -69,3 +69,51 @@ describe('a machine that is not held', () => {
     expect(outcomeOf(saying([juniper], { kind: 'up', machine: 'juniper' }))).toBe('written up');
   });
 });
+
+describe('a machine held for a smell and a shock', () => {
+  const shock = entry(
+    { kind: 'seen', machine: 'juniper', symptom: 'shock' },
+    { when: '2026-03-10T21:50:00Z', by: 'ines' },
+  );
+  const both = [juniper, enrolment('maple'), smell, shock];
+  const mine = { lastBatch: [shock] };
+
+  it.each<Deed>([
+    { kind: 'undo' },
+    { kind: 'amend', machine: 'maple' },
+    { kind: 'amend', symptom: 'burning-smell' },
+    { kind: 'amend', symptom: 'squeak' },
+  ])('keeps the shock, whoever told it: %j', (deed) => {
+    expect(saying(both, deed, mine)).toMatchObject({
+      code: 'safety-hold',
+      facts: { machine: 'juniper', symptom: 'burning-smell', also: ['shock'] },
+    });
+  });
+
+  it('takes a correction that leaves it as grave', () => {
+    expect(outcomeOf(saying(both, { kind: 'amend', symptom: 'bare-wire' }, mine))).toBe('written amended');
+  });
+});
+
+describe('a word from before the hold', () => {
+  const early = { now: Date.parse('2026-03-12T09:00:00Z'), saidAt: smell.at - 60_000 };
+  it.each<[Deed, object]>([
+    [{ kind: 'release', machine: 'juniper', falseAlarm: true }, early],
+    [
+      { kind: 'release', machine: 'juniper', found: 'loose plug, replaced' },
+      { ...early, ...keeper },
+    ],
+  ])('lifts nothing: %j', (deed, given) => {
+    expect(saying(held, deed, given)).toMatchObject({
+      code: 'safety-hold',
+      facts: { machine: 'juniper', before: early.saidAt },
+    });
+  });
+
+  it('at the very moment of the hold it is about that hold', () => {
+    const at = { ...early, saidAt: smell.at };
+    expect(outcomeOf(saying(held, { kind: 'release', machine: 'juniper', falseAlarm: true }, at))).toBe(
+      'written released',
+    );
+  });
+});

@@ -31,7 +31,9 @@ describe('machines in a state', () => {
   it('held ones come with what was told, out-of-use ones with what was seen, open ones with whose hands', () => {
     const since = markOn('2026-03-10 22:40');
     const told = digest([
-      birch({ more: { hold: { symptom: 'smoke', also: ['hot-connector'], since } } }),
+      birch({
+        more: { hold: { symptom: 'smoke', also: ['hot-connector'], since, told: [], last: since.at } },
+      }),
       recordOf('cedar', BUILDS.cedar, {
         down: '2026-03-09',
         more: { symptoms: { 'no-heat': { open: since, recent: [since], count: 1 } } },

@@ -64,7 +64,9 @@ describe('nothing due', () => {
 describe('what stands first', () => {
   const since = markOn('2026-03-10 22:40');
   const held = (name: DemoMachine) =>
-    fresh(name, '2026-03-10', { more: { hold: { symptom: 'smoke', also: [], since } } });
+    fresh(name, '2026-03-10', {
+      more: { hold: { symptom: 'smoke', also: [], since, told: [], last: since.at } },
+    });
   const dusty = fresh('hazel', '2026-03-10', { done: { 'dust-off': '2026-01-20' } });
 
   it('what not to touch, then what needs doing with its minutes, then what to fetch', () => {
@@ -78,7 +80,7 @@ describe('what stands first', () => {
     expect(third).toMatch(/^Fetch: /u);
   });
   it('of a held machine nothing but its safety checks is called for: nobody greases what nobody may touch', () => {
-    const hold = { symptom: 'smoke' as const, also: [], since };
+    const hold = { symptom: 'smoke' as const, also: [], since, told: [], last: since.at };
     const due = { 'dust-off': '2026-01-20', 'check-wiring': '2025-11-01' };
     const told = lines([fresh('birch', '2026-03-10', { done: due, more: { hold } })]).join('\n');
     expect(told).toMatch(/^ {2}Birch: check the wiring/mu);

@@ -1,6 +1,7 @@
 /** What was seen, heard, felt or happened, and what is not there any more. */
 import { isSafetySymptom, SYMPTOMS, type Part, type Symptom } from '../../codes.ts';
 import { keepLast, markOf } from '../mark.ts';
+import { reasonsOf } from '../reasons.ts';
 import type { MachineRecord, Mark, SymptomRecord } from '../record.ts';
 import type { Reducer } from './reducer.ts';
 
@@ -13,9 +14,10 @@ export const seen: Reducer<'seen'> = (machine, entry, calendar) => {
 /** A safety symptom holds the machine at once; others told while it is held stand beside the first. */
 function hold(machine: MachineRecord, symptom: Symptom, mark: Mark): void {
   const { hold } = machine;
-  if (!hold) machine.hold = { symptom, also: [], since: mark };
-  else if (hold.symptom !== symptom && !hold.also.includes(symptom))
-    machine.hold = { ...hold, also: [...hold.also, symptom] };
+  const { entry, at: last } = mark;
+  if (!hold) machine.hold = { symptom, also: [], since: mark, told: [entry], last };
+  else if (reasonsOf(hold).includes(symptom)) machine.hold = { ...hold, last };
+  else machine.hold = { ...hold, also: [...hold.also, symptom], told: [...hold.told, entry], last };
 }
 
 /** One occurrence more. It stays open since the first time that nobody cleared. */
