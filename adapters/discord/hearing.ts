@@ -5,7 +5,7 @@ import { PLATFORM } from './environment.ts';
 import type { Heard } from './gateway.ts';
 import type { Intake } from './intake.ts';
 import { placeOf, takeInteraction, type Counter } from './interactions.ts';
-import type { Places } from './places.ts';
+import { waitingFor, type Places } from './places.ts';
 import {
   isForUs,
   receivedDeletion,
@@ -37,7 +37,8 @@ export interface Ears {
 const MOST_KNOWN = 5000;
 
 export function openHearing({ counter, sent, clock, guild, newSession }: Ears): Hearing {
-  const { intake, places, us, lookup, log } = counter;
+  const { intake, us, lookup, log } = counter;
+  const places = waitingFor(counter.places, intake);
   const known = openKnown();
   const run = runner(intake, log);
   const here = (from: string | undefined): boolean => from === undefined || from === guild();
@@ -59,7 +60,7 @@ export function openHearing({ counter, sent, clock, guild, newSession }: Ears): 
     edited: (data) => {
       // only a part of a message comes when something else than its text changed
       if (typeof data.content !== 'string' || typeof data.edited_timestamp !== 'string') return;
-      if (concerns(data, data.guild_id)) run(() => takeEdit(counter, data, data.guild_id));
+      if (concerns(data, data.guild_id)) run(() => takeEdit({ ...counter, places }, data, data.guild_id));
     },
     deleted: ({ id, channel_id, guild_id }) => {
       const by = known.of(id);

@@ -1,10 +1,12 @@
 /** Hands to the desk what arrived. Discord delivers a message once: what could not be stored is tried again here. */
 import { setTimeout as wait } from 'node:timers/promises';
-import type { Desk, Log, Received } from '../../src/index.ts';
+import type { Desk, Log, LogFacts, Received } from '../../src/index.ts';
 
 export interface Intake {
   /** Resolves when it is stored, or when the adapter stops. */
   message(received: Received): Promise<void>;
+  /** Tries until it succeeds; undefined when the adapter stops before. */
+  until<T>(work: () => Promise<T>, event: string, facts: LogFacts): Promise<T | undefined>;
   /** For what a person waits for: one try. */
   press(received: Received): Promise<'stored' | 'known'>;
   /** Takes nothing new; resolves when what is under way is done. */
@@ -30,22 +32,25 @@ export function openIntake(desk: Desk, log: Log): Intake {
     void settled.then(() => underWay.delete(settled));
     return work;
   };
-  const untilStored = async (received: Received): Promise<void> => {
+  const until = async <T>(work: () => Promise<T>, event: string, facts: LogFacts): Promise<T | undefined> => {
     for (let tries = 0; ; tries += 1) {
       try {
-        await desk.receive(received);
-        return;
+        return await work();
       } catch {
-        // the store has said why; here only that it will be tried again
-        log.warn('discord message not stored yet', { key: received.key, tries: tries + 1 });
+        // who failed has said why; here only that it will be tried again
+        log.warn(event, { ...facts, tries: tries + 1 });
       }
       const pause = PAUSES_MS[tries] ?? LAST_PAUSE_MS;
       await wait(pause, undefined, { signal: stopping.signal }).catch(() => undefined);
       // after a restart the channel is asked for what came since
-      if (closed()) return;
+      if (closed()) return undefined;
     }
   };
+  const untilStored = async (received: Received): Promise<void> => {
+    await until(() => desk.receive(received), 'discord message not stored yet', { key: received.key });
+  };
   return {
+    until,
     message: (received) => during(untilStored(received)),
     press: (received) => during(desk.receive(received)),
     closed,

@@ -6,6 +6,7 @@ import {
   type APIApplicationCommandAutocompleteInteraction,
   type APIApplicationCommandInteraction,
   type APIInteraction,
+  type APIMessage,
   type APIMessageComponentInteraction,
   type APIModalSubmitInteraction,
   type APIUser,
@@ -85,13 +86,16 @@ async function pressed(counter: Counter, asked: APIMessageComponentInteraction):
   if (form) return void (await counter.responder.form(asked, form));
   const acknowledged = counter.responder.noticed(asked);
   const on: PostRef = { platform: PLATFORM, channel: message.channel_id, id: message.id };
-  const hidden = ((message.flags ?? 0) & MessageFlags.Ephemeral) !== 0;
-  await hand(counter, asked, { kind: 'pressed', token, on }, hidden ? 'asker' : 'place', {
+  await hand(counter, asked, { kind: 'pressed', token, on }, readersOf(message), {
     how: 'update',
     acknowledged,
     message: message.id,
   });
 }
+
+/** What begins on an answer to one person alone stays between the two. */
+const readersOf = ({ flags }: Pick<APIMessage, 'flags'>): Audience =>
+  ((flags ?? 0) & MessageFlags.Ephemeral) === 0 ? 'place' : 'asker';
 
 async function filled(counter: Counter, asked: APIModalSubmitInteraction): Promise<void> {
   const { message } = asked;
@@ -103,7 +107,7 @@ async function filled(counter: Counter, asked: APIModalSubmitInteraction): Promi
     return;
   }
   const on = message ? { on: { platform: PLATFORM, channel: message.channel_id, id: message.id } } : {};
-  await hand(counter, asked, { kind: 'form', ...form, ...on }, 'place', {
+  await hand(counter, asked, { kind: 'form', ...form, ...on }, message ? readersOf(message) : 'place', {
     how: message ? 'update' : 'reply',
     acknowledged,
     ...(message ? { message: message.id } : {}),
@@ -123,11 +127,11 @@ async function hand(
   handle: Handle,
 ): Promise<void> {
   const { intake, live, responder, log } = counter;
-  const received = await receivedFrom(counter, asked, what, audience);
-  if (!received || intake.closed()) return;
   const hidden = audience === 'asker' && handle.how === 'reply';
-  live.keep(received.key, { ...handle, token: asked.token, hidden, used: false });
   try {
+    const received = await receivedFrom(counter, asked, what, audience);
+    if (!received || intake.closed()) return;
+    live.keep(received.key, { ...handle, token: asked.token, hidden, used: false });
     const stored = await intake.press(received);
     // delivered twice: the other delivery answers. A message that was logged before: nobody else will
     if (stored === 'known' && handle.how === 'reply' && (await handle.acknowledged))

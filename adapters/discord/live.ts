@@ -1,6 +1,6 @@
 /**
  * Interactions that can still be answered: their tokens, in memory only, for as long as Discord takes them. After a
- * restart there is none, and answers are posted as messages.
+ * restart there is none, and answers are posted as messages: those for one person to that person.
  */
 import type { Instant } from '../../src/index.ts';
 

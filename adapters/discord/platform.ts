@@ -15,7 +15,7 @@ import { listen, openClient, watch } from './gateway.ts';
 import { lookupIn, openHearing, usOf } from './hearing.ts';
 import { openIntake, type Intake } from './intake.ts';
 import { openLive, type LiveInteractions } from './live.ts';
-import { openPlaces, type Places } from './places.ts';
+import { openPlaces, waitingFor, type Places } from './places.ts';
 import { ITEMS_WITH_BUTTONS } from './render/limits.ts';
 import { openResponder } from './respond.ts';
 import { closeRest, openRest } from './rest.ts';
@@ -114,7 +114,16 @@ function openConnection({ environment, tools, rest, live, sent }: Parts, desk: D
     // before the first session has told its servers there is nothing to ask
     if (guild === undefined) return;
     const { take } = hearing;
-    await catchUp({ rest, desk, places, guild, log, clock, take, closed: () => intake.closed() });
+    await catchUp({
+      rest,
+      desk,
+      places: waitingFor(places, intake),
+      guild,
+      log,
+      clock,
+      take,
+      closed: () => intake.closed(),
+    });
   };
   listen(client, hearing.heard);
   return {

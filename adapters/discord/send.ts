@@ -1,9 +1,9 @@
 /** An Outgoing as one request to Discord, tried once. */
-import { MessageFlags, Routes, type APIMessage, type REST } from 'discord.js';
+import { MessageFlags, Routes, type APIChannel, type APIMessage, type REST } from 'discord.js';
 import type { Outgoing, PostRef, SendResult } from '../../src/index.ts';
 import { PLATFORM } from './environment.ts';
 import type { Live, LiveInteractions } from './live.ts';
-import { renderReply, type MessageBody } from './render/components.ts';
+import { plainBody, renderReply, type MessageBody } from './render/components.ts';
 import { CODE, codeOf, outcomeOf } from './rest.ts';
 
 export interface Sender {
@@ -21,16 +21,63 @@ const refOf = ({ id, channel_id }: Pick<APIMessage, 'id' | 'channel_id'>): PostR
 
 export async function send(sender: Sender, outgoing: Outgoing): Promise<SendResult> {
   const live = await sender.live.of(outgoing.answers);
-  if (!live) return post(sender, outgoing);
-  if (live.how === 'reply' && !live.used && fits(live, outgoing)) return fillIn(sender, outgoing, live);
-  if (outgoing.audience === 'asker') return whisper(sender, outgoing, live);
+  if (!live) return afresh(sender, outgoing);
+  const waits = live.how === 'reply' && !live.used;
+  if (waits && fits(live, outgoing)) return fillIn(sender, outgoing, live);
+  if (outgoing.audience === 'asker') {
+    // Discord shows what comes after a "thinking" for all in its place, for all: it has to be gone before
+    if (waits) await withdraw(sender, live);
+    return whisper(sender, outgoing, live);
+  }
   const result = await post(sender, outgoing, live.message);
-  if (live.how === 'reply' && !live.used && result.outcome === 'sent') await withdraw(sender, live);
+  if (waits && result.outcome === 'sent') await withdraw(sender, live);
   return result;
 }
 
-/** What waits for the asker alone cannot become an answer for all; the other way round it is only less discreet. */
-const fits = (live: Live, { audience }: Outgoing): boolean => !live.hidden || audience === 'asker';
+/** What waits for the asker alone cannot become an answer for all, nor the other way round where others read. */
+const fits = (live: Live, outgoing: Outgoing): boolean =>
+  outgoing.audience === 'asker' ? live.hidden || outgoing.to.direct : !live.hidden;
+
+/** Without the interaction that it answers. */
+const afresh = (sender: Sender, outgoing: Outgoing, below?: string): Promise<SendResult> =>
+  outgoing.audience === 'asker' && !outgoing.to.direct
+    ? toAsker(sender, outgoing)
+    : post(sender, outgoing, below);
+
+const LEFT_OUT =
+  'An answer for one person alone could not be shown to them, and was left out here. Whoever waits for it: ask again.';
+
+/** In the direct conversation; where that is closed, a word in the place that says nothing of the answer. */
+async function toAsker(sender: Sender, outgoing: Outgoing): Promise<SendResult> {
+  const { asker, to, replyTo: _elsewhere, ...rest } = outgoing;
+  if (asker === undefined) return { outcome: 'refused', why: 'nobody to show it to' };
+  const result = await directly(sender, asker, (channel) =>
+    post(sender, { ...rest, to: { platform: PLATFORM, space: '', channel, direct: true } }),
+  );
+  if (result.outcome !== 'refused') return result;
+  // an identity of its own, and no reference: no later edit puts the answer in its place
+  const id = `${outgoing.id}-p`;
+  const body = { ...plainBody(LEFT_OUT, id), nonce: id, enforce_nonce: true };
+  return sender.rest.post(Routes.channelMessages(to.channel), { body }).then(
+    (): SendResult => ({ outcome: 'sent' }),
+    (cause: unknown) => outcomeOf(cause, false),
+  );
+}
+
+/** Opening a direct conversation that is open gives the same one. */
+async function directly(
+  { rest }: Sender,
+  account: string,
+  send: (channel: string) => Promise<SendResult>,
+): Promise<SendResult> {
+  let opened: Pick<APIChannel, 'id'>;
+  try {
+    opened = (await rest.post(Routes.userChannels(), { body: { recipient_id: account } })) as APIChannel;
+  } catch (cause) {
+    return outcomeOf(cause, true);
+  }
+  return send(opened.id);
+}
 
 /** A message of its own: the nonce lets Discord drop a second one, for some minutes. */
 async function post(sender: Sender, outgoing: Outgoing, below?: string): Promise<SendResult> {
@@ -66,7 +113,7 @@ async function fillIn(sender: Sender, outgoing: Outgoing, live: Live): Promise<S
     live.used = true;
     return live.hidden ? { outcome: 'sent' } : { outcome: 'sent', ref: refOf(message) };
   } catch (cause) {
-    return isOver(cause) ? post(sender, outgoing) : outcomeOf(cause, true);
+    return isOver(cause) ? afresh(sender, outgoing) : outcomeOf(cause, true);
   }
 }
 
@@ -77,7 +124,7 @@ async function whisper(sender: Sender, outgoing: Outgoing, live: Live): Promise<
     await sender.rest.post(Routes.webhook(sender.application(), live.token), { body, auth: false });
     return { outcome: 'sent' };
   } catch (cause) {
-    return isOver(cause) ? post(sender, outgoing, live.message) : outcomeOf(cause, false);
+    return isOver(cause) ? afresh(sender, outgoing, live.message) : outcomeOf(cause, false);
   }
 }
 

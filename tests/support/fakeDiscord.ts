@@ -159,6 +159,8 @@ export async function startFakeDiscord(
         const found = [...CHANNELS, ...THREADS, ...asleep].find((one) => one['id'] === id);
         return found ? { status: 200, body: found } : unknown(10_003, 'Unknown Channel');
       }
+      case 'POST /users/@me/channels':
+        return { status: 200, body: { id: ID.direct, type: 1, recipients: [{ id: body['recipient_id'] }] } };
       case 'POST /channels/#/messages':
         return { status: 200, body: posted(id, body) };
       case 'GET /channels/#/messages': {

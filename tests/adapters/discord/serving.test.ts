@@ -1,7 +1,8 @@
 /** Conversations with a Discord on loopback, over the real discord.js. */
 import { afterEach, describe, expect, it } from 'vitest';
 import { MessageFlags } from 'discord.js';
-import { ID, idAt, type Json } from '../../support/fakeDiscord.ts';
+import type { Outgoing } from '../../../src/index.ts';
+import { ID, idAt, type FakeDiscord, type Json } from '../../support/fakeDiscord.ts';
 import {
   click, direct, logMessage, message, person, pick, SAID_AT, slash, submit, toBot, typing,
 } from '../../support/discordEvents.ts'; // prettier-ignore
@@ -14,6 +15,8 @@ afterEach(async () => {
   open = undefined;
 });
 
+/** Not among the channels that the gateway told of. */
+const UNSEEN = '310000000000000077';
 const CALLBACK = /^\/interactions\/\d+\/[^/]+\/callback$/u;
 const MESSAGES = /^\/channels\/\d+\/messages$/u;
 const ORIGINAL = /\/messages\/@original$/u;
@@ -34,6 +37,24 @@ describe('starting', () => {
     await expect(platform.channelId('#print-room')).resolves.toBe(ID.channel);
     await expect(platform.channelId(ID.channel)).resolves.toBe(ID.channel);
     await expect(platform.channelId('#kitchen')).resolves.toBeUndefined();
+    await expect(platform.channelId(UNSEEN)).resolves.toBeUndefined();
+  });
+
+  it.each([
+    ['is out of order', { status: 503 }],
+    ['loses the answer', { status: 0, lost: true }],
+  ] as const)('a channel is not denied while Discord %s', async (_what, answer) => {
+    const { platform, discord } = await serve();
+    discord.fault(({ path }) => (path === `/channels/${UNSEEN}` ? answer : undefined));
+    await expect(platform.channelId(UNSEEN)).rejects.toThrow(/does not tell of a channel just now/u);
+  });
+
+  it('a channel that the bot may not see is none', async () => {
+    const { platform, discord } = await serve();
+    discord.fault(({ path }) =>
+      path === `/channels/${UNSEEN}` ? { status: 403, body: { code: 50_001, message: 'no' } } : undefined,
+    );
+    await expect(platform.channelId(UNSEEN)).resolves.toBeUndefined();
   });
 
   it('says what to mend when the token is not accepted', async () => {
@@ -122,6 +143,29 @@ describe('what is heard', () => {
     expect(received.map((one) => one.what)).toMatchObject([{ text: 'help' }]);
   });
 
+  it('what is said in a thread, once Discord tells below which channel it hangs', async () => {
+    const { discord, said, logged } = await serve();
+    const thread = { id: UNSEEN, guild_id: ID.guild, type: 11, name: 'new', parent_id: ID.channel };
+    let times = 0;
+    discord.fault(({ path }) => {
+      if (path !== `/channels/${UNSEEN}`) return undefined;
+      return (times += 1) < 2 ? { status: 503 } : { status: 200, body: thread };
+    });
+    discord.dispatch('MESSAGE_CREATE', toBot('status', { channel_id: UNSEEN, channel_type: 11 }));
+    expect((await said()).place).toMatchObject({ channel: UNSEEN, parent: ID.channel });
+    expect(logged.map((one) => one.event)).toContain('discord channel not known yet');
+  });
+
+  it('a command in a channel that Discord does not tell of: not noted, and that is told', async () => {
+    const { discord, received } = await serve();
+    discord.fault(({ path }) => (path === `/channels/${UNSEEN}` ? { status: 503 } : undefined));
+    const there = { channel_id: UNSEEN, channel: { id: UNSEEN, type: 11 } };
+    discord.dispatch('INTERACTION_CREATE', slash('log', { what: 'cleared a jam on birch' }, there));
+    const told = await discord.until(() => discord.posts(ORIGINAL, 'PATCH')[0]);
+    expect(JSON.stringify(told.body)).toContain('Not noted');
+    expect(received).toEqual([]);
+  });
+
   it('the same message twice under the same key', async () => {
     const { discord, received } = await serve();
     const twice = toBot('oiled the rods on alder');
@@ -206,6 +250,85 @@ describe('commands', () => {
     expect(await platform.send(outgoing({ answers: key }))).toMatchObject({ outcome: 'sent', ref: {} });
     expect(discord.posts(MESSAGES)).toHaveLength(1);
     expect(discord.posts(ORIGINAL, 'DELETE')).toHaveLength(1);
+  });
+
+  describe('an answer for the asker alone', () => {
+    const SECRET: Partial<Outgoing> = { audience: 'asker', asker: ID.ines, replyTo: '500000000000000001' };
+    const inChannel = (discord: FakeDiscord): string => JSON.stringify(discord.messages(ID.channel));
+    const directOnly = (discord: FakeDiscord): void => {
+      expect(discord.messages(ID.channel)).toEqual([]);
+      expect(JSON.stringify(discord.messages(ID.direct))).toContain('jam cleared');
+    };
+
+    it('goes to their direct conversation when nothing is left of the interaction, as after a restart', async () => {
+      const { discord, platform } = await serve();
+      const result = await platform.send(outgoing({ ...SECRET, answers: 'discord:gone' }));
+      expect(result).toMatchObject({ outcome: 'sent', ref: { channel: ID.direct } });
+      expect(discord.posts(/^\/users\/@me\/channels$/u)[0]?.body).toEqual({ recipient_id: ID.ines });
+      expect(discord.posts(MESSAGES)[0]?.body).not.toHaveProperty('message_reference');
+      directOnly(discord);
+    });
+
+    it('so does one whose interaction was never acknowledged', async () => {
+      const { discord, said, platform } = await serve();
+      discord.fault(({ path }) =>
+        CALLBACK.test(path) ? { status: 404, body: { code: 10_062, message: 'no' } } : undefined,
+      );
+      discord.dispatch('INTERACTION_CREATE', slash('overdue', { machine: 'Alder' }));
+      const { key } = await said();
+      expect(await platform.send(outgoing({ ...SECRET, answers: key }))).toMatchObject({ outcome: 'sent' });
+      directOnly(discord);
+    });
+
+    it('so does one whose interaction is over by the time it is sent', async () => {
+      const { discord, said, platform } = await serve();
+      discord.dispatch('INTERACTION_CREATE', slash('overdue', { machine: 'Alder' }));
+      const { key } = await said();
+      discord.fault(({ path }) =>
+        path.startsWith('/webhooks/') ? { status: 401, body: { code: 50_027, message: 'over' } } : undefined,
+      );
+      expect(await platform.send(outgoing({ ...SECRET, answers: key }))).toMatchObject({ outcome: 'sent' });
+      directOnly(discord);
+    });
+
+    it('is left out with a word that says nothing of it, where no direct message is taken', async () => {
+      const { discord, platform } = await serve();
+      discord.fault(({ path }) =>
+        path === `/channels/${ID.direct}/messages`
+          ? { status: 403, body: { code: 50_007, message: 'no' } }
+          : undefined,
+      );
+      const one = outgoing({ ...SECRET, answers: 'discord:gone' });
+      // without a ref: nothing is ever put in its place
+      expect(await platform.send(one)).toEqual({ outcome: 'sent' });
+      expect(inChannel(discord)).toContain('ask again');
+      expect(inChannel(discord)).not.toMatch(/jam|Birch|Undo/u);
+      expect(await platform.find(one, Date.now())).toBe('private');
+    });
+
+    it('waits with Discord while no direct conversation can be opened', async () => {
+      const { discord, platform } = await serve();
+      discord.fault(({ path }) => (path === '/users/@me/channels' ? { status: 500 } : undefined));
+      expect(await platform.send(outgoing(SECRET))).toMatchObject({ outcome: 'later' });
+      expect(discord.messages(ID.channel)).toEqual([]);
+    });
+
+    it('takes no place that is seen by all: the waiting sign goes first', async () => {
+      const { discord, said, platform } = await serve();
+      discord.dispatch('INTERACTION_CREATE', slash('log', { what: 'cleared a jam', machine: 'Birch' }));
+      const { key } = await said();
+      expect(await platform.send(outgoing({ ...SECRET, answers: key }))).toEqual({ outcome: 'sent' });
+      const ways = discord.calls.filter(({ path }) => path.startsWith('/webhooks/'));
+      expect(ways.map(({ method }) => method)).toEqual(['DELETE', 'POST']);
+      expect(ways[1]?.body['flags']).toBe(MessageFlags.IsComponentsV2 | MessageFlags.Ephemeral);
+    });
+
+    it('in a direct conversation it is posted there', async () => {
+      const { discord, platform } = await serve();
+      const to = { platform: 'discord', space: '', channel: ID.direct, direct: true };
+      expect(await platform.send(outgoing({ ...SECRET, to }))).toMatchObject({ outcome: 'sent' });
+      expect(discord.posts(/^\/users/u)).toEqual([]);
+    });
   });
 
   it('machine names are offered while they are typed', async () => {
@@ -333,6 +456,19 @@ describe('presses', () => {
     expect((await said()).what).toMatchObject({
       kind: 'form', form: 'until', token: token(3), fields: { until: 'friday' }, on: { id: ours['id'] },
     }); // prettier-ignore
+  });
+
+  it.each([
+    ['alone with the asker', MessageFlags.Ephemeral, 'asker'],
+    ['before all', 0, 'place'],
+  ] as const)('a form that was opened on an answer %s is answered so', async (_where, flags, audience) => {
+    const { discord, received } = await serve();
+    discord.dispatch(
+      'INTERACTION_CREATE',
+      submit(`form:until:${token(3)}`, { until: ['friday'] }, { ...ours, flags }),
+    );
+    await discord.until(() => received.length === 1);
+    expect(received[0]?.audience).toBe(audience);
   });
 
   it('a press that could not be stored is told to who pressed', async () => {
