@@ -10,6 +10,7 @@ import type { Works } from './parts.ts';
 import type { Card, Desk, Platform, Received, Speaker } from './platform.ts';
 import { buttonRows, tokensFor } from './posts.ts';
 import { findPressable } from './pressed.ts';
+import { rowsOf } from './seen.ts';
 
 const MOST_IN_FORM = 25;
 
@@ -56,8 +57,13 @@ async function home(
   const access = await accessTo({ place, account: asker.account }, platform, workshop, works.store);
   if (access !== 'open') return undefined;
   const reply = await homeReply(works, platform, asker, machine);
-  const view = answerId(`${platform.name}:home:${asker.account}`);
-  const rows = buttonRows(reply, view, { talk: `${platform.name}:home`, owner: asker }, works.clock());
+  const now = works.clock();
+  const due = await works.bot.due({ now });
+  const seen = buttonsOf(reply).map(({ press }) => rowsOf(press, due));
+  const talk = `${platform.name}:home`;
+  // what was done since is offered by other buttons: those of an older view stand for what that view showed
+  const view = answerId(JSON.stringify([talk, asker.account, seen]));
+  const rows = buttonRows(reply, view, { talk, owner: asker, seen }, now);
   if (rows.length > 0) await works.store.transact(({ traffic }) => traffic.saveButtons(rows));
   return { reply, tokens: tokensFor(view, buttonsOf(reply)) };
 }

@@ -6,6 +6,7 @@ import { buttonsOf } from '../replies/text.ts';
 import type { ButtonRow, PostRow, Traffic } from '../store/traffic.ts';
 import { tokenFor } from './identity.ts';
 import type { Outgoing, Place, Speaker } from './platform.ts';
+import type { SeenRow } from './seen.ts';
 
 /** What a button stands for, and in which talk. */
 export interface Pressable {
@@ -15,6 +16,8 @@ export interface Pressable {
   talk: string;
   /** Whom the answer was for; absent for a digest. */
   owner?: Speaker;
+  /** In a view that is no message: what it was about, as it was drawn. */
+  seen?: readonly SeenRow[];
 }
 
 /** What the digest named in the morning: what is no longer owed was done. */
@@ -77,7 +80,7 @@ export interface Plan extends Omit<Outgoing, 'tokens'> {
 export function buttonRows(
   reply: Reply,
   owner: string,
-  of: Pick<Plan, 'talk' | 'owner'>,
+  of: Pick<Plan, 'talk' | 'owner'> & { seen?: readonly (readonly SeenRow[])[] },
   at: Instant,
   post?: string,
 ): ButtonRow[] {
@@ -90,6 +93,7 @@ export function buttonRows(
       press: button.press,
       talk: of.talk,
       ...(of.owner ? { owner: of.owner } : {}),
+      ...(of.seen ? { seen: of.seen[position] ?? [] } : {}),
     },
     at,
   }));

@@ -8,9 +8,13 @@ import type { Received } from './platform.ts';
 import { pressableOf, type Mark, type Pressable } from './posts.ts';
 import { replyWith } from './respond.ts';
 import { incoming, say } from './said.ts';
+import { doneSince } from './seen.ts';
 import { saveTelling, tellingsOf } from './tellings.ts';
 
 const TOO_OLD = 'That button is from too long ago for me to know what it stood for. Say it in words.';
+
+const DONE_SINCE =
+  'That was noted already since this list was drawn, so nothing more was noted. If it is to be noted once more, say it in words.';
 
 export const findPressable = (works: Works, token: string): Promise<Pressable | undefined> =>
   works.store.read(async ({ traffic }) => {
@@ -49,7 +53,8 @@ export async function refusalOf(
 ): Promise<string | undefined> {
   if (!button) return TOO_OLD;
   const mark = await works.store.read((view) => markOn(view, token));
-  return notTheirs(button, received) ?? (mark && already(mark));
+  const refused = notTheirs(button, received) ?? (mark && already(mark));
+  return refused ?? ((await doneSince(works, button.seen)) ? DONE_SINCE : undefined);
 }
 
 export async function refuse(works: Works, received: Received, text: string): Promise<void> {

@@ -302,6 +302,71 @@ describe('the home view', () => {
     expect(shop.platform.refreshed).toEqual(['U1']);
   });
 
+  describe('bears no marks, and', () => {
+    const homeOf = async (shop: Served, as: 'Ines' | 'Tomasz' = 'Ines') =>
+      shop.platform.desk().home({ account: as === 'Ines' ? 'U1' : 'U2', name: as }, 'Alder');
+    const press = (shop: Served, token: string | undefined, as: 'Ines' | 'Tomasz' = 'Ines') =>
+      shop.deliver(
+        { kind: 'pressed', token: token ?? '', home: true },
+        { as, place: { channel: as === 'Ines' ? 'U1' : 'U2', space: '', direct: true } },
+      );
+
+    it('done that is pressed twice is noted once', async () => {
+      const shop = await serveDemo();
+      const view = await homeOf(shop);
+      await press(shop, view?.tokens[0]);
+      await shop.pass(10 * 60_000);
+      await press(shop, view?.tokens[0]);
+      expect(read(shop.last())).toMatch(/^That was noted already since this list was drawn/u);
+      expect(await shop.written()).toEqual(['done']);
+    });
+
+    it('done in the views of two people is noted once', async () => {
+      const shop = await serveDemo();
+      const [one, other] = [await homeOf(shop), await homeOf(shop, 'Tomasz')];
+      await press(shop, one?.tokens[0]);
+      await press(shop, other?.tokens[0], 'Tomasz');
+      expect(await shop.written()).toEqual(['done']);
+    });
+
+    it('what was done by a message since is not noted again, and something else of the same view is', async () => {
+      const shop = await serveDemo();
+      const view = await homeOf(shop);
+      const done = buttonsOf(view?.reply ?? { sections: [], buttons: [] }).flatMap(({ label }, at) =>
+        label === 'Done' ? [view?.tokens[at]] : [],
+      );
+      await shop.say('oiled the rods on alder');
+      await press(shop, done[0]);
+      expect(await shop.written()).toEqual(['done']);
+      await press(shop, done[1]);
+      expect(await shop.written()).toHaveLength(2);
+    });
+
+    it('done that was taken back may be pressed again', async () => {
+      const shop = await serveDemo();
+      const view = await homeOf(shop);
+      await press(shop, view?.tokens[0]);
+      await shop.press(shop.last(), 'Undo');
+      expect(await shop.written()).toEqual([]);
+      await press(shop, view?.tokens[0]);
+      expect(await shop.written()).toEqual(['done']);
+    });
+
+    it('what is due again weeks later is noted again', async () => {
+      const shop = await serveDemo();
+      const tasks: string[] = [];
+      for (let n = 0; n < 12; n += 1) {
+        await press(shop, (await homeOf(shop))?.tokens[0]);
+        const lines: string[] = [];
+        await shop.bot.exportLines((line) => void lines.push(line));
+        tasks.push(JSON.parse(lines.at(-1) ?? '{}').task);
+        await shop.pass(10 * DAY);
+      }
+      expect(await shop.written()).toHaveLength(12);
+      expect(new Set(tasks).size).toBeLessThan(12);
+    });
+  });
+
   it('knows a machine by the name that it has now, and shows what is held on top', async () => {
     const shop = await serveDemo();
     await shop.say('rename alder to wagtail', { as: 'Ines' });
