@@ -21,7 +21,7 @@ export const forget: Command = {
       print(
         world.output,
         { forgotten },
-        `${what}; answers that quoted them are gone too, the noted facts stay.`,
+        `${what}; answers that quoted them are gone too; the noted facts stay, remarks on record (notes, findings, reasons) among them.`,
       );
       return 0;
     });

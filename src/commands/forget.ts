@@ -1,4 +1,7 @@
-/** Said words go, and the answers, posts and buttons that may quote them; the facts in the journal stay. */
+/**
+ * Said words go, and the answers, posts and buttons that may quote them; the facts in the journal stay, remarks on
+ * record among them (notes, findings, reasons): holds were lifted and checks put off on the strength of those.
+ */
 import { foldName } from '../maintenance/machine.ts';
 import type { Transaction } from '../store/store.ts';
 import { RequestFault } from './fault.ts';

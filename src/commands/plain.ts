@@ -106,7 +106,7 @@ const ROWS: readonly Row[] = [
       const gone = await forget(transaction, { personId: person.id });
       return reply([
         item(
-          `${count(gone, 'message')} of yours forgotten, word for word. What was noted from them stays; “undo” takes that back.`,
+          `${count(gone, 'message')} of yours forgotten, word for word. What was noted from them stays, your remarks on record (notes, findings, reasons) among it.`,
         ),
       ]);
     },

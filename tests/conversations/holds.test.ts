@@ -153,6 +153,9 @@ describe('a machine held for two reasons', () => {
     const status = text(await talk.say('status of juniper'));
     expect(status).toMatch(/Juniper is held: .*burning.* and .*shock/u);
     expect(status).not.toMatch(/false alarm/u);
+    expect(text(await talk.say('about to start a print on juniper'))).toMatch(
+      /held for .*burning.* and .*shock/u,
+    );
   });
 
   it('the same sign told twice is one reason: the second word of it may go', async () => {

@@ -51,6 +51,17 @@ describe('short questions', () => {
     ).toHaveLength(1);
   });
 
+  it('“forget my words” says that remarks on record stay, and they do', async () => {
+    const noted = await talk.say('note on alder: the left rod is scratched', { key: 'k2' });
+    const ids = noted.results[0]?.entries ?? [];
+    expect(await hear('forget my words')).toMatch(
+      /stays, your remarks on record \(notes, findings, reasons\)/u,
+    );
+    expect(await talk.store.read(({ journal }) => journal.byIds(ids))).toMatchObject([
+      { kind: 'noted', text: expect.stringMatching(/left rod is scratched/u) },
+    ]);
+  });
+
   it('work that is told beside such words is work', async () => {
     expect((await talk.say('held the belt on alder while I tensioned it')).outcome).not.toBe('answered');
   });

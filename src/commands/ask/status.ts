@@ -6,7 +6,14 @@ import { list } from '../../replies/format/list.ts';
 import { count, figure, hours } from '../../replies/format/number.ts';
 import { bold, item, type Item, type Reply } from '../../replies/reply.ts';
 import { dueLine } from '../../replies/wording/due.ts';
-import { machineName, materialName, nozzleName, symptomName, todo } from '../../replies/wording/names.ts';
+import {
+  heldFor,
+  machineName,
+  materialName,
+  nozzleName,
+  symptomName,
+  todo,
+} from '../../replies/wording/names.ts';
 import { since, dateWord } from '../../replies/wording/view.ts';
 import { leavingWords } from './leaving.ts';
 import { tally } from './overdue.ts';
@@ -17,7 +24,7 @@ export function stateWords(machine: MachineRecord, view: AskScene): string[] {
   const { hold } = machine;
   const held = hold
     ? [
-        `held since ${since(hold.since.at, view)}: ${symptomName(hold.symptom)}, told by ${view.personName(hold.since.by)}`,
+        `held since ${since(hold.since.at, view)}: ${heldFor(hold)}, told by ${view.personName(hold.since.by)}`,
       ]
     : [];
   return [...held, ...stateBesideHold(machine, view)];

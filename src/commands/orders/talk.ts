@@ -7,7 +7,7 @@ import { list } from '../../replies/format/list.ts';
 import { count } from '../../replies/format/number.ts';
 import { item } from '../../replies/reply.ts';
 import { capital } from '../../replies/format/list.ts';
-import { machineName, symptomName, todo } from '../../replies/wording/names.ts';
+import { heldFor, machineName, todo } from '../../replies/wording/names.ts';
 import { since } from '../../replies/wording/view.ts';
 import { inContext } from '../context.ts';
 import type { Scene } from '../scene.ts';
@@ -20,7 +20,7 @@ function inTheWay({ name, opened, hold, down }: MachineRecord, scene: Scene): st
   const by = (mark: { by: string; at: number }): string =>
     `${scene.personName(mark.by)} since ${since(mark.at, scene)}`;
   return [
-    ...(hold ? [`${who} is held for ${symptomName(hold.symptom)}, told by ${scene.personName(hold.since.by)} ${since(hold.since.at, scene)}. Nobody starts it.`] : []),
+    ...(hold ? [`${who} is held for ${heldFor(hold)}, told by ${scene.personName(hold.since.by)} ${since(hold.since.at, scene)}. Nobody starts it.`] : []),
     ...(opened ? [`${who} is open, hands are in it: ${by(opened)}. Don’t start it; ask ${opened.by === scene.person.id ? 'nobody but yourself: is it closed again?' : `${scene.personName(opened.by)}.`}`] : []),
     ...(down ? [`${who} is out of use: ${by(down)}.`] : []),
   ];
