@@ -1,6 +1,6 @@
 /** What is asked for and never given as steps: why in six words and whom to ask, whatever else the words may mean. */
 import { hotWorkRefused } from '../maintenance/cautions/hotWork.ts';
-import { NEVER_TOPICS, type NeverTopic } from '../maintenance/cautions/never.ts';
+import { NEVER, NEVER_TOPICS, type NeverTopic } from '../maintenance/cautions/never.ts';
 import { neverSteps, type NeverAnswer } from '../maintenance/cautions/neverSteps.ts';
 import { foldName } from '../maintenance/machine.ts';
 import { answersTo } from '../maintenance/record/called.ts';
@@ -100,14 +100,55 @@ const reports = ({ reading }: Scene): boolean =>
   reading.safety.some((mention) => mention.asserted) ||
   reading.acts.some(({ act }) => !['ask', 'unclear', 'undo', 'claim', 'defer'].includes(act.kind));
 
+const GUARDS = `(?:door|lid|hood|cover|guard)[- ](?:switch|sensor|interlock)(?:es|s)?|${PROTECTION}`;
+const DEFEATED =
+  '(?:bridged|bypassed|jumpered|shorted(?: out)?|defeated|overrode|overridden|disabled|tricked|fooled|taped|cheated|disconnected|deactivated|unplugged|wedged|jammed|glued|cable[- ]tied|zip[- ]tied|(?:turned|switched) off)';
+/** Told as done: "bridged the thermal fuse", "the door switch is taped over", "it is broken, ran with it anyway". */
+const TOLD: readonly RegExp[] = [
+  new RegExp(`\\b${DEFEATED} (?:over )?(?:the |its |that |\\S+['’]s )?(?:\\w+ )?(?:${GUARDS})\\b`, 'iu'),
+  new RegExp(
+    `\\b(?:${GUARDS})(?: (?:on|of) (?:the )?\\S+)?(?: (?:is|was|are|were|has been|got|still|now|just))* ${DEFEATED}\\b`,
+    'iu',
+  ),
+  new RegExp(
+    `\\b(?:${GUARDS})\\b.{0,40}\\b(?:broken|dead|faulty|stuck|missing|not working|doesn['’]?t work)\\b.{0,20}\\b(?:ran|run|running|printed|printing|used|using|carried on)\\b.{0,15}\\b(?:any ?way|regardless|all the same|nevertheless|without)\\b`,
+    'iu',
+  ),
+];
+/** Denied, put right, or said of a switch that somebody tests. */
+const NOT_DEFEATED =
+  /\b(?:not|never|nobody|no one|n['’]t|isn['’]?t|wasn['’]?t|haven['’]?t|hasn['’]?t|didn['’]?t|if|don['’]?t|(?:re|un)[- ]?(?:connected|enabled|taped)|no longer|removed the (?:bridge|tape|jumper)|took the (?:bridge|tape|jumper))\b/iu;
+const defeated = (text: string): boolean =>
+  !text.includes('?') && !NOT_DEFEATED.test(text) && TOLD.some((told) => told.test(text));
+
+/** What is said to somebody who tells that a guard was defeated: before all that he writes down with it. */
+export function defeatedLines(scene: Scene): string[] {
+  if (!defeated(scene.message.text)) return [];
+  const { about, because, ask } = NEVER['bridge-protection'];
+  const machine = machineNamed(scene);
+  const name = machine === undefined ? 'That machine' : machineName(machine.name, scene);
+  return [
+    `${name} must not run like that. I never help with ${about}: ${because}.`,
+    `Switch it off, put the protection back, and tell ${ask}.`,
+  ];
+}
+
 /** Undefined when the message asks for nothing of the kind, or reports work or a danger. */
 export function playNever(scene: Scene): Played | undefined {
-  if (reports(scene) || !MEANT.test(scene.message.text)) return undefined;
+  if (reports(scene)) return undefined;
+  const told = defeatedLines(scene);
+  if (told.length > 0)
+    return toldOf(scene, { sections: [{ items: told.map((line) => item(line)) }], buttons: [] });
+  if (!MEANT.test(scene.message.text)) return undefined;
   const answer = refused(scene);
   // a danger that is asked about gets the stop answer; "disable the thermal runaway" names none
   if (!answer || (scene.reading.safety.length > 0 && answer.topic !== 'bridge-protection')) return undefined;
   const machine = machineNamed(scene);
-  const reply = neverReply(answer, scene, machine);
+  return toldOf(scene, neverReply(answer, scene, machine));
+}
+
+function toldOf(scene: Scene, reply: Reply): Played {
+  const machine = machineNamed(scene);
   const about = machine ? { machine: machine.name } : {};
   return {
     steps: [{ act: { kind: 'ask', topic: 'how', ...about }, outcome: 'answered', entries: [], reply }],

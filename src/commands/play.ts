@@ -12,6 +12,7 @@ import { answerAsk } from './ask/ask.ts';
 import { unknownMachine } from './ask/unknown.ts';
 import { atCounter, belowCounter } from './atCounter.ts';
 import { inMessage, lacksMachine } from './context.ts';
+import { defeatedLines } from './never.ts';
 import { namedIn, strangerIn } from './namedIn.ts';
 import {
   askAbout,
@@ -207,7 +208,8 @@ function cautionOf(scene: Scene, acts: readonly Said[]): string[] {
     .filter((name) => record.machines.has(name))
     .map((name) => machineName(name, scene));
   const hold = names.length === 0 ? [] : [`${list(names)} ${names.length > 1 ? 'are' : 'is'} now held.`];
-  return [...new Set([...(reading.injury ? injuryLines(reading.injuryKind) : []), ...stops, ...hold])];
+  const first = reading.injury ? injuryLines(reading.injuryKind) : [];
+  return [...new Set([...first, ...stops, ...hold, ...defeatedLines(scene)])];
 }
 
 /** Somebody is hurt: nothing is written until they come back to it. */

@@ -219,6 +219,8 @@ export function isInterrogative(items: readonly Item[]): boolean {
   if (isFn(first, 'sorry', 'let-me', 'too')) return false;
   // "do not start maple" forbids
   if (first.senses.some((s) => s.tag === 'state' && s.code === 'down')) return false;
+  // "can't turn off the heater": the speaker is left out
+  if (CANNOT_OFF.test(first.text)) return false;
   const head = first.text.split(' ')[0] ?? '';
   // "would be 14 h, too long": said of it, and nothing inverted
   if (/^(?:would|could|might|should) be$/u.test(first.text)) return false;
@@ -637,9 +639,13 @@ export function ownDenial(items: readonly Item[], at: number): boolean {
     (isFn(items[i], 'just', 'really', 'still', 'be', 'have') || items[i]?.text.endsWith('ly') === true)
   )
     i -= 1;
+  // "I can't turn the heater off": the heater's doing, whoever tried; a rule for others is none.
+  if (CANNOT_OFF.test(item.text) && (i < 0 || isFn(items[i], 'i', 'we'))) return false;
   if (isFn(items[i], 'i', 'we', 'you', 'nobody', 'please') || hasTag(items[i], 'person')) return true;
   return i < 0 && /^(?:don't|do not|didn't|did not|couldn't|can't|cannot|never)\b/u.test(item.text);
 }
+
+const CANNOT_OFF = /^(?:can't|cant|cannot|can not|couldn't|could not|unable to) .*\boff$/u;
 
 /** "Next day: belts tensioned": after a day that was told of. */
 const isCounted = (item: Item): boolean => item.senses.some((s) => s.tag === 'date' && s.counted);

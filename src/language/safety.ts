@@ -2,6 +2,7 @@
 import { isSafetySymptom } from '../maintenance/codes.ts';
 import type { SafetyMention } from './act.ts';
 import { symptomsIn } from './english/frames/symptom.ts';
+import { isMadeToSound, soundsAlarm } from './english/frames/symptom-made.ts';
 import { hasTag, isFn, sense } from './item.ts';
 import { trips } from './english/frames/tripped.ts';
 import { asserted, type Scene, textOf } from './scene.ts';
@@ -22,11 +23,23 @@ const RETRACTS =
 /** "elm has gone on strike, just kidding": what stands right before it was not meant either. */
 export const retracted = (scenes: readonly Scene[], at: number): boolean =>
   scenes.slice(at + 1, at + 3).some((scene) => RETRACTS.test(textOf(scene)));
-const isOtherSense = (scene: Scene): boolean => isJoke(scene) || JOKE.test(textOf(scene));
+const isOtherSense = (scene: Scene): boolean =>
+  isJoke(scene) || (JOKE.test(textOf(scene)) && !soundsAlarm(scene));
 
 /** "burning smell gone now": cautioned all the same, and no alarm. */
 const isOver = (scene: Scene): boolean =>
   /\b(?:gone|no longer|no more|any ?more|has stopped|have stopped|cleared up)\b/u.test(textOf(scene));
+
+const SENSES_HEAT: ReadonlySet<string> = new Set(['heater', 'thermistor']);
+const heatsUnseen = (scene: Scene): boolean =>
+  !scene.mood.negated &&
+  symptomsIn(scene).some(
+    ({ complaint, noun, at }) =>
+      noun !== undefined &&
+      SENSES_HEAT.has(noun.code) &&
+      (complaint === 'came-out' ||
+        /^(?:fell|fallen|falls|falling|dropped|hang|dangl)/u.test(scene.items[at]?.text ?? '')),
+  );
 
 export function readSafety(
   scenes: readonly Scene[],
@@ -40,6 +53,7 @@ export function readSafety(
   for (const scene of scenes) {
     if (
       isOtherSense(scene) ||
+      isMadeToSound(scene, scenes[scene.index + 1]) ||
       (scene.items.some((item) => hasTag(item, 'foreign')) &&
         !scene.items.some((item) => hasTag(item, 'machine')))
     )
@@ -54,6 +68,8 @@ export function readSafety(
         continue;
       add(symptom, scene, asserted(scene) && !isOver(scene));
     }
+    // A heater that has left its block, or whose sensor has, is told too little of its own heat.
+    if (heatsUnseen(scene) && !found.some((one) => one.symptom === 'runaway')) add('runaway', scene, false);
     // What trips the mains is not run again before somebody has found out why.
     if (trips(scene) && !found.some((one) => one.symptom === 'hot-connector'))
       add('hot-connector', scene, asserted(scene));

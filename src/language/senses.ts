@@ -15,7 +15,7 @@ export const COMPLAINTS = [
   'click', 'jam', 'loose', 'slack', 'worn', 'frayed', 'broken', 'bent', 'cracked', 'melted', 'dead', 'stuck', 'stiff', 'noisy', 'squeak',
   'grind', 'rattle', 'leak', 'slip', 'came-out', 'dirty', 'wet', 'flat', 'scratched', 'hot', 'brown', 'bare', 'cold', 'swing', 'frozen',
   'no-stick', 'uneven', 'wobble', 'dark', 'misses', 'blocked', 'weak', 'smells', 'shock', 'crashed', 'torn', 'kinked', 'weird',
-  'squashed', 'round-lines', 'gaps', 'thin', 'fat', 'lifting', 'offset', 'chewed',
+  'squashed', 'round-lines', 'gaps', 'thin', 'fat', 'lifting', 'offset', 'chewed', 'stays-on',
 ] as const; // prettier-ignore
 export type Complaint = (typeof COMPLAINTS)[number];
 

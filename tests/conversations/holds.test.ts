@@ -93,6 +93,14 @@ describe('a false alarm', () => {
     expect(await isHeld()).toBe(true);
   });
 
+  it.each(['all clear on juniper, smell is gone', 'all clear on juniper'])(
+    '“%s” says neither that nor what was found',
+    async (said) => {
+      for (const as of ['Priya', undefined]) await talk.say(said, as === undefined ? {} : { as });
+      expect(await isHeld()).toBe(true);
+    },
+  );
+
   it('on a machine that is not held changes nothing', async () => {
     await talk.say('oiled the rods on alder');
     const answer = await talk.say('that was a false alarm on birch');

@@ -1,5 +1,6 @@
 /** What is asked for and never given as steps, however it is asked; and that nothing is ever called safe. */
 import { describe, expect, it } from 'vitest';
+import { plainText } from '../../src/index.ts';
 import { NEVER, NEVER_TOPICS, type NeverTopic } from '../../src/maintenance/cautions/never.ts';
 import { demoTalk, talkIn } from '../support/talk.ts';
 
@@ -32,6 +33,28 @@ describe.each(NEVER_TOPICS)('%s', (topic) => {
     expect(told).not.toMatch(/^1\. /mu);
   });
 });
+
+describe('a guard that was defeated, told as done', () => {
+  it.each([
+    'bridged the thermal fuse on juniper so it’d run', 'I disabled the door sensor on elm', "elm's door switch is taped over",
+    'the door switch on elm is broken, ran with it anyway',
+  ])('“%s” is not met with silence', async (told) => {
+    const answer = await (await demoTalk()).hear(told);
+    expect(answer).toMatch(/^(?:Elm|Juniper) must not run like that\. /u);
+    expect(answer).toContain(NEVER['bridge-protection'].because);
+    expect(answer).toContain(`tell ${NEVER['bridge-protection'].ask}.`);
+  });
+  it('stands before what is written down with it', async () => {
+    const answer = await (await demoTalk()).say('bypassed the door switch on elm, ran 6 h');
+    expect(answer.entries).toMatchObject([{ kind: 'usage', machine: 'elm' }]);
+    expect(plainText(answer.reply)).toMatch(/^Elm must not run like that\. /u);
+  });
+  it.each([
+    'tested the door switch on elm', 'nobody disabled the door sensor on elm', 'disabled the filament sensor on elm',
+    'reconnected the door switch on elm',
+  ])('“%s” is none', async (told) =>
+    expect(await (await demoTalk()).hear(told)).not.toContain('must not run like that'));
+}); // prettier-ignore
 
 describe('near misses', () => {
   it.each([

@@ -38,9 +38,9 @@ describe('somebody is hurt', () => {
 
 describe('electrical danger', () => {
   it.each(['popped the breaker when i turned on maple', 'maple trips the rcd', 'birch blew a fuse'])(
-    '%s: caution, and one question',
+    '%s: noted, so that the machine is held',
     (text) => {
-      expect(actsOf(text)).toMatchObject([{ kind: 'unclear' }]);
+      expect(actsOf(text)).toMatchObject([{ kind: 'symptom', symptom: 'hot-connector' }]);
       expect(readDemo(text, NOW).safety).toMatchObject([{ symptom: 'hot-connector', asserted: true }]);
     },
   );
@@ -52,6 +52,27 @@ describe('electrical danger', () => {
     expect(readDemo(text, NOW).safety).toMatchObject([{ symptom, asserted: true }]));
   it.each(['power cut on all printers', 'shortened the tube on elm', 'fan wire is loose on elm'])('none: %s', (text) =>
     expect(readDemo(text, NOW).safety).toEqual([]));
+}); // prettier-ignore
+
+describe('danger that is told in other words', () => {
+  it.each([
+    ['smoke alarm is going off over by maple', 'smoke', true],
+    ['the smoke detector went off in the print room', 'smoke', true],
+    ['haze in the print room, stings the eyes', 'smoke', true],
+    ["can't turn off the heater on birch", 'runaway', true],
+    ['hazel scorched the table', 'burning-smell', true],
+    ['there was a bang from elm and it is dead', 'hot-connector', true],
+    // loose, and not out of hand yet: cautioned
+    ["thermistor fell out of rowan's block", 'runaway', false],
+    ['heater cartridge on birch hangs out of the block', 'runaway', false],
+    ['why is the smoke alarm going off?', 'smoke', false],
+  ])('%s', (text, symptom, asserted) =>
+    expect(readDemo(text, NOW).safety).toMatchObject([{ symptom, asserted }]));
+  it.each([
+    'smoke detector beeps', 'tested the smoke alarm, it went off', 'the smoke alarm went off because of toast',
+    "Cedar's fire-red benchy is gorgeous", 'rowan prints smoky grey pla', 'shocked how well alder prints today',
+    "the part fan on birch won't turn off", "maple's breaker tripped when the kettle went on",
+  ])('none: %s', (text) => expect(readDemo(text, NOW).safety).toEqual([]));
 }); // prettier-ignore
 
 describe('what is put off is one task, or it is asked', () => {

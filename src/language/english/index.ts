@@ -13,6 +13,7 @@ import { isLogHead } from './frames/usage-figures.ts';
 import { readStock } from './frames/stock.ts';
 import { readSwap } from './frames/swap.ts';
 import { type Seen, symptomDrafts, symptomsIn } from './frames/symptom.ts';
+import { isMadeToSound } from './frames/symptom-made.ts';
 import { readTripped } from './frames/tripped.ts';
 
 export interface Surroundings {
@@ -80,6 +81,7 @@ export function interpret(scene: Scene, around: Surroundings): Draft[] {
   if (isLogHead(scene, around.after)) return [];
   // "cancel yesterday's jam on elm": an entry, and no new one
   const seen = isStruck(scene) ? [] : symptomsIn(scene);
+  if (isMadeToSound(scene, around.after)) return [];
   if (namesWhatIsOver(scene, seen, around.after)) return [];
   for (const frame of WHOLE_FRAMES) {
     const drafts = frame.read(scene, seen, around);

@@ -17,6 +17,7 @@ import { ROOM_THINGS, TASK_ALONE, TASKS_OF } from './task-table.ts';
 import { lookedAt } from './looked.ts';
 import { byResult } from './results.ts';
 import { symptomsIn } from './symptom.ts';
+import { soundsAlarm } from './symptom-made.ts';
 import { type Named, tasksNamed } from './tasks.ts';
 
 /** Classes whose deeds are tasks of the table. */
@@ -95,7 +96,7 @@ export function readDone(scene: Scene, earlier: readonly Scene[] = []): Draft[] 
     byResult(scene).map((one) => toDraft(scene, one)),
     unjammed(scene, earlier),
     gotOff(scene),
-    roomWorks(scene),
+    roomWorks(scene, earlier),
     verbless(scene),
     lookedAt(scene, earlier).map((one) => toDraft(scene, one)),
   );
@@ -234,12 +235,26 @@ function refilled(scene: Scene, noun: NounAt): Task | undefined {
     : undefined;
 }
 
+const BEEPED = 'Was that a test of the smoke detector, its battery, or smoke?';
+const TESTED =
+  /\b(?:test\w*|press\w*|push\w*|button|check\w*|tried|on demand|should|when (?:you|i|we|one)|loud|batter(?:y|ies))\b/u;
+/** "smoke detector beeps": no test unless somebody made it. */
+const beepsUnasked = (scene: Scene, earlier: readonly Scene[]): boolean =>
+  /\b(?:beep|bleep)\w*\b/u.test(scene.text) &&
+  findingIn(scene) === undefined &&
+  ![scene, ...earlier].some((one) => TESTED.test(one.text));
+
 /** "smoke detector beeps when you press it", "the extinguisher's gauge is in the green". */
-function roomWorks(scene: Scene): Draft[] {
+function roomWorks(scene: Scene, earlier: readonly Scene[]): Draft[] {
   const noun = scene.nouns.find((one) => ROOM_THINGS.has(one.code));
   if (!noun) return [];
   const filled = refilled(scene, noun);
   if (filled !== undefined) return [toDraft(scene, { task: filled, noun, verb: 'clean' })];
+  if (soundsAlarm(scene)) return [];
+  if (noun.code === 'smoke-detector' && beepsUnasked(scene, earlier))
+    return [draft(scene, { kind: 'unclear', why: BEEPED }, 'unclear: beeped unasked', {
+      doubt: { field: 'task', said: scene.text, options: [] },
+    })]; // prettier-ignore
   const works = scene.verbs.some((verb) => verb.code === 'work') || findingIn(scene) === 'fine';
   const task = TASKS_OF.look?.[noun.code];
   return works && task !== undefined ? [toDraft(scene, { task, noun, verb: 'look' })] : [];

@@ -141,6 +141,35 @@ const homing: Maker = (scene) => {
   return by < 0 ? undefined : { seen: { symptom: 'homing-failed', at }, uses: (i) => i === by };
 };
 
+const SOUNDS = /\b(?:smoke|fire) (?:alarms?|detectors?|sensors?)(?: in the [a-z]+(?: room)?)?(?: is| was| has| have| just| keeps?| kept| started| been)* (?:going off|goes off|went off|gone off|sounding|screaming|screams|blaring|ringing|rang|shrieking|howling|wailing)\b|\b(?:set|sets|setting) off (?:the |our |a )?(?:smoke|fire) (?:alarm|detector|sensor)\b/u; // prettier-ignore
+/** Made to sound, or by what is burnt elsewhere. */
+const MADE_TO =
+  /\b(?:test\w*|drills?|press\w*|push\w*|button|when you|on demand|should|loud and clear|toast\w*|kitchen|cook\w*|corridor|batter(?:y|ies)|home|flat|house|shower|steam|neighbou?r\w*|next door)\b/u;
+/** A detector that sounds unasked: smoke, until somebody has looked. */
+export const soundsAlarm = ({ text }: Scene): boolean => SOUNDS.test(text) && !MADE_TO.test(text);
+/** "… went off because of the toast": what made it sound stands in the clause behind. */
+export const isMadeToSound = (scene: Scene, after: Scene | undefined): boolean =>
+  soundsAlarm(scene) && after?.clause.sentence === scene.clause.sentence && MADE_TO.test(after.text);
+const alarm: Maker = (scene) => {
+  if (!soundsAlarm(scene)) return undefined;
+  const at = scene.items.findIndex((item) => /^(?:go|goes|going|went|gone|sound|scream|blar|ring|rang|shriek|howl|wail|set|off)/u.test(item.text)); // prettier-ignore
+  return at < 0 ? undefined : { seen: { symptom: 'smoke', at }, uses: () => true };
+};
+
+const SCORCHED =
+  /^(?:scorch(?: marks?)?|burn marks?|singe marks?|scorched|scorches|scorching|singed|singes|charred|burnt|burned|burns|burning|melted|melts)\b/u;
+const BESIDE = /\b(?:tables?|tabletop|table top|benches|bench|desk|worktop|shelf|wall|curtains?|carpet|lino|mat under|wood under)\b/u; // prettier-ignore
+/** "hazel scorched the table", "the bench under elm is charred": heat where none belongs. */
+const scorched: Maker = (scene) => {
+  if (!hasMachineIn(scene.items) || !BESIDE.test(scene.text) || scene.mood.negated) return undefined;
+  const at = scene.items.findIndex((item) => SCORCHED.test(item.text));
+  if (at < 0 || scene.items.some((item) => isFn(item, 'i', 'we'))) return undefined;
+  const near = scene.items.findIndex((item) => BESIDE.test(item.text));
+  return Math.abs(near - at) <= 6
+    ? { seen: { symptom: 'burning-smell', at }, uses: (i) => i === at }
+    : undefined;
+};
+
 const CLEANS: ReadonlySet<string> = new Set(['clean', 'wipe', 'clear', 'remove']);
 const HOT_SIDE = new Set(['hot-end', 'sock', 'heat-break', 'heater']);
 /** "plastic all round the heater block", "a blob in the sock": plastic where none belongs has leaked. */
@@ -256,6 +285,8 @@ const MAKERS: readonly Maker[] = [
   refuses,
   sidestep,
   settings,
+  alarm,
+  scorched,
 ];
 export const madeUp = (scene: Scene): Made[] =>
   MAKERS.map((make) => make(scene)).filter((one) => one !== undefined);

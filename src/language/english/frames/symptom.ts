@@ -290,6 +290,8 @@ function seek(scene: Scene): Seen[] {
         /^looks?$/u.test(scene.items[at - 1]?.text ?? '') &&
         scene.nouns.length === 0 &&
         scene.materials.length === 0) ||
+      isColour(scene, at) ||
+      isFeeling(scene, at) ||
       ownDenial(scene.items, at) ||
       looksShabby(scene, at) ||
       (isFn(scene.items[at - 1], 'for', 'any') && isFn(scene.items[at - 1], 'any')
@@ -330,6 +332,29 @@ function seek(scene: Scene): Seen[] {
   );
   return kept.filter((one, i) => kept.findIndex((other) => other.symptom === one.symptom) === i);
 }
+
+const COLOURS =
+  /^(?:red|orange|yellow|gold|golden|grey|gray|blue|black|white|green|purple|pink|brown|bronze|clear|colou?red)\b/u;
+/** "a fire red benchy", "prints smoky grey pla": what it looks like. */
+function isColour(scene: Scene, at: number): boolean {
+  const word = scene.items[at]?.text ?? '';
+  if (!COLOURS.test(scene.items[at + 1]?.text ?? '')) return false;
+  if (/^(?:fire|flame|fiery|smoky|smokey)$/u.test(word)) return true;
+  return (
+    word === 'smoke' &&
+    (scene.materials.length > 0 ||
+      scene.nouns.some((noun) => ['print', 'spool', 'filament', 'job'].includes(noun.code)))
+  );
+}
+/** "shocked how well alder prints": nobody touched it. */
+const isFeeling = (scene: Scene, at: number): boolean =>
+  /^shock(?:ed|ing)$/u.test(scene.items[at]?.text ?? '') &&
+  /^(?:how|that|to see|to hear|to find|at how|by how|at the|with how|and|to)\b/u.test(
+    scene.items
+      .slice(at + 1, at + 3)
+      .map((item) => item.text)
+      .join(' '),
+  );
 
 /** "walls are paper thin": no first layer is. */
 const ofWalls = (scene: Scene, symptom: Symptom): Symptom =>

@@ -37,7 +37,7 @@ export const ORDER_WORDS: Readonly<Record<OrderCue, string>> = {
   leaves:
     'goes, leaves, leaving, picked up, collected, gets collected, gets picked up, away, out of the door, handover to the buyer, until, on',
   'false-alarm':
-    "false alarm, false alarms, falsealarm, was a false alarm, not a real alarm, alarm over, no alarm, nothing wrong after all, nothing after all, nothing wrong with it after all, was nothing after all, turned out to be nothing, all clear, there was nothing, wasn't the printer, was not the printer, wasn't the machine, was not the machine, not the printer, not the machine, not from the printer, wasn't a printer, was no printer",
+    "false alarm, false alarms, falsealarm, was a false alarm, not a real alarm, no alarm, nothing wrong after all, nothing after all, nothing wrong with it after all, was nothing after all, turned out to be nothing, there was nothing, wasn't the printer, was not the printer, wasn't the machine, was not the machine, not the printer, not the machine, not from the printer, wasn't a printer, was no printer",
   'was-only':
     "was just, was only, were just, were only, 's just, 's only, is just, is only, it was the, it was a, it was my, it was somebody 's, it was someone 's, that was the, that was just, that was only, that was a, that was my, turned out to be, turned out it was, came from the, comes from the, came from a, it came from, was coming from, just the, only the, was nothing but, just somebody, just someone, it was, that was",
   'could-be':
