@@ -20,7 +20,7 @@ const WENT = new RegExp(
 /** Its own: "elm 's breaker tripped", "the fuse keeps blowing on birch". */
 const OWN = '(?:fuses?|breakers?|circuit breakers?|rcds?|rcbos?|gfci|trip switch)';
 const WENT_ON = new RegExp(
-  `\\b${OWN}(?: has| have| had| is| was| just| keeps?| keep| kept| always)* (?:${GOES}|goes|went|gone)(?: again| out| twice)?(?: on| of| in| at| for)? MACHINE\\b`,
+  `\\b${OWN}(?: has| have| had| is| was| just| keeps?| keep| kept| always)* (?:${GOES}|goes|went|gone)(?: again| out| twice)?(?: on| of| in| at| for) MACHINE\\b`,
   'u',
 );
 const ITS_OWN = new RegExp(
