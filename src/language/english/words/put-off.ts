@@ -13,7 +13,7 @@ export const WAITING_PHRASES =
   "can wait, not until, not before, on the list for, down for, has another, have another, can go, got another, gets another, scheduled for, hold, keep, good for another, can hang on, stop telling, stop nagging, stop reminding, later, can't be bothered, cba, couldn't be bothered, no time for, not today, won't get to, not getting to, not doing";
 /** Two words with others between them: "give the belts another 50 h", "put the rods to Friday". */
 export const APART: readonly (readonly [first: string, second: string])[] = [
-  ['give, gives, gave, giving', 'another'],
+  ['give, gives, gave, giving', 'another, more days, more day, more weeks, more week, more hours, more h'],
   ['knock, knocks, knocked', 'back'],
   ['let, lets, letting', 'wait, be, lie, ride, slide'],
   ['not today, not now, not this week, not doing', 'instead'],
