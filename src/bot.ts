@@ -95,10 +95,27 @@ export function openBot(store: Store): Bot {
     return setting;
   };
 
-  const recordIn = async (view: ReadView, { calendar }: Setting, now: Instant): Promise<ShopRecord> => {
+  /** Of a transaction under way: it may hold what is never committed, so nobody else starts from it. */
+  const underWay = new WeakMap<ReadView, Known>();
+  const knownIn = async (view: ReadView, { calendar }: Setting, now: Instant): Promise<Known> => {
     saved ??= (await knownFromCheckpoints(view, calendar)) ?? nothingKnown(calendar);
-    known = await catchUp(known ? [known, saved] : [saved], view.journal, now, calendar);
+    const starts = [underWay.get(view), known, saved].filter((one) => one !== undefined);
+    return catchUp(starts, view.journal, now, calendar);
+  };
+  const recordIn = async (view: ReadView, current: Setting, now: Instant): Promise<ShopRecord> => {
+    known = await knownIn(view, current, now);
     return known.record;
+  };
+  /** What a transaction has folded is known to all once it is committed. */
+  const transact = async <T>(work: (transaction: Transaction) => Promise<T>): Promise<T> => {
+    let folded: Known | undefined;
+    const result = await store.transact(async (transaction) => {
+      const done = await work(transaction);
+      folded = underWay.get(transaction);
+      return done;
+    });
+    known = folded ?? known;
+    return result;
   };
   const saveIfWorthIt = async (): Promise<void> => {
     if (!known || !saved || !setting || !isWorthSaving(known, saved)) return;
@@ -124,9 +141,11 @@ export function openBot(store: Store): Bot {
 
   const around = async (transaction: Transaction, now: Instant): Promise<Surroundings> => {
     const current = await settingIn(transaction);
-    const record = await recordIn(transaction, current, now);
+    const folded = await knownIn(transaction, current, now);
+    underWay.set(transaction, folded);
+    const { record, lastSaid } = folded;
     const read = await readerFor(current, record, transaction);
-    return { ...current, record, lastSaid: known?.lastSaid ?? -Infinity, read };
+    return { ...current, record, lastSaid, read };
   };
 
   const sayIn = async (transaction: Transaction, { message, also }: Say): Promise<Answer> => {
@@ -144,22 +163,15 @@ export function openBot(store: Store): Bot {
 
   return {
     say: (message, also) =>
-      store.transact((transaction) => sayIn(transaction, { message, ...(also ? { also } : {}) })),
-    sayTogether: async (says) => {
-      try {
-        return await store.transact(async (transaction) => {
-          const answers: Answer[] = [];
-          for (const one of says) answers.push(await sayIn(transaction, one));
-          return answers;
-        });
-      } catch (fault) {
-        // the later ones had folded in what the earlier ones wrote, and nothing of that was kept
-        known = undefined;
-        throw fault;
-      }
-    },
+      transact((transaction) => sayIn(transaction, { message, ...(also ? { also } : {}) })),
+    sayTogether: (says) =>
+      transact(async (transaction) => {
+        const answers: Answer[] = [];
+        for (const one of says) answers.push(await sayIn(transaction, one));
+        return answers;
+      }),
     glance: (message, act) =>
-      store.transact(async (transaction) =>
+      transact(async (transaction) =>
         glanceAt(await setScene(transaction, message, await around(transaction, message.now)), act),
       ),
     actsOf: (text, saidAt, now) =>

@@ -320,7 +320,12 @@ function isOrdinary(items: readonly Item[], at: number, shared: boolean): boolea
   const ofPart =
     isFn(before, 'on', 'in', 'of', 'from') && hasTag(items[at - 2], 'part', 'thing', 'complaint', 'symptom');
   if (
-    (hasTag(next, 'human') && !counts && !ofPart && !leavesBehind(items, at)) ||
+    // "a printer like hazel called Willow": no person called
+    (hasTag(next, 'human') &&
+      !counts &&
+      !ofPart &&
+      !isFn(before, 'like', 'as') &&
+      !leavesBehind(items, at)) ||
     hasTag(before, 'before-person', 'before-stuff')
   )
     return true;
