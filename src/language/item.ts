@@ -170,3 +170,7 @@ export function fnsOf(items: readonly Item[]): ReadonlySet<Fn> {
   for (const item of items) for (const s of item.senses) if (s.tag === 'fn') found.add(s.code);
   return found;
 }
+/** A form that can be nothing but past: "arrived", not "fit" or "set". */
+export const pastOnly = (item: Item): boolean =>
+  item.senses.some((s) => s.tag === 'verb' && s.form === 'past') &&
+  !item.senses.some((s) => s.tag === 'verb' && s.form === 'base');

@@ -1,6 +1,6 @@
 /** Whether a clause asks at all: by its mood, by a verb of telling, or as a telegram of few words. */
 import { hasTag, isFn, type Item } from '../../item.ts';
-import { isCleft, isRelative } from '../../mood.ts';
+import { isCleft, isRelative } from '../../asking.ts';
 import type { Scene } from '../../scene.ts';
 import type { AskCue } from '../../senses.ts';
 import { spareMinutes } from './question.ts';
