@@ -88,7 +88,7 @@ export function lendNouns(scenes: readonly Scene[]): Scene[] {
   let last: readonly NounAt[] = [];
   // A part within the words of a trouble is what a deed behind it was done to, and nothing else.
   let troubled: readonly NounAt[] | undefined;
-  return scenes.map((scene) => {
+  return scenes.map((scene, i) => {
     const points =
       scene.items.some((item) => isFn(item, ...POINTS) && !hasTag(item, 'machine')) ||
       scene.items.some((item) => hasTag(item, 'spec') || isFn(item, 'new') || /^ones?$/u.test(item.text));
@@ -106,6 +106,8 @@ export function lendNouns(scenes: readonly Scene[]): Scene[] {
     );
     if (own.length === 0 && last.length > 0 && countsAgain(scene))
       return sceneWith(scene, { nouns: [...scene.nouns, ...last.slice(-1).map(lentNoun)] });
+    if (own.length === 0 && last.length > 0 && binsOf(scene, scenes[i - 1]))
+      return sceneWith(scene, { nouns: last.slice(-1).map(lentNoun) });
     const lent = troubled ?? last;
     troubled = own.length > 0 ? undefined : (ofTroubles(scene) ?? troubled);
     if (own.length > 0) {
@@ -129,6 +131,12 @@ function ofTroubles(scene: Scene): readonly NounAt[] | undefined {
   });
   return found.length > 0 ? found : undefined;
 }
+/** "4 nozzles came, binned a bent one": of those that came; the one that a swap took out was no spare. */
+const binsOf = (scene: Scene, before: Scene | undefined): boolean =>
+  before?.clause.sentence === scene.clause.sentence &&
+  before.verbs.some((verb) => verb.deed && verb.code === 'arrive') &&
+  scene.verbs.some((verb) => verb.deed && verb.code === 'bin') &&
+  scene.items.some((item) => /^ones?$|^of them$/u.test(item.text));
 /** "there's a new one in there", "the replacement is in", "four fresh ones went on". */
 const hasNewOne = ({ items }: Scene): boolean =>
   items.some(

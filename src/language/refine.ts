@@ -107,6 +107,9 @@ const WIPED_FOR: Readonly<Partial<Record<Task, readonly Task[]>>> = {
   'clean-screw': ['grease-screw', 'grease-ball-screw'],
 };
 
+const MOVING =
+  /\b(?:goes|go|going|moves|moving|move|travels|travelling|swings) (?:over |right |all the way )?(?:to the )?(?:left|right|back|front|end|other side)\b/u;
+
 const RULES: readonly Rule[] = [
   {
     name: 'swap takes its reason',
@@ -153,6 +156,17 @@ const RULES: readonly Rule[] = [
         if (act.kind === 'stock' && act.change !== undefined && act.change < 0)
           return !swaps.some((other) => other.act.kind === 'swap' && other.act.part === act.part);
         return true;
+      }),
+  },
+  {
+    name: 'a knock in moving',
+    why: '"knocks when it goes to the left" is of what moves; the feeder knocks in feeding',
+    apply: (placed, scenes) =>
+      placed.map((one): Placed => {
+        const { act, draft } = one;
+        const knocks = act.kind === 'symptom' && draft.complaint === 'click' && draft.noun === undefined;
+        if (!knocks || ![0, 1].some((on) => MOVING.test(scenes[draft.clause + on]?.text ?? ''))) return one;
+        return { ...one, act: { ...act, symptom: 'rattle' } };
       }),
   },
   {

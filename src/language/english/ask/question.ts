@@ -152,11 +152,25 @@ export function spareMinutes(scene: Scene): number | undefined {
   const idle = scene.verbs.every((verb) => IDLE.has(verb.code) || items[verb.at]?.text === 'free');
   const has = items.slice(0, value.at).some((item) => HAVING.test(item.text));
   const asks = items.some((item) => isFn(item, 'what', 'which'));
-  const care = scene.nouns.every((noun) => noun.code === 'job' || noun.code === 'service');
+  // "what's left to do": the side of nothing
+  const care = scene.nouns.every(
+    (noun) => noun.code === 'job' || noun.code === 'service' || isFn(items[noun.at], 'left'),
+  );
   return idle && has && care && (asks || !hasMachine(scene)) ? Math.round(value.value * 60) : undefined;
 }
 const HAVING = /^(?:got|have|i 've got|we 've got|'ve got|'ve|with|in|within|into|spare|fits? in(?:to)?)$/u;
-const IDLE: ReadonlySet<string> = new Set(['get', 'take', 'find', 'make', 'did', 'fit', 'need', 'say']);
+const IDLE: ReadonlySet<string> = new Set([
+  'get',
+  'take',
+  'find',
+  'make',
+  'did',
+  'fit',
+  'need',
+  'say',
+  'leave',
+  'put-off',
+]);
 
 const CLOGS = /^(?:clog|clogged|jam|jammed)$/u;
 const SPENDING: ReadonlySet<string> = new Set(['run', 'print', 'use']);

@@ -343,6 +343,9 @@ function fitsPart(scene: Scene): ReturnType<typeof deedOf> {
       someFn(scene, 'new') ||
       another ||
       scene.items.some((item) => hasTag(item, 'spec')) ||
+      // "put the 0.6 back in": another bore than was in it
+      (/\bback in\b/u.test(scene.text) &&
+        scene.nouns.some((noun) => noun.code === 'nozzle' && isSpec(scene.items[noun.at]))) ||
       ourLast(scene, put)
     )
   )
