@@ -23,6 +23,7 @@ export { buttonsOf, plainText, textOf, type TextStyle } from './replies/text.ts'
 export type { Button, Item, Line, Press, Reply, Section, Span } from './replies/reply.ts';
 export { listedChannels } from './service/access.ts';
 export { PlatformFault } from './service/fault.ts';
+export { type InTurn, openTurns } from './service/inTurn.ts';
 export { dropLease, LEASE_MS, takeLease } from './service/lease.ts';
 export type { ServiceParts } from './service/parts.ts';
 export { openService, type Service, type ServiceState } from './service/service.ts';

@@ -1,11 +1,11 @@
 /** What the gateway tells, sorted: what concerns the bot goes to the intake, the rest is dropped at once. */
 import type { Client } from 'discord.js';
-import type { Log, Place, PlatformTools, Speaker } from '../../src/index.ts';
+import { openTurns, type Log, type Place, type PlatformTools, type Speaker } from '../../src/index.ts';
 import { PLATFORM } from './environment.ts';
 import type { Heard } from './gateway.ts';
 import type { Intake } from './intake.ts';
 import { placeOf, takeInteraction, type Counter } from './interactions.ts';
-import { waitingFor, type Places } from './places.ts';
+import { waitingFor } from './places.ts';
 import {
   isForUs,
   receivedDeletion,
@@ -41,6 +41,7 @@ export function openHearing({ counter, sent, clock, guild, newSession }: Ears): 
   const places = waitingFor(counter.places, intake);
   const known = openKnown();
   const run = runner(intake, log);
+  const inTurn = openTurns();
   const here = (from: string | undefined): boolean => from === undefined || from === guild();
   const concerns = (message: Said, from: string | undefined): boolean =>
     here(from) && isForUs(message, us(), from === undefined);
@@ -55,18 +56,29 @@ export function openHearing({ counter, sent, clock, guild, newSession }: Ears): 
       if (data.author.id === us().bot && typeof data.nonce === 'string')
         sent.note(data.nonce, { platform: PLATFORM, channel: data.channel_id, id: data.id });
       if (concerns(data, data.guild_id))
-        run(async () => take(data, await placeOf(places, data.channel_id, data.guild_id)));
+        run(() =>
+          inTurn(data.channel_id, placeOf(places, data.channel_id, data.guild_id), (place) =>
+            take(data, place),
+          ),
+        );
     },
     edited: (data) => {
       // only a part of a message comes when something else than its text changed
       if (typeof data.content !== 'string' || typeof data.edited_timestamp !== 'string') return;
-      if (concerns(data, data.guild_id)) run(() => takeEdit({ ...counter, places }, data, data.guild_id));
+      if (concerns(data, data.guild_id))
+        run(() =>
+          inTurn(data.channel_id, placeOf(places, data.channel_id, data.guild_id), (place) =>
+            takeEdit(counter, data, place),
+          ),
+        );
     },
     deleted: ({ id, channel_id, guild_id }) => {
       const by = known.of(id);
       if (by && here(guild_id))
-        run(async () =>
-          intake.message(receivedDeletion(id, await placeOf(places, channel_id, guild_id), by, clock())),
+        run(() =>
+          inTurn(channel_id, placeOf(places, channel_id, guild_id), (place) =>
+            intake.message(receivedDeletion(id, place, by, clock())),
+          ),
         );
     },
     interaction: (data) => {
@@ -77,19 +89,9 @@ export function openHearing({ counter, sent, clock, guild, newSession }: Ears): 
   return { heard, take, run };
 }
 
-async function takeEdit(
-  { intake, places, us, lookup }: HearingParts,
-  message: Said,
-  from: string | undefined,
-): Promise<void> {
-  const received = receivedEdit(message, await placeOf(places, message.channel_id, from), us(), lookup);
+async function takeEdit({ intake, us, lookup }: Counter, message: Said, place: Place): Promise<void> {
+  const received = receivedEdit(message, place, us(), lookup);
   if (received) await intake.message(received);
-}
-interface HearingParts {
-  intake: Intake;
-  places: Places;
-  us: () => Us;
-  lookup: Lookup;
 }
 
 const runner =

@@ -1,6 +1,6 @@
 /** The counter where things are taken in: what every listener needs, and how something is stored, said or opened. */
 import type { App } from '@slack/bolt';
-import type { Desk, Form, Log, Received } from '../../src/index.ts';
+import type { Desk, Form, InTurn, Log, Received } from '../../src/index.ts';
 import type { Clients } from './clients.ts';
 import type { Handles } from './handles.ts';
 import type { Homes } from './homes.ts';
@@ -8,7 +8,6 @@ import type { Scene } from './incoming/scene.ts';
 import { modal, type Origin } from './outgoing/form.ts';
 import { respond } from './respond.ts';
 import { wordOf } from './slackError.ts';
-import type { InTurn } from './turns.ts';
 
 export interface CounterParts {
   app: App;

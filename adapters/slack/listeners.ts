@@ -1,4 +1,5 @@
 /** What each kind of payload leads to. Everything that says or does something is stored before it is acknowledged. */
+import { openTurns } from '../../src/index.ts';
 import type { BlockAction, ButtonAction, ExternalSelectAction, StaticSelectAction, types } from '@slack/bolt';
 import {
   NOT_STORED,
@@ -20,7 +21,6 @@ import { FORM_VIEW } from './outgoing/form.ts';
 import { HOME, machineOption } from './outgoing/home.ts';
 import { LIMITS } from './outgoing/limits.ts';
 import { wordOf } from './slackError.ts';
-import { openTurns } from './turns.ts';
 
 /** As they stand in the manifest. */
 export const SHORTCUTS = { note: 'note_message', log: 'log_form' } as const;

@@ -156,6 +156,24 @@ describe('what is heard', () => {
     expect(logged.map((one) => one.event)).toContain('discord channel not known yet');
   });
 
+  it('what was said first in a thread first, though Discord tells of the thread late', async () => {
+    const { discord, received } = await serve();
+    const thread = { id: UNSEEN, guild_id: ID.guild, type: 11, name: 'new', parent_id: ID.channel };
+    let times = 0;
+    discord.fault(({ path }) => {
+      if (path !== `/channels/${UNSEEN}`) return undefined;
+      return (times += 1) < 2 ? { status: 503 } : { status: 200, body: thread };
+    });
+    const there = { channel_id: UNSEEN, channel_type: 11 };
+    discord.dispatch('MESSAGE_CREATE', toBot('oiled the rods on alder', there));
+    discord.dispatch('MESSAGE_CREATE', toBot('undo', there));
+    await discord.until(() => received.length === 2);
+    expect(received.map((one) => one.what)).toMatchObject([
+      { text: 'oiled the rods on alder' },
+      { text: 'undo' },
+    ]);
+  });
+
   it('a command in a channel that Discord does not tell of: not noted, and that is told', async () => {
     const { discord, received } = await serve();
     discord.fault(({ path }) => (path === `/channels/${UNSEEN}` ? { status: 503 } : undefined));

@@ -1,6 +1,6 @@
 /**
- * What arrives first is stored first, within one channel: looking up a name may take longer for the first of two
- * messages than for the second, and "undo" must not overtake what it undoes. Storing itself is not waited for, so
+ * What arrives first is stored first, within one channel: looking up a name or a thread may take longer for the first
+ * of two messages than for the second, and "undo" must not overtake what it undoes. Storing itself is not waited for, so
  * that a burst can share a commit.
  */
 export type InTurn = <T, R>(lane: string, work: Promise<T>, then: (result: T) => Promise<R>) => Promise<R>;
