@@ -15,7 +15,7 @@ import { left } from './shown.ts';
 
 /** With the pauses between them about a quarter of an hour. */
 const MOST_LOOK_UPS = 10;
-/** Of these a run has begun its last post; with the patience of a call that is well before a claim is over. */
+/** Of these a run has begun its last post; a post that takes longer than its claim is only kept from a second try by the lease. */
 const RUN_MS = 10_000;
 /** Clocks differ: a post is looked for from a little before it was tried. */
 const CLOCK_HAIR_MS = 60_000;

@@ -89,7 +89,7 @@ export interface PostRow {
   /** Key of the message that it answers. */
   about?: string;
   plannedAt: Instant;
-  /** When it was first tried. */
+  /** When it was last sent: a look-up has found nothing of the tries before. */
   triedAt?: Instant;
   tries: number;
   notBefore: Instant;

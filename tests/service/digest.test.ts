@@ -1,4 +1,5 @@
 /** The morning digest: once a platform and local day, whatever happens in between. */
+import { setTimeout as pause } from 'node:timers/promises';
 import { describe, expect, it } from 'vitest';
 import { openCalendar } from '../../src/index.ts';
 import { nextDigest, owedDigest } from '../../src/schedule/digest.ts';
@@ -48,6 +49,28 @@ describe('the digest', () => {
       expect(await shop.service.state()).toMatchObject({ unsent: 0 });
     },
   );
+
+  it('is looked for from when it was sent, also by the one who starts after a crash', async () => {
+    const shop = await serveDemo({ now: at('07:29:00') });
+    const { platform } = shop;
+    platform.sends = ['lost'];
+    const from: number[] = [];
+    const { find } = platform;
+    platform.find = (outgoing, since) => {
+      from.push(since);
+      if (from.length > 1) return find(outgoing, since);
+      return new Promise(() => undefined);
+    };
+    for (let n = 0; n < 12 && from.length === 0; n += 1) {
+      await shop.ring(MINUTE);
+      await pause(20);
+    }
+    expect(from).toHaveLength(1);
+    await shop.restart('crashed');
+    for (let n = 0; n < 4; n += 1) await shop.pass(MINUTE);
+    expect(from).toEqual([from[0], from[0]]);
+    expect(platform.posts()).toHaveLength(1);
+  });
 
   it('that surely was not posted is sent again', async () => {
     const shop = await serveDemo({ now: at('07:29:00') });
