@@ -84,8 +84,7 @@ async function post(sender: Sender, outgoing: Outgoing, below?: string): Promise
   const replyTo = outgoing.replyTo ?? below;
   const reference =
     replyTo === undefined ? {} : { message_reference: { message_id: replyTo, fail_if_not_exists: false } };
-  const plain = bodyOf(outgoing);
-  const body = outgoing.quiet ? withFlag(plain, MessageFlags.SuppressNotifications) : plain;
+  const body = bodyOf(outgoing);
   const once = (more: object): Promise<unknown> =>
     sender.rest.post(Routes.channelMessages(outgoing.to.channel), {
       body: { ...body, nonce: outgoing.id, enforce_nonce: true, ...more },

@@ -27,8 +27,6 @@ export interface Works extends ServiceParts {
   serving(): boolean;
   /** It was seen that another process holds it. */
   leaseLost(): void;
-  /** Something was received, or may be tried again. */
-  inboxChanged(): void;
   /** Something is to be sent, or may be tried again. */
   postsChanged(): void;
   /** Facts changed: the digest that is shown may be out of date. */

@@ -131,8 +131,6 @@ export interface Outgoing {
    * it stands for is in the database.
    */
   tokens: readonly string[];
-  /** Not urgent: without a sound. */
-  quiet?: boolean;
 }
 
 export type SendResult =

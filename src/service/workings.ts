@@ -35,7 +35,6 @@ export function openWorkings(
     ...parts,
     ...standing,
     platform: (name) => standing.up().find((platform) => platform.name === name),
-    inboxChanged: () => inbox.kick(),
     postsChanged: () => sender.kick(),
     factsChanged({ platform: name, account }) {
       stale();

@@ -55,7 +55,7 @@ describe('the digest', () => {
     const { platform } = shop;
     platform.sends = ['lost'];
     const from: number[] = [];
-    const { find } = platform;
+    const find = platform.find.bind(platform);
     platform.find = (outgoing, since) => {
       from.push(since);
       if (from.length > 1) return find(outgoing, since);

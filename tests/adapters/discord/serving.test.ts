@@ -517,7 +517,7 @@ describe('presses', () => {
 describe('posting', () => {
   it('carries the identity as an enforced nonce, answers what it is about, and can ping nobody', async () => {
     const { discord, platform } = await serve();
-    const one = outgoing({ replyTo: '500000000000000001', quiet: true });
+    const one = outgoing({ replyTo: '500000000000000001' });
     await platform.send(one);
     const [call] = discord.posts(MESSAGES);
     expect(call?.body).toMatchObject({
@@ -525,7 +525,7 @@ describe('posting', () => {
       enforce_nonce: true,
       allowed_mentions: { parse: [], replied_user: false },
       message_reference: { message_id: '500000000000000001', fail_if_not_exists: false },
-      flags: MessageFlags.IsComponentsV2 | MessageFlags.SuppressNotifications,
+      flags: MessageFlags.IsComponentsV2,
     });
     expect(one.id.length).toBeLessThanOrEqual(25);
   });
