@@ -356,8 +356,14 @@ export function place(
 const goesOn = (scene: Scene, before: Scene | undefined): boolean =>
   before !== undefined &&
   hasMachine(before) &&
-  scene.clause.joint === 'sentence' &&
-  scene.items.every((item) => hasTag(item, 'machine') || isFn(item, 'on', 'in', 'article', 'too'));
+  ((scene.clause.joint === 'sentence' &&
+    scene.items.every((item) => hasTag(item, 'machine') || isFn(item, 'on', 'in', 'article', 'too'))) ||
+    isTheOne(scene));
+/** "tightened the belt on 2 and the one on 5". */
+const isTheOne = (scene: Scene): boolean =>
+  scene.clause.joint === 'and' &&
+  /^the ones? (?:on|in|of) /u.test(scene.text) &&
+  scene.items.slice(3).every((item) => hasTag(item, 'machine') || isFn(item, 'too'));
 function scoutBack(places: readonly Place[], at: number): string | undefined {
   for (let i = at - 1; i >= Math.max(0, at - 4); i -= 1)
     if ((places[i]?.machines.length ?? 0) > 0) return places[i]?.machines[0];

@@ -239,14 +239,17 @@ function boreNoun(items: readonly Item[], nouns: NounAt[]): NounAt[] {
       ) || isFn(item, 'new'),
   );
   const stands = items.some((item, i) => HARD.test(item.text) && BORE.test(items[i + 1]?.text ?? '') && isFn(items[i + 2], 'be')); // prettier-ignore
-  if (!fits && !stands && !isExchange(items)) return nouns;
+  // "any 0.4 left"
+  const any = items.some((item, i) => isFn(item, 'any') && BORE.test(items[i + 1]?.text ?? '') && isFn(items[i + 2], 'left')); // prettier-ignore
+  if (!fits && !stands && !any && !isExchange(items)) return nouns;
   const hard = items.findIndex(
     (item, i) => HARD.test(item.text) && /^ones?$/u.test(items[i + 1]?.text ?? ''),
   );
   if (hard >= 0) return [...nouns, { code: 'nozzle', part: 'nozzle', weak: false, at: hard }];
   const at = items.findIndex(
     (item, i) =>
-      BORE.test(item.text) && (!hasTag(items[i + 1], 'unit', 'thing') || items[i + 1]?.text === 'in'),
+      BORE.test(item.text) &&
+      (!hasTag(items[i + 1], 'unit', 'thing') || /^(?:in|left)$/u.test(items[i + 1]?.text ?? '')),
   );
   return at >= 0 ? [...nouns, nounAt('nozzle', 'nozzle', false, at)] : nouns;
 }

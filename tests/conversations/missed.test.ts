@@ -135,3 +135,15 @@ describe('how something is done', () => {
     expect(text(await talk.say('how do I clean the nozzle on elm'))).not.toMatch(/^Dust off/u);
   });
 });
+
+describe('what somebody logged', () => {
+  it('is the hours too, for the one who asks; the room’s history leaves them out', async () => {
+    await talk.say('elm finished the big vase, 19 hours');
+    await talk.say('tightened the belt on 2 and the one on 5');
+    const mine = text(await talk.say('what did I log today'));
+    expect(mine).toMatch(/Elm, 19 h run/u);
+    expect(mine).toMatch(/Birch, belts tensioned/u);
+    expect(mine).toMatch(/Hazel, belts tensioned/u);
+    expect(text(await talk.say('what happened on elm today'))).not.toMatch(/19 h/u);
+  });
+});

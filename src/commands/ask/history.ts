@@ -59,11 +59,11 @@ function careOf({ act }: AskScene): readonly Task[] {
   return part === undefined || task !== undefined ? [] : careOfPart(part);
 }
 
-/** Without a task or part in question a day's hours are noise beside what was done and seen. */
+/** Without a task or part in question a day's hours are noise beside what was done and seen, but for one's own log. */
 function shown(entry: Entry, scene: AskScene): boolean {
   if (tasksAsked(scene).length > 0) return true;
   return (
-    entry.kind !== 'usage' &&
+    (entry.kind !== 'usage' || scene.act.who === 'me') &&
     entry.kind !== 'enrolled' &&
     entry.kind !== 'stated' &&
     entry.kind !== 'stockCounted'
